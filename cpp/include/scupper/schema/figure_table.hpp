@@ -1,0 +1,60 @@
+#pragma once
+// The figure schema: every number that a price yields, by group and field, like the inputs.
+
+#include <array>
+#include <string_view>
+
+#include "scupper/quantity.hpp"
+#include "scupper/schema/input_table.hpp"
+
+namespace scupper {
+
+/// One figure.
+struct FigureField {
+    std::string_view group;
+    std::string_view field;
+    Dimension dimension; ///< times the driver's where per_driver is yes
+    std::string_view label;
+    PerDriver per_driver = PerDriver::no;
+};
+
+inline constexpr std::array<InputGroup, 9> figure_groups{{
+    {"nozzle", false, "nozzle"},
+    {"operation", true, "operations"},
+    {"water", false, "water"},
+    {"debris", false, "debris"},
+    {"hours", false, "hours"},
+    {"shift", false, "shifts"},
+    {"cost", false, "cost"},
+    {"line", true, "cost lines, component/operation/resource"},
+    {"takeoff", true, "quantities"},
+}};
+
+inline constexpr std::array<FigureField, 24> figure_table{{
+    {"nozzle", "flow", dim::flow, "flow at the nozzle"},
+    {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
+    {"nozzle", "reaction", dim::force, "nozzle reaction"},
+    {"operation", "quantity", dim::none, "quantity worked", PerDriver::yes},
+    {"operation", "productive_time", dim::time, "productive time"},
+    {"operation", "time", dim::time, "time on the clock"},
+    {"operation", "water", dim::volume, "water"},
+    {"water", "volume", dim::volume, "water used"},
+    {"water", "refills", dim::count, "tank refills"},
+    {"debris", "volume", dim::volume, "debris, volume"},
+    {"debris", "mass", dim::mass, "debris, mass"},
+    {"debris", "loads", dim::count, "debris loads"},
+    {"hours", "productive", dim::time, "productive hours"},
+    {"hours", "on_site", dim::time, "hours on site"},
+    {"hours", "lost", dim::time, "travel, briefing and meal hours"},
+    {"hours", "paid", dim::time, "paid hours of each person"},
+    {"hours", "labour", dim::count* dim::time, "labour-hours"},
+    {"shift", "count", dim::none, "crew-shifts"},
+    {"cost", "labour", dim::money, "labour cost"},
+    {"cost", "equipment", dim::money, "equipment cost"},
+    {"cost", "materials", dim::money, "water and disposal cost"},
+    {"cost", "total", dim::money, "total cost"},
+    {"line", "cost", dim::money, "cost line"},
+    {"takeoff", "quantity", dim::none, "quantity", PerDriver::yes},
+}};
+
+} // namespace scupper

@@ -1,0 +1,73 @@
+#pragma once
+// Keys known when compiling: get<"deck.length">() finds its place once, in the compiler.
+
+#include <cstddef>
+#include <string_view>
+
+#include "scupper/schema/figure_table.hpp"
+#include "scupper/schema/input_table.hpp"
+
+namespace scupper {
+
+/// Text that can be a template argument.
+template <std::size_t N>
+struct FixedText {
+    char text[N]{};
+    constexpr FixedText(const char (&literal)[N]) { // NOLINT: a literal is meant
+        for (std::size_t i = 0; i < N; ++i) {
+            text[i] = literal[i];
+        }
+    }
+    /// The text without its closing zero.
+    constexpr std::string_view view() const { return {text, N - 1}; }
+};
+
+/// Where a field stands in its table.
+struct FieldPlace {
+    std::size_t index;        ///< in the table
+    std::size_t group;        ///< in the table of groups
+    std::size_t within_group; ///< among the fields of its group
+};
+
+/// The place of a key "group.field", or index = table size where there is none [-].
+template <class Table, class Groups>
+constexpr FieldPlace find_field(const Table& table, const Groups& groups, std::string_view key) {
+    const std::size_t dot = key.find('.');
+    const std::string_view group = key.substr(0, dot);
+    const std::string_view field = dot == key.npos ? std::string_view{} : key.substr(dot + 1);
+    std::size_t g = 0;
+    while (g < groups.size() && groups[g].key != group) {
+        ++g;
+    }
+    std::size_t within = 0;
+    for (std::size_t i = 0; i < table.size(); ++i) {
+        if (table[i].group != group) {
+            continue;
+        }
+        if (table[i].field == field) {
+            return {i, g, within};
+        }
+        ++within;
+    }
+    return {table.size(), g, 0};
+}
+
+/// The place of an input key; a misspelt key does not compile [-].
+consteval FieldPlace input_place(std::string_view key) {
+    const FieldPlace place = find_field(input_table, input_groups, key);
+    if (place.index == input_table.size()) {
+        throw "no such input field";
+    }
+    return place;
+}
+
+/// The place of a figure key; a misspelt key does not compile [-].
+consteval FieldPlace figure_place(std::string_view key) {
+    const FieldPlace place = find_field(figure_table, figure_groups, key);
+    if (place.index == figure_table.size()) {
+        throw "no such figure";
+    }
+    return place;
+}
+
+} // namespace scupper

@@ -1,0 +1,46 @@
+#pragma once
+// The keys of the two documents people write: the job and the hose lay.
+
+#include <array>
+#include <string_view>
+
+namespace scupper {
+
+/// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
+/// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
+inline constexpr std::array<std::string_view, 12> job_keys{
+    "scupper_job", // version of this form
+    "name",        // what people call the job
+    "note",        // free text
+    "currency",    // three-letter code of every amount
+    "units",       // "us", "metric" or "si": how results are shown
+    "price_at",    // "mean" or "likely"
+    "service",     // component name to service level
+    "closure",     // closure kind, or "by_record"
+    "sharing",     // how an outing's fixed time is shared
+    "operations",  // operations of the user's own
+    "inputs",      // schema key to value
+    "overrides",   // structure number to {schema key to value}
+};
+
+/// Keys of one operation in `operations`.
+inline constexpr std::array<std::string_view, 7> job_operation_keys{
+    "name", "component", "driver", "wet", "crew", "equipment", "note"};
+
+/// Keys of a hose lay: one pump, segments that each start where another ends, nozzles at ends.
+inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name",     "water",   "tank",
+                                                               "pump",     "segments", "nozzles"};
+inline constexpr std::array<std::string_view, 8> hose_lay_pump_keys{
+    "kind",       // "pressure", "curve" or "displacement"
+    "pressure",   // held at the outlet
+    "flow_limit", // greatest flow
+    "curve",      // list of [flow, head] points
+    "speed",      // share of the rated speed
+    "power_limit", "suction_lift", "unloader_pressure"};
+inline constexpr std::array<std::string_view, 11> hose_lay_segment_keys{
+    "name", "from",       "hose",     "bore", "length",          "rise",
+    "roughness", "coefficient", "fittings", "minor_loss", "working_pressure"};
+inline constexpr std::array<std::string_view, 8> hose_lay_nozzle_keys{
+    "name", "at", "bore", "discharge_coefficient", "rated_flow", "rated_pressure", "state", "wear"};
+
+} // namespace scupper

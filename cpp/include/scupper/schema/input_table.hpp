@@ -1,0 +1,149 @@
+#pragma once
+// The input schema: every number that a price depends on, by group and field.
+// A key reads "deck.length" or, in a group with rows, "operation[joint_flushing].time_per_unit".
+
+#include <array>
+#include <limits>
+#include <string_view>
+
+#include "scupper/quantity.hpp"
+
+namespace scupper {
+
+/// Whether a field is per unit of the quantity that drives its row.
+enum class PerDriver { no, yes };
+
+/// One input field.
+struct InputField {
+    std::string_view group;
+    std::string_view field;
+    Dimension dimension;  ///< of the value; divided by the driver's where per_driver is yes
+    double least;         ///< smallest possible value, SI
+    double greatest;      ///< greatest possible value, SI
+    std::string_view label;
+    PerDriver per_driver = PerDriver::no;
+};
+
+/// A group of fields.
+struct InputGroup {
+    std::string_view key;
+    bool has_rows; ///< rows are named when a job is resolved
+    std::string_view label;
+};
+
+inline constexpr double unbounded = std::numeric_limits<double>::infinity();
+
+inline constexpr std::array<InputGroup, 31> input_groups{{
+    {"deck", false, "deck"},
+    {"span", false, "spans"},
+    {"joint", false, "deck joints"},
+    {"drain", false, "drains"},
+    {"parapet", false, "parapets"},
+    {"rail", false, "metal rails"},
+    {"girder", false, "girders, boxes, slabs, trusses"},
+    {"bearing", false, "bearings"},
+    {"cap", false, "bent caps"},
+    {"column", false, "columns"},
+    {"abutment", false, "abutments"},
+    {"pedestal", false, "pedestals"},
+    {"berm", false, "abutment benches"},
+    {"slope", false, "slope protection"},
+    {"quantity", true, "quantities given outright"},
+    {"dirt", true, "build-up of dirt"},
+    {"drain_dirt", true, "dirt in a drain"},
+    {"water", false, "water"},
+    {"pump", false, "pump"},
+    {"hose", true, "hose segments from pump to nozzle"},
+    {"nozzle", false, "nozzle"},
+    {"tank", false, "water tank"},
+    {"refill", false, "tank refills"},
+    {"haul", false, "hauling and dumping"},
+    {"operation", true, "operations"},
+    {"closure", true, "closures"},
+    {"shift", false, "shift"},
+    {"labour", true, "people"},
+    {"equipment", true, "equipment"},
+    {"price", false, "prices"},
+    {"outing", false, "outing"},
+}};
+
+inline constexpr std::array<InputField, 75> input_table{{
+    {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
+    {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
+    {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
+    {"deck", "walk_width", dim::length, 0.0, 50.0, "width of the sidewalks together"},
+    {"deck", "skew", dim::angle, 0.0, 1.5, "skew"},
+    {"deck", "overhang_width", dim::length, 0.0, 5.0, "overhang beyond the outer girder"},
+    {"deck", "pocket_share", dim::none, 0.0, 1.0, "share of walk edge with a gutter pocket"},
+    {"span", "longest", dim::length, 0.0, 5e3, "longest span"},
+    {"joint", "count", dim::count, 0.0, 1e4, "number of deck joints"},
+    {"drain", "per_length", dim::count / dim::length, 0.0, 1.0, "drains along the deck"},
+    {"drain", "clogged_share", dim::none, 0.0, 1.0, "share of drains clogged"},
+    {"drain", "frozen_share", dim::none, 0.0, 1.0, "share of drains with a frozen grate"},
+    {"parapet", "face_height", dim::length, 0.0, 3.0, "height of a parapet's traffic face"},
+    {"parapet", "share", dim::none, 0.0, 1.0, "share of the edges with a parapet"},
+    {"rail", "share", dim::none, 0.0, 1.0, "share of the edges with a metal rail"},
+    {"girder", "spacing", dim::length, 0.1, 50.0, "girder spacing"},
+    {"girder", "depth", dim::length, 0.0, 60.0, "girder depth"},
+    {"girder", "face_factor", dim::none, 0.0, 10.0, "surface per side over its outline"},
+    {"girder", "flange_width", dim::length, 0.0, 30.0, "girder flange width"},
+    {"girder", "end_length", dim::length, 0.0, 50.0, "washed length at a girder end"},
+    {"bearing", "per_line", dim::count, 0.0, 1e4, "bearings along one girder line"},
+    {"cap", "width", dim::length, 0.0, 20.0, "cap width"},
+    {"cap", "depth", dim::length, 0.0, 20.0, "cap depth"},
+    {"column", "spacing", dim::length, 0.1, 100.0, "column spacing"},
+    {"column", "diameter", dim::length, 0.0, 30.0, "column diameter"},
+    {"column", "height", dim::length, 0.0, 300.0, "column height"},
+    {"abutment", "height", dim::length, 0.0, 50.0, "exposed abutment height"},
+    {"pedestal", "per_bearing", dim::none, 0.0, 2.0, "pedestals for each bearing"},
+    {"berm", "width", dim::length, 0.0, 50.0, "width of an abutment bench"},
+    {"slope", "height", dim::length, 0.0, 100.0, "height of the slope protection"},
+    {"slope", "run", dim::none, 0.0, 10.0, "slope, horizontal to one vertical"},
+    {"quantity", "given", dim::none, 0.0, unbounded, "given outright", PerDriver::yes},
+    {"dirt", "width", dim::length, 0.0, 20.0, "width of the build-up"},
+    {"dirt", "depth", dim::length, 0.0, 1.0, "depth of the build-up"},
+    {"dirt", "density", dim::density, 50.0, 4e3, "bulk density of the dirt"},
+    {"drain_dirt", "volume", dim::volume_each, 0.0, 10.0, "dirt in each drain"},
+    {"drain_dirt", "density", dim::density, 50.0, 4e3, "bulk density of drain dirt"},
+    {"water", "temperature", dim::temperature, 273.15, 323.15, "water temperature"},
+    {"pump", "pressure", dim::pressure, 0.0, 1e8, "pressure held at the pump outlet"},
+    {"pump", "flow_limit", dim::flow, 0.0, 10.0, "greatest flow of the pump"},
+    {"hose", "bore", dim::length, 1e-3, 1.0, "bore"},
+    {"hose", "length", dim::length, 0.0, 1e5, "length"},
+    {"hose", "roughness", dim::length, 0.0, 0.01, "roughness of the lining"},
+    {"hose", "minor_loss", dim::none, 0.0, 1e4, "sum of fitting loss coefficients"},
+    {"hose", "rise", dim::length, -500.0, 500.0, "rise along the segment"},
+    {"nozzle", "bore", dim::length, 1e-4, 0.5, "nozzle bore"},
+    {"nozzle", "discharge_coefficient", dim::none, 0.1, 1.0, "discharge coefficient"},
+    {"tank", "volume", dim::volume, 1e-3, 1e3, "usable tank volume"},
+    {"refill", "distance", dim::length, 0.0, 1e6, "distance to the water, one way"},
+    {"refill", "speed", dim::speed, 0.1, 50.0, "speed on the way to the water"},
+    {"refill", "connect_time", dim::time, 0.0, 86400.0, "time to connect and disconnect"},
+    {"refill", "fill_flow", dim::flow, 1e-5, 10.0, "flow while filling"},
+    {"haul", "distance", dim::length, 0.0, 1e6, "distance to the dump, one way"},
+    {"haul", "speed", dim::speed, 0.1, 50.0, "speed on the way to the dump"},
+    {"haul", "dump_time", dim::time, 0.0, 86400.0, "time to weigh and dump"},
+    {"haul", "payload", dim::mass, 1.0, 1e5, "debris the truck may carry"},
+    {"operation", "time_per_unit", dim::time, 0.0, unbounded, "time per unit", PerDriver::yes},
+    {"operation", "trigger_share", dim::none, 0.0, 1.0, "share of the time the trigger is open"},
+    {"operation", "water_per_unit", dim::volume, 0.0, unbounded, "stated water per unit",
+     PerDriver::yes},
+    {"closure", "set_up_time", dim::time, 0.0, 86400.0, "set-up time"},
+    {"closure", "removal_time", dim::time, 0.0, 86400.0, "removal time"},
+    {"closure", "change_sides_time", dim::time, 0.0, 86400.0, "time to change sides"},
+    {"shift", "length", dim::time, 3600.0, 86400.0, "paid shift"},
+    {"shift", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
+    {"shift", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
+    {"shift", "meal_time", dim::time, 0.0, 86400.0, "unpaid or idle meal time a shift"},
+    {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
+    {"labour", "people", dim::count, 0.0, 1e3, "people"},
+    {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
+    {"equipment", "number", dim::count, 0.0, 1e3, "pieces"},
+    {"equipment", "rate", dim::money_per_time, 0.0, 1e3, "cost of one piece"},
+    {"price", "water", dim::money_per_volume, 0.0, 1e6, "price of water"},
+    {"price", "disposal", dim::money_per_mass, 0.0, 1e3, "price of disposal"},
+    {"outing", "structures_a_shift", dim::count, 1.0, 1e3, "structures served in one shift"},
+    {"outing", "structures_a_closure", dim::count, 1.0, 1e3, "structures under one closure"},
+}};
+
+} // namespace scupper

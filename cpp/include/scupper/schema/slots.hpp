@@ -1,0 +1,87 @@
+#pragma once
+// The quantity slots: what a structure holds of each component, and what a visit makes of it.
+// Every operation is driven by one of them.
+
+#include <array>
+#include <cstddef>
+#include <string_view>
+
+#include "scupper/quantity.hpp"
+
+namespace scupper {
+
+/// One quantity slot.
+struct SlotInfo {
+    std::string_view key;   ///< word of the trade, without unit
+    Dimension dimension;    ///< of the quantity
+    bool column;            ///< whether the take-off table has a column of it
+    std::string_view label; ///< what people call it
+};
+
+/// All slots; the columns of the take-off table first, in their order.
+inline constexpr std::array<SlotInfo, 31> slot_table{{
+    {"deck_top_area", dim::area, true, "deck top area"},
+    {"deck_total_area", dim::area, true, "deck area, out to out"},
+    {"sidewalk_area", dim::area, true, "sidewalk area"},
+    {"gutter_pocket_length", dim::length, true, "gutter pocket beneath a walk's edge"},
+    {"soffit_overhang_area", dim::area, true, "soffit of the deck overhangs"},
+    {"parapet_area", dim::area, true, "parapet faces"},
+    {"rail_length", dim::length, true, "metal rail"},
+    {"joint_length", dim::length, true, "deck joints, length"},
+    {"joint_count", dim::count, true, "deck joints"},
+    {"drain_count", dim::count, true, "drains"},
+    {"gutter_length", dim::length, true, "gutters"},
+    {"girder_count", dim::count, true, "girder lines"},
+    {"girder_area", dim::area, true, "girder surface, whole"},
+    {"girder_end_area", dim::area, true, "girder surface, ends near joints"},
+    {"bearing_count", dim::count, true, "bearings"},
+    {"cap_count", dim::count, true, "bent caps"},
+    {"cap_area", dim::area, true, "bent cap surface"},
+    {"column_count", dim::count, true, "columns"},
+    {"column_area", dim::area, true, "column surface"},
+    {"abutment_area", dim::area, true, "abutment faces"},
+    {"pedestal_count", dim::count, true, "pedestals"},
+    {"berm_area", dim::area, true, "abutment benches"},
+    {"slope_protection_area", dim::area, true, "slope protection"},
+    {"wash_area_total", dim::area, true, "washable area, all components"},
+    {"drain_free_count", dim::count, false, "drains, free"},
+    {"drain_clogged_count", dim::count, false, "drains, clogged"},
+    {"drain_frozen_count", dim::count, false, "drains, grate frozen"},
+    {"closure_count", dim::count, false, "closures"},
+    {"refill_count", dim::count, false, "tank refills"},
+    {"dump_count", dim::count, false, "dump trips"},
+    {"visit_count", dim::count, false, "visits"},
+}};
+
+/// Index of a slot in the table.
+using Slot = std::size_t;
+
+/// The slot of a name, or slot_table.size() where there is none [-].
+constexpr Slot find_slot(std::string_view key) {
+    for (Slot i = 0; i < slot_table.size(); ++i) {
+        if (slot_table[i].key == key) {
+            return i;
+        }
+    }
+    return slot_table.size();
+}
+
+/// The slot of a name known when compiling; a misspelt name does not compile [-].
+consteval Slot slot(std::string_view key) {
+    const Slot found = find_slot(key);
+    if (found == slot_table.size()) {
+        throw "no such quantity slot";
+    }
+    return found;
+}
+
+/// How many slots are columns of the take-off table [-].
+consteval std::size_t column_count() {
+    std::size_t n = 0;
+    while (n < slot_table.size() && slot_table[n].column) {
+        ++n;
+    }
+    return n;
+}
+
+} // namespace scupper

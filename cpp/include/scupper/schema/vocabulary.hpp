@@ -1,0 +1,93 @@
+#pragma once
+// The words that jobs, tables and files share. Each word is written once, here.
+
+#include <array>
+#include <string_view>
+
+namespace scupper {
+
+/// What is cleaned, the deck first; then what belongs to the visit and to no component.
+inline constexpr std::array<std::string_view, 28> component_names{
+    "deck_top",      "sidewalk",         "median",        "gutter",      "gutter_pocket",
+    "soffit_overhang", "parapet",        "rail",          "joint",       "drain",
+    "girder",        "diaphragm",        "bearing",       "cap",         "seat",
+    "column",        "wall_pier",        "footing",       "abutment_stem", "back_wall",
+    "wing_wall",     "pedestal",         "berm",          "slope_protection",
+    "traffic_control", "supply",         "disposal",      "visit"};
+
+/// How thoroughly a component is cleaned.
+inline constexpr std::array<std::string_view, 3> service_level_names{
+    "none",       // not in this job
+    "rinse",      // hand line or flusher, dirt picked up, drains opened
+    "full_clean", // the same and girder ends, bearings, caps, seats, joints, rails washed
+};
+
+/// Road classes of temporary traffic control.
+/// Source: Manual on Uniform Traffic Control Devices, 2009 edition, table 6C-1.
+inline constexpr std::array<std::string_view, 4> road_class_names{
+    "urban_low_speed", "urban_high_speed", "rural", "freeway"};
+
+/// How the road is narrowed or closed while the crew works.
+inline constexpr std::array<std::string_view, 7> closure_kind_names{
+    "none",         "shoulder",          "one_lane_two_way", "rural_lane",
+    "freeway_lane", "two_freeway_lanes", "full_closure"};
+
+/// The operations of the trade in their order on site. A job may add its own.
+inline constexpr std::array<std::string_view, 30> operation_names{
+    "closure_set_up",
+    "closure_change_sides",
+    "dry_pick_up_gutter",
+    "dry_pick_up_cap",
+    "drain_cover",
+    "drain_free",
+    "drain_clogged",
+    "drain_frozen",
+    "flush_pass",
+    "loosen_parapet",
+    "windrow_pick_up",
+    "broom_pass",
+    "deck_hand_line",
+    "sidewalk_hand_line",
+    "gutter_pocket_flush",
+    "joint_flushing",
+    "rail_wash",
+    "parapet_wash",
+    "bucket_set_up",
+    "loose_concrete",
+    "girder_wash",
+    "bearing_wash",
+    "cap_wash",
+    "back_wall_wash",
+    "column_wash",
+    "berm_hand_clean",
+    "refill",
+    "dump",
+    "walk_through",
+    "closure_removal"};
+
+/// How an outing's fixed time is shared between the structures it serves.
+inline constexpr std::array<std::string_view, 4> sharing_names{
+    "own_shifts",   // every structure pays whole shifts
+    "pro_rata",     // by its on-site hours
+    "count_a_shift", // so many structures in a shift
+    "one_closure"}; // twins under one closure
+
+/// Whether a name is one of a list of words.
+///
+/// @param words [text, n] a vocabulary, for example component_names
+/// @param word [text] the word to look up
+/// @return [-] its index, or -1
+/// Range: any text.
+/// Errors: none.
+/// Source: definition
+template <std::size_t N>
+constexpr int index_of(const std::array<std::string_view, N>& words, std::string_view word) {
+    for (std::size_t i = 0; i < N; ++i) {
+        if (words[i] == word) {
+            return static_cast<int>(i);
+        }
+    }
+    return -1;
+}
+
+} // namespace scupper

@@ -1,0 +1,144 @@
+#include "scupper/schema/layout.hpp"
+
+#include <algorithm>
+
+#include "scupper/error.hpp"
+
+namespace scupper {
+
+namespace {
+
+struct FieldShape {
+    std::string_view group;
+    std::string_view field;
+    std::string_view label;
+    Dimension dimension;
+    bool per_driver;
+    bool figure;
+    double least;
+    double greatest;
+};
+
+std::vector<FieldShape> shapes_of(Schema schema) {
+    std::vector<FieldShape> shapes;
+    if (schema == Schema::inputs) {
+        for (const InputField& f : input_table) {
+            shapes.push_back({f.group, f.field, f.label, f.dimension,
+                              f.per_driver == PerDriver::yes, false, f.least, f.greatest});
+        }
+    } else {
+        for (const FigureField& f : figure_table) {
+            shapes.push_back({f.group, f.field, f.label, f.dimension,
+                              f.per_driver == PerDriver::yes, true, -unbounded, unbounded});
+        }
+    }
+    return shapes;
+}
+
+std::vector<InputGroup> groups_of(Schema schema) {
+    return schema == Schema::inputs
+               ? std::vector<InputGroup>(input_groups.begin(), input_groups.end())
+               : std::vector<InputGroup>(figure_groups.begin(), figure_groups.end());
+}
+
+/// A rate's field is per unit of its driver; a quantity is measured in its driver's own unit.
+Dimension dimension_in_row(const FieldShape& f, const LayoutRow& row) {
+    if (!f.per_driver) {
+        return f.dimension;
+    }
+    const bool is_quantity = f.dimension == dim::none;
+    return is_quantity ? row.driver : f.dimension / row.driver;
+}
+
+LayoutField field_in_row(const FieldShape& f, const LayoutRow& row, bool has_rows) {
+    const std::string group(f.group);
+    const std::string field(f.field);
+    const std::string label(f.label);
+    return {.key = has_rows ? group + "[" + row.name + "]." + field : group + "." + field,
+            .label = has_rows ? label + ", " + row.name : label,
+            .dimension = dimension_in_row(f, row),
+            .least = f.least,
+            .greatest = f.greatest};
+}
+
+void require_rows_allowed(const std::vector<InputGroup>& groups,
+                          const std::vector<LayoutRows>& rows) {
+    for (const LayoutRows& r : rows) {
+        const bool known = std::any_of(groups.begin(), groups.end(), [&](const InputGroup& g) {
+            return g.has_rows && g.key == r.group;
+        });
+        if (!known) {
+            throw UnknownNameError({"schema.group", r.group, "no group of rows of this name", ""});
+        }
+    }
+}
+
+} // namespace
+
+Layout::Layout(Schema schema, const std::vector<LayoutRows>& rows) : rows_(rows) {
+    const std::vector<InputGroup> groups = groups_of(schema);
+    require_rows_allowed(groups, rows);
+    const std::vector<FieldShape> shapes = shapes_of(schema);
+    for (std::size_t g = 0; g < groups.size(); ++g) {
+        offset_[g] = fields_.size();
+        const auto given = std::find_if(rows.begin(), rows.end(), [&](const LayoutRows& r) {
+            return r.group == groups[g].key;
+        });
+        std::vector<LayoutRow> group_rows(groups[g].has_rows ? 0 : 1);
+        if (given != rows.end()) {
+            group_rows = given->rows;
+        }
+        for (const LayoutRow& row : group_rows) {
+            for (const FieldShape& f : shapes) {
+                if (f.group == groups[g].key) {
+                    fields_.push_back(field_in_row(f, row, groups[g].has_rows));
+                }
+            }
+        }
+        stride_[g] = static_cast<std::size_t>(
+            std::count_if(shapes.begin(), shapes.end(),
+                          [&](const FieldShape& f) { return f.group == groups[g].key; }));
+    }
+    for (std::size_t i = 0; i < fields_.size(); ++i) {
+        sorted_.emplace_back(fields_[i].key, i);
+    }
+    std::sort(sorted_.begin(), sorted_.end());
+}
+
+std::vector<std::string> Layout::row_names(std::string_view group) const {
+    std::vector<std::string> names;
+    for (const LayoutRows& r : rows_) {
+        if (r.group == group) {
+            for (const LayoutRow& row : r.rows) {
+                names.push_back(row.name);
+            }
+        }
+    }
+    return names;
+}
+
+std::optional<std::size_t> Layout::find(std::string_view key) const {
+    const auto it = std::lower_bound(
+        sorted_.begin(), sorted_.end(), key,
+        [](const auto& entry, std::string_view wanted) { return entry.first < wanted; });
+    if (it == sorted_.end() || it->first != key) {
+        return std::nullopt;
+    }
+    return it->second;
+}
+
+std::size_t Layout::at(std::string_view key, std::string_view path) const {
+    if (const auto place = find(key)) {
+        return *place;
+    }
+    std::vector<std::string_view> known;
+    for (const auto& [name, index] : sorted_) {
+        known.push_back(name);
+    }
+    const std::string near = nearest_name(key, known);
+    throw UnknownNameError({"schema.key", std::string(path),
+                            "unknown key \"" + std::string(key) + "\"",
+                            near.empty() ? "a key of the input schema" : "\"" + near + "\"?"});
+}
+
+} // namespace scupper

@@ -1,0 +1,69 @@
+#include "scupper/schema/listing.hpp"
+
+#include <array>
+#include <string_view>
+
+#include "scupper/schema/fixed_text.hpp"
+#include "scupper/schema/form_keys.hpp"
+#include "scupper/schema/slots.hpp"
+#include "scupper/schema/vocabulary.hpp"
+
+namespace scupper {
+
+namespace {
+
+std::string exponent(std::string_view base, int n) {
+    return n == 0 ? std::string{} : " " + std::string(base) + std::to_string(n);
+}
+
+std::string dimension_text(const Dimension& d) {
+    const std::string text = exponent("length", d.length) + exponent("mass", d.mass) +
+                             exponent("time", d.time) + exponent("temperature", d.temperature) +
+                             exponent("money", d.money) + exponent("count", d.count) +
+                             exponent("angle", d.angle);
+    return text.empty() ? "plain" : text.substr(1);
+}
+
+template <class Words>
+std::string words(std::string_view section, const Words& list) {
+    std::string text;
+    for (const std::string_view word : list) {
+        text += std::string(section) + "\t" + std::string(word) + "\n";
+    }
+    return text;
+}
+
+template <class Table>
+std::string fields(std::string_view section, const Table& table) {
+    std::string text;
+    for (const auto& f : table) {
+        text += std::string(section) + "\t" + std::string(f.group) + "." + std::string(f.field) +
+                "\t" + dimension_text(f.dimension) +
+                (f.per_driver == PerDriver::yes ? "\tby driver\n" : "\n");
+    }
+    return text;
+}
+
+std::string slots() {
+    std::string text;
+    for (const SlotInfo& s : slot_table) {
+        text += std::string(s.column ? "column\t" : "slot\t") + std::string(s.key) + "\t" +
+                dimension_text(s.dimension) + "\n";
+    }
+    return text;
+}
+
+} // namespace
+
+std::string key_listing() {
+    return words("component", component_names) + words("service_level", service_level_names) +
+           words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
+           words("operation", operation_names) + words("sharing", sharing_names) + slots() +
+           fields("input", input_table) + fields("figure", figure_table) +
+           words("job", job_keys) + words("job_operation", job_operation_keys) +
+           words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
+           words("hose_lay_segment", hose_lay_segment_keys) +
+           words("hose_lay_nozzle", hose_lay_nozzle_keys);
+}
+
+} // namespace scupper
