@@ -1,0 +1,8 @@
+#pragma once
+// The recording number type: formulas that explain themselves.
+
+#include "scupper/traced/choose.hpp"
+#include "scupper/traced/derivation.hpp"
+#include "scupper/traced/named.hpp"
+#include "scupper/traced/recording.hpp"
+#include "scupper/traced/traced.hpp"

@@ -1,0 +1,71 @@
+#pragma once
+// A figure explained: from the result down to the inputs, each with value, dimension and source.
+
+#include <cstddef>
+#include <functional>
+#include <string>
+#include <vector>
+
+#include "scupper/traced/recording.hpp"
+#include "scupper/traced/traced.hpp"
+
+namespace scupper {
+
+/// What kind of step a reader sees.
+enum class DerivedKind { result, input, constant, choice, solve };
+
+/// One line of an explanation.
+struct DerivedStep {
+    DerivedKind kind = DerivedKind::result;
+    std::string name;                ///< what people call it
+    std::string key;                 ///< schema key, or empty
+    std::string expression;          ///< how it follows from its parts, in their names
+    double value = 0.0;              ///< SI units
+    Dimension dimension{};           ///< of the value
+    std::string basis;               ///< inputs: how it came to be known
+    std::string source;              ///< inputs: origin; solves: method
+    double residual = 0.0;           ///< [-] solves only
+    std::vector<std::size_t> parts;  ///< the steps it follows from; for a choice those of both arms
+    std::string condition;           ///< choices: the question
+    std::string arms[2];             ///< choices: the value if true, the value if false
+    std::vector<std::size_t> arm_parts[2]; ///< choices: the steps each arm follows from
+    bool taken_first = false;        ///< choices: whether the first arm was taken
+};
+
+/// Writes a value of a dimension for people: (SI value, dimension) -> "1,234 gal".
+using ValueWriter = std::function<std::string(double, const Dimension&)>;
+
+/// The explanation of one figure: a list of steps, each once, the figure first.
+struct Derivation {
+    std::vector<DerivedStep> steps;
+
+    /// The explanation as indented text; a step met again is only named.
+    ///
+    /// @param write [text] turns SI values into text for people
+    /// @return [text] one line a step
+    /// Range: any derivation.
+    /// Errors: none.
+    /// Source: own convention
+    std::string text(const ValueWriter& write) const;
+    /// The explanation as nested HTML lists, both arms of a choice shown, the taken one marked.
+    ///
+    /// @param write [text] turns SI values into text for people
+    /// @return [text] an HTML fragment; every name is escaped
+    /// Range: any derivation.
+    /// Errors: none.
+    /// Source: own convention
+    std::string html(const ValueWriter& write) const;
+};
+
+/// Explains one step of a recording down to its inputs.
+///
+/// @param recording [-] the recording
+/// @param step [-] the figure to explain
+/// @return [-] its derivation
+/// Range: step < recording.steps().size().
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/traced/test_derivation.cpp
+Derivation derive(const Recording& recording, Step step);
+
+} // namespace scupper

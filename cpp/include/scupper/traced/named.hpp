@@ -1,0 +1,88 @@
+#pragma once
+// Names for results and constants, and iterative solves as one step. All of it vanishes for double.
+
+#include <array>
+#include <cstddef>
+#include <string_view>
+#include <utility>
+
+#include "scupper/quantity.hpp"
+#include "scupper/traced/traced.hpp"
+
+namespace scupper {
+
+inline double named(std::string_view, double value, const Dimension& = {}, std::string_view = {}) {
+    return value;
+}
+/// Gives a result the name under which it is explained; the value is unchanged.
+///
+/// @param name [text] what people call it
+/// @param value [SI unit of the result] the result
+/// @param dimension [-] dimension of the value
+/// @param key [text] schema key of a figure; empty for a result in between
+/// @return [SI unit of the result] the same value, with its name
+/// Range: any value.
+/// Errors: none.
+/// Source: own convention
+Traced named(std::string_view name, const Traced& value, const Dimension& dimension = {},
+             std::string_view key = {});
+
+template <Dimension D, class T>
+Quantity<D, T> named(std::string_view name, const Quantity<D, T>& value,
+                     std::string_view key = {}) {
+    return Quantity<D, T>(named(name, value.si(), D, key));
+}
+
+/// A named constant as the number type of a formula: constant<T>(standard_gravity).
+template <class T>
+constexpr T constant(const NamedConstant& c) {
+    if constexpr (std::is_same_v<T, double>) {
+        return c.value;
+    } else {
+        return T(c);
+    }
+}
+
+/// What a solve answered, and how well: the residual is relative to the size of its equation.
+struct Solved {
+    double value;    ///< SI unit of the result; NaN where there is no answer
+    double residual; ///< [-]
+};
+
+/// What a solve is called and how it works, for the explanation.
+struct SolveInfo {
+    std::string_view name;   ///< what is solved for
+    std::string_view method; ///< how, and why it always converges
+    Dimension dimension;     ///< of the result
+};
+
+namespace detail {
+Traced record_solve(const SolveInfo& info, const Solved& solved, const Traced* inputs,
+                    std::size_t count);
+} // namespace detail
+
+/// Runs an iterative solve as one step of the explanation: inputs, method, result, residual.
+/// `solve` takes std::array<double, N> and returns Solved; it gives NaN where there is no answer,
+/// never throws, since both arms of a choice are evaluated.
+template <std::size_t N, class F>
+double solve_opaque(const SolveInfo&, const std::array<double, N>& inputs, F&& solve) {
+    return std::forward<F>(solve)(inputs).value;
+}
+template <std::size_t N, class F>
+Traced solve_opaque(const SolveInfo& info, const std::array<Traced, N>& inputs, F&& solve) {
+    std::array<double, N> values{};
+    for (std::size_t i = 0; i < N; ++i) {
+        values[i] = inputs[i].value();
+    }
+    return detail::record_solve(info, std::forward<F>(solve)(values), inputs.data(), N);
+}
+
+/// The plain value of a number of either type.
+inline double value_of(double x) {
+    return x;
+}
+inline double value_of(const Traced& x) {
+    return x.value();
+}
+
+} // namespace scupper
