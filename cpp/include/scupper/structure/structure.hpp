@@ -1,0 +1,100 @@
+#pragma once
+// One structure as its record tells it. Plain data: what a reader found, nothing inferred.
+
+#include <cstdint>
+#include <limits>
+#include <string>
+#include <vector>
+
+#include "scupper/quantity.hpp"
+#include "scupper/structure/codes.hpp"
+#include "scupper/uncertain.hpp"
+
+namespace scupper {
+
+/// The mark of a value the record does not give.
+inline constexpr double not_recorded = std::numeric_limits<double>::quiet_NaN();
+/// The mark of a whole-number item the record does not give.
+inline constexpr int no_code = -1;
+
+/// Recorded dimensions; a value the record does not give is NaN, never zero.
+struct RecordedDimensions {
+    Length<> length{not_recorded};          ///< [m] item 49, structure length
+    Length<> longest_span{not_recorded};    ///< [m] item 48
+    Length<> deck_width{not_recorded};      ///< [m] item 52, out to out; 0 is kept (under fill)
+    Length<> roadway_width{not_recorded};   ///< [m] item 51, curb to curb; 0 is kept
+    Length<> approach_width{not_recorded};  ///< [m] item 32, approach roadway with shoulders
+    Length<> left_walk_width{not_recorded}; ///< [m] item 50A, left curb or sidewalk
+    Length<> right_walk_width{not_recorded}; ///< [m] item 50B, right curb or sidewalk
+    Angle<> skew{not_recorded};             ///< [rad] item 34; NaN where it varies (99)
+    Length<> clearance_over{not_recorded};  ///< [m] item 53; NaN where none (99.99)
+    Length<> clearance_under{not_recorded}; ///< [m] item 54B; NaN where 54A is N or it is 0
+    Length<> navigation_clearance{not_recorded}; ///< [m] item 39; NaN without navigation control
+    Length<> detour{not_recorded};          ///< [m] item 19, detour length
+};
+
+/// Recorded whole numbers and codes; no_code where the record does not give them.
+struct RecordedCodes {
+    Material material = Material::unknown;          ///< item 43A
+    Design design = Design::unknown;                ///< item 43B
+    Material approach_material = Material::unknown; ///< item 44A
+    Design approach_design = Design::unknown;       ///< item 44B
+    Below below = Below::unknown;                   ///< item 54A
+    int main_spans = no_code;                       ///< [-] item 45
+    int approach_spans = no_code;                   ///< [-] item 46
+    int lanes_on = no_code;                         ///< [-] item 28A
+    int lanes_under = no_code;                      ///< [-] item 28B
+    int daily_traffic = no_code;                    ///< [vehicle/day] item 29
+    int traffic_year = no_code;                     ///< [year] item 30
+    int truck_percent = no_code;                    ///< [%] item 109
+    int year_built = no_code;                       ///< [year] item 27
+    int year_reconstructed = no_code;               ///< [year] item 106; no_code where never
+    int service_on = no_code;                       ///< code of item 42A
+    int service_under = no_code;                    ///< code of item 42B
+    int functional_class = no_code;                 ///< code of item 26
+    int traffic_direction = no_code;                ///< code of item 102
+    int median = no_code;                           ///< code of item 33
+    int flared = no_code;                           ///< code of item 35
+    int owner = no_code;                            ///< code of item 22
+    int maintained_by = no_code;                    ///< code of item 21
+    int county = no_code;                           ///< FIPS county, item 3
+    int navigation = no_code;                       ///< code of item 38 (1 = navigable)
+    char posting = ' ';                             ///< code letter of item 41; blank if absent
+    char posting_evaluation = ' ';                  ///< code of item 70; blank if absent
+    char deck_type = ' ';                           ///< code of item 107; blank if absent
+    char surface_type = ' ';                        ///< code of item 108A; blank if absent
+    char deck_condition = ' ';                      ///< item 58, 0-9 or N
+    char superstructure_condition = ' ';            ///< item 59, 0-9 or N
+    char substructure_condition = ' ';              ///< item 60, 0-9 or N
+    char culvert_condition = ' ';                   ///< item 62, 0-9 or N
+    char parallel = ' ';                            ///< item 101: R, L or N
+    char on_national_system = ' ';                  ///< item 104: 1 on the national highway system
+};
+
+/// A value somebody measured or an element record gives; it beats inference.
+struct GivenValue {
+    std::string key; ///< key of the input schema, for example "drain.count"
+    Uncertain value; ///< in the SI unit of that field
+};
+
+/// One structure: who it is, what its record says, what somebody measured.
+struct Structure {
+    std::string state;    ///< two-digit FIPS state code
+    std::string id;       ///< structure number without padding; unique only within its state
+    std::string number;   ///< structure number as recorded, padding kept
+    std::string carries;  ///< item 7, facility carried
+    std::string crosses;  ///< item 6A, features intersected
+    std::string location; ///< item 9
+    std::uint64_t line = 0;                  ///< [-] line of the file it was read from, from 1
+    double latitude = not_recorded;          ///< [deg] north positive
+    double longitude = not_recorded;         ///< [deg] east positive
+    double recorded_deck_area = not_recorded; ///< [m2] the file's own DECK_AREA, for checks
+    RecordedDimensions dimensions;
+    RecordedCodes codes;
+    std::vector<GivenValue> given;
+};
+
+/// The stable key of a structure for draws and joins: state code, colon, structure number [text].
+std::string structure_key(const Structure& structure);
+
+} // namespace scupper

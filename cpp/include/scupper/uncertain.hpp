@@ -1,0 +1,4 @@
+#pragma once
+// Values with low, likely, high, basis and origin.
+
+#include "scupper/uncertain/uncertain.hpp"

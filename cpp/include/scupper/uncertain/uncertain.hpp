@@ -1,0 +1,68 @@
+#pragma once
+// A value as people know it: low, likely, high, and where it comes from.
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+#include "scupper/random.hpp"
+
+namespace scupper {
+
+/// How a value came to be known, the surest first.
+enum class Basis : std::uint8_t {
+    measured, ///< somebody measured it on site
+    element,  ///< from an element-level record
+    recorded, ///< from the public inventory record
+    given,    ///< from the job or its rate book
+    inferred, ///< by a named rule from recorded values
+    assumed,  ///< by a named rule although no record tells
+};
+
+/// The word for a basis as tables print it [text].
+std::string_view basis_name(Basis basis);
+
+/// Where a value comes from: a document, "common practice", or "invented for the demo".
+struct Provenance {
+    std::string source; ///< document, edition, table; or "common practice"; or the name of a rule
+    std::string date;   ///< when it was published or read, ISO 8601; may be empty
+    std::string note;   ///< what a reader should know besides; may be empty
+};
+
+/// One uncertain input: its three-point guess in SI units and what is known about it.
+struct Uncertain {
+    ThreePoint guess;                     ///< low, likely, high in the SI unit of its field
+    double shared_share = 0.0;            ///< [-] share of the spread common to all structures
+    Basis basis = Basis::assumed;         ///< how it came to be known
+    const Provenance* origin = nullptr;   ///< outlives the value; may be null
+};
+
+/// A value without spread.
+///
+/// @param si [SI unit of its field] the value
+/// @param basis [-] how it came to be known
+/// @param origin [-] where it comes from; must outlive the result
+/// @return [SI unit of its field] low = likely = high = si
+/// Range: any finite number.
+/// Errors: none.
+/// Source: definition
+Uncertain certain(double si, Basis basis, const Provenance* origin = nullptr);
+
+/// A PERT guess between limits.
+///
+/// @param low [SI unit of its field] least value
+/// @param likely [SI unit of its field] most likely value
+/// @param high [SI unit of its field] greatest value
+/// @param basis [-] how it came to be known
+/// @param origin [-] where it comes from; must outlive the result
+/// @return [SI unit of its field] the guess, own to each structure (shared_share = 0)
+/// Range: low <= likely <= high.
+/// Errors: none here; the order is checked where inputs are resolved.
+/// Source: definition
+Uncertain between(double low, double likely, double high, Basis basis,
+                  const Provenance* origin = nullptr);
+
+/// Whether the guess has no spread at all, so that a draw is its value to the bit [-].
+bool is_certain(const Uncertain& value);
+
+} // namespace scupper
