@@ -1,8 +1,9 @@
 #include "scupper/schema/layout.hpp"
 
-#include <algorithm>
-
 #include "scupper/error.hpp"
+#include "scupper/schema/slots.hpp"
+
+#include <algorithm>
 
 namespace scupper {
 
@@ -50,12 +51,20 @@ Dimension dimension_in_row(const FieldShape& f, const LayoutRow& row) {
     return is_quantity ? row.driver : f.dimension / row.driver;
 }
 
+/// "windrow pick up, time per unit"; a quantity is called by its row alone.
+std::string label_in_row(const FieldShape& f, const LayoutRow& row) {
+    std::string label = row.label.empty() ? row.name : row.label;
+    std::replace(label.begin(), label.end(), '_', ' ');
+    return f.field == "quantity" && f.figure && f.group == "takeoff"
+               ? label
+               : label + ", " + std::string(f.label);
+}
+
 LayoutField field_in_row(const FieldShape& f, const LayoutRow& row, bool has_rows) {
     const std::string group(f.group);
     const std::string field(f.field);
-    const std::string label(f.label);
     return {.key = has_rows ? group + "[" + row.name + "]." + field : group + "." + field,
-            .label = has_rows ? label + ", " + row.name : label,
+            .label = has_rows ? label_in_row(f, row) : std::string(f.label),
             .dimension = dimension_in_row(f, row),
             .least = f.least,
             .greatest = f.greatest};
@@ -74,6 +83,14 @@ void require_rows_allowed(const std::vector<InputGroup>& groups,
 }
 
 } // namespace
+
+std::vector<LayoutRow> slot_layout_rows() {
+    std::vector<LayoutRow> rows;
+    for (const SlotInfo& s : slot_table) {
+        rows.push_back({std::string(s.key), s.dimension, std::string(s.label)});
+    }
+    return rows;
+}
 
 Layout::Layout(Schema schema, const std::vector<LayoutRows>& rows) : rows_(rows) {
     const std::vector<InputGroup> groups = groups_of(schema);

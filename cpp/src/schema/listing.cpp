@@ -1,12 +1,12 @@
 #include "scupper/schema/listing.hpp"
 
-#include <array>
-#include <string_view>
-
 #include "scupper/schema/fixed_text.hpp"
 #include "scupper/schema/form_keys.hpp"
 #include "scupper/schema/slots.hpp"
 #include "scupper/schema/vocabulary.hpp"
+
+#include <array>
+#include <string_view>
 
 namespace scupper {
 
@@ -58,9 +58,10 @@ std::string slots() {
 std::string key_listing() {
     return words("component", component_names) + words("service_level", service_level_names) +
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
-           words("operation", operation_names) + words("sharing", sharing_names) + slots() +
-           fields("input", input_table) + fields("figure", figure_table) +
-           words("job", job_keys) + words("job_operation", job_operation_keys) +
+           words("operation", operation_names) + words("timing", timing_names) +
+           words("condition", condition_names) + words("sharing", sharing_names) + slots() +
+           fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
+           words("job_operation", job_operation_keys) + words("job_resource", job_resource_keys) +
            words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
            words("hose_lay_nozzle", hose_lay_nozzle_keys);

@@ -1,11 +1,11 @@
+#include "catch.hpp"
+#include "scupper/error.hpp"
+#include "scupper/schema.hpp"
+
 #include <fstream>
 #include <set>
 #include <sstream>
 #include <string>
-
-#include "catch.hpp"
-#include "scupper/error.hpp"
-#include "scupper/schema.hpp"
 
 using namespace scupper;
 
@@ -19,8 +19,8 @@ std::string pinned() {
 
 Layout sample_layout() {
     return Layout(Schema::inputs,
-                  {{"operation", {{"joint_flushing", dim::length}, {"drain_free", dim::count}}},
-                   {"hose", {{"0", {}}, {"1", {}}, {"2", {}}}}});
+                  {{"operation", {{"joint_flushing", dim::length, {}}, {"drain_free", dim::count, {}}}},
+                   {"hose", {{"0", {}, {}}, {"1", {}, {}}, {"2", {}, {}}}}});
 }
 } // namespace
 
@@ -56,6 +56,7 @@ TEST_CASE("a key finds its place, at run time and when compiling") {
     REQUIRE(time);
     CHECK(*time == layout.place(input_place("operation.time_per_unit"), 1));
     CHECK(layout.fields()[*time].dimension == dim::time / dim::count);
+    CHECK(layout.fields()[*time].label == "drain free, time per unit");
     CHECK(layout.row_names("hose") == std::vector<std::string>{"0", "1", "2"});
 }
 
@@ -69,7 +70,7 @@ TEST_CASE("an unknown key is refused with the nearest known one") {
         CHECK(e.path() == "job.inputs");
         CHECK(e.allowed() == "\"deck.length\"?");
     }
-    CHECK_THROWS_AS(Layout(Schema::inputs, {{"deck", {{"0", {}}}}}), UnknownNameError);
+    CHECK_THROWS_AS(Layout(Schema::inputs, {{"deck", {{"0", {}, {}}}}}), UnknownNameError);
 }
 
 TEST_CASE("the take-off columns stand first, in the published order") {

@@ -1,11 +1,11 @@
 #pragma once
 // The figure schema: every number that a price yields, by group and field, like the inputs.
 
-#include <array>
-#include <string_view>
-
 #include "scupper/quantity.hpp"
 #include "scupper/schema/input_table.hpp"
+
+#include <array>
+#include <string_view>
 
 namespace scupper {
 

@@ -1,11 +1,11 @@
 #pragma once
 // Keys known when compiling: get<"deck.length">() finds its place once, in the compiler.
 
-#include <cstddef>
-#include <string_view>
-
 #include "scupper/schema/figure_table.hpp"
 #include "scupper/schema/input_table.hpp"
+
+#include <cstddef>
+#include <string_view>
 
 namespace scupper {
 

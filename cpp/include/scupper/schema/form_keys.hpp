@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 12> job_keys{
+inline constexpr std::array<std::string_view, 15> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -18,18 +18,23 @@ inline constexpr std::array<std::string_view, 12> job_keys{
     "service",     // component name to service level
     "closure",     // closure kind, or "by_record"
     "sharing",     // how an outing's fixed time is shared
-    "operations",  // operations of the user's own
+    "operations",  // operations of the user's own, on top of the rate book's
+    "labour",      // kinds of people: name and when they are needed
+    "equipment",   // kinds of equipment: name and when they are needed
+    "hose",        // names of the hose segments from pump to nozzle
     "inputs",      // schema key to value
     "overrides",   // structure number to {schema key to value}
 };
 
 /// Keys of one operation in `operations`.
-inline constexpr std::array<std::string_view, 7> job_operation_keys{
-    "name", "component", "driver", "wet", "crew", "equipment", "note"};
+inline constexpr std::array<std::string_view, 9> job_operation_keys{
+    "name", "component", "levels", "driver", "factor", "timing", "wet", "when", "note"};
+/// Keys of one kind of people or equipment.
+inline constexpr std::array<std::string_view, 3> job_resource_keys{"name", "when", "note"};
 
 /// Keys of a hose lay: one pump, segments that each start where another ends, nozzles at ends.
-inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name",     "water",   "tank",
-                                                               "pump",     "segments", "nozzles"};
+inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name", "water",    "tank",
+                                                               "pump", "segments", "nozzles"};
 inline constexpr std::array<std::string_view, 8> hose_lay_pump_keys{
     "kind",       // "pressure", "curve" or "displacement"
     "pressure",   // held at the outlet
@@ -38,7 +43,7 @@ inline constexpr std::array<std::string_view, 8> hose_lay_pump_keys{
     "speed",      // share of the rated speed
     "power_limit", "suction_lift", "unloader_pressure"};
 inline constexpr std::array<std::string_view, 11> hose_lay_segment_keys{
-    "name", "from",       "hose",     "bore", "length",          "rise",
+    "name",      "from",        "hose",     "bore",       "length",          "rise",
     "roughness", "coefficient", "fittings", "minor_loss", "working_pressure"};
 inline constexpr std::array<std::string_view, 8> hose_lay_nozzle_keys{
     "name", "at", "bore", "discharge_coefficient", "rated_flow", "rated_pressure", "state", "wear"};

@@ -2,11 +2,11 @@
 // The input schema: every number that a price depends on, by group and field.
 // A key reads "deck.length" or, in a group with rows, "operation[joint_flushing].time_per_unit".
 
+#include "scupper/quantity.hpp"
+
 #include <array>
 #include <limits>
 #include <string_view>
-
-#include "scupper/quantity.hpp"
 
 namespace scupper {
 
@@ -17,9 +17,9 @@ enum class PerDriver { no, yes };
 struct InputField {
     std::string_view group;
     std::string_view field;
-    Dimension dimension;  ///< of the value; divided by the driver's where per_driver is yes
-    double least;         ///< smallest possible value, SI
-    double greatest;      ///< greatest possible value, SI
+    Dimension dimension; ///< of the value; divided by the driver's where per_driver is yes
+    double least;        ///< smallest possible value, SI
+    double greatest;     ///< greatest possible value, SI
     std::string_view label;
     PerDriver per_driver = PerDriver::no;
 };

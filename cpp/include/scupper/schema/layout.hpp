@@ -1,6 +1,9 @@
 #pragma once
 // Where every input (or figure) stands in a flat span of numbers, once the rows have names.
 
+#include "scupper/quantity.hpp"
+#include "scupper/schema/fixed_text.hpp"
+
 #include <array>
 #include <cstddef>
 #include <optional>
@@ -9,9 +12,6 @@
 #include <utility>
 #include <vector>
 
-#include "scupper/quantity.hpp"
-#include "scupper/schema/fixed_text.hpp"
-
 namespace scupper {
 
 /// Which schema a layout lays out.
@@ -19,17 +19,18 @@ enum class Schema { inputs, figures };
 
 /// One place of a layout.
 struct LayoutField {
-    std::string key;      ///< "operation[joint_flushing].time_per_unit"
-    std::string label;    ///< what people call it
-    Dimension dimension;  ///< of the value, the driver of its row taken into account
-    double least;         ///< smallest possible value, SI
-    double greatest;      ///< greatest possible value, SI
+    std::string key;     ///< "operation[joint_flushing].time_per_unit"
+    std::string label;   ///< what people call it
+    Dimension dimension; ///< of the value, the driver of its row taken into account
+    double least;        ///< smallest possible value, SI
+    double greatest;     ///< greatest possible value, SI
 };
 
 /// A named row and the dimension of the quantity that drives it.
 struct LayoutRow {
     std::string name;
-    Dimension driver{}; ///< dim::none where nothing drives it
+    Dimension driver{};  ///< dim::none where nothing drives it
+    std::string label{}; ///< what people call the row; its name without underscores if empty
 };
 
 /// The rows of one group.
@@ -37,6 +38,9 @@ struct LayoutRows {
     std::string group;
     std::vector<LayoutRow> rows;
 };
+
+/// A row for every quantity slot, each driven by itself [-, n].
+std::vector<LayoutRow> slot_layout_rows();
 
 /// Lays the schema out: group by group, row by row, field by field.
 class Layout {

@@ -2,11 +2,11 @@
 // The quantity slots: what a structure holds of each component, and what a visit makes of it.
 // Every operation is driven by one of them.
 
+#include "scupper/quantity.hpp"
+
 #include <array>
 #include <cstddef>
 #include <string_view>
-
-#include "scupper/quantity.hpp"
 
 namespace scupper {
 

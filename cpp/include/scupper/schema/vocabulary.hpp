@@ -8,12 +8,11 @@ namespace scupper {
 
 /// What is cleaned, the deck first; then what belongs to the visit and to no component.
 inline constexpr std::array<std::string_view, 28> component_names{
-    "deck_top",      "sidewalk",         "median",        "gutter",      "gutter_pocket",
-    "soffit_overhang", "parapet",        "rail",          "joint",       "drain",
-    "girder",        "diaphragm",        "bearing",       "cap",         "seat",
-    "column",        "wall_pier",        "footing",       "abutment_stem", "back_wall",
-    "wing_wall",     "pedestal",         "berm",          "slope_protection",
-    "traffic_control", "supply",         "disposal",      "visit"};
+    "deck_top",        "sidewalk",  "median",    "gutter",   "gutter_pocket", "soffit_overhang",
+    "parapet",         "rail",      "joint",     "drain",    "girder",        "diaphragm",
+    "bearing",         "cap",       "seat",      "column",   "wall_pier",     "footing",
+    "abutment_stem",   "back_wall", "wing_wall", "pedestal", "berm",          "slope_protection",
+    "traffic_control", "supply",    "disposal",  "visit"};
 
 /// How thoroughly a component is cleaned.
 inline constexpr std::array<std::string_view, 3> service_level_names{
@@ -33,7 +32,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 30> operation_names{
+inline constexpr std::array<std::string_view, 34> operation_names{
     "closure_set_up",
     "closure_change_sides",
     "dry_pick_up_gutter",
@@ -63,14 +62,31 @@ inline constexpr std::array<std::string_view, 30> operation_names{
     "refill",
     "dump",
     "walk_through",
-    "closure_removal"};
+    "closure_removal",
+    "travel", // paid, and off site: the last four are no work
+    "briefing",
+    "meal",
+    "idle"};
+
+/// How the time of an operation follows.
+inline constexpr std::array<std::string_view, 6> timing_names{
+    "rate",       // quantity x time per unit, in productive time
+    "clock_rate", // quantity x time per unit, in time on the clock
+    "closure",    // from the set-up, change and removal times of the closure kind
+    "refill",     // the cycle of a tank refill
+    "dump",       // the cycle of a dump trip
+    "lost"};      // travel, briefing, meal, idle: paid but no work
+
+/// When an operation, a person or a piece of equipment is needed, besides any closure kind.
+inline constexpr std::array<std::string_view, 4> condition_names{"always", "over_water",
+                                                                 "not_over_water", "any_closure"};
 
 /// How an outing's fixed time is shared between the structures it serves.
 inline constexpr std::array<std::string_view, 4> sharing_names{
-    "own_shifts",   // every structure pays whole shifts
-    "pro_rata",     // by its on-site hours
+    "own_shifts",    // every structure pays whole shifts
+    "pro_rata",      // by its on-site hours
     "count_a_shift", // so many structures in a shift
-    "one_closure"}; // twins under one closure
+    "one_closure"};  // twins under one closure
 
 /// Whether a name is one of a list of words.
 ///
