@@ -1,0 +1,197 @@
+#include "scupper/hydraulics/line.hpp"
+
+#include "bracketed.hpp"
+#include "line_fault.hpp"
+#include "scupper/hydraulics/friction.hpp"
+#include "scupper/hydraulics/nozzle.hpp"
+#include "scupper/traced.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <vector>
+
+namespace scupper::hydraulics {
+namespace {
+
+constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
+
+template <class T>
+Pressure<T> hose_loss(const Line<T>& line, const Flow<T>& flow) {
+    Pressure<T> sum;
+    for (const Segment<T>& s : line.hose) {
+        sum += segment_loss(s, flow, line.fluid);
+    }
+    return sum;
+}
+
+template <class T>
+Pressure<T> fittings_loss(const Line<T>& line, const Flow<T>& flow) {
+    Pressure<T> sum;
+    for (const Segment<T>& s : line.hose) {
+        sum += minor_loss(flow, s.bore, s.minor_loss, line.fluid.density);
+    }
+    return sum;
+}
+
+template <class T>
+Pressure<T> tip_pressure(const Line<T>& line, const Flow<T>& flow) {
+    return nozzle_pressure(line.nozzle.bore, flow, line.nozzle.discharge_coefficient,
+                           line.fluid.density);
+}
+
+// The flow at which losses and tip take the pressure that the rise leaves. Searched for over the
+// square of the flow, in which the demand is nearly straight.
+Solved free_flow(const Line<double>& line) {
+    const Pressure<double> left =
+        line.pump_pressure - static_pressure(line.rise, line.fluid.density);
+    const auto excess = [&](double square) {
+        const Flow<double> q(std::sqrt(square));
+        return (hose_loss(line, q) + fittings_loss(line, q) + tip_pressure(line, q) - left).si();
+    };
+    const Flow<double> without_losses =
+        nozzle_flow(line.nozzle.bore, left, line.nozzle.discharge_coefficient, line.fluid.density);
+    const double most = without_losses.si() * without_losses.si();
+    const detail::Root high{most, excess(most)};
+    const detail::Root low{0.0, -left.si()};
+    const double if_square_law = most * left.si() / (left.si() + std::max(high.f, 0.0));
+    const detail::Root root =
+        detail::bracketed_root(excess, low, high, if_square_law, 1e-13 * left.si());
+    return {std::sqrt(root.x), root.f / left.si()};
+}
+
+Solved solve_line(const Line<double>& line) {
+    if (detail::fault_of(line)) {
+        return {no_number, no_number};
+    }
+    const Solved free = free_flow(line);
+    if (line.flow_limit && line.flow_limit->si() < free.value) {
+        return {line.flow_limit->si(), 0.0};
+    }
+    return free;
+}
+
+constexpr SolveInfo line_info{
+    "flow of the line",
+    "bracketed search for the flow at which rise, friction, fittings and tip take the pump's "
+    "pressure, at most the pump's flow; their sum grows with the flow, so that it converges",
+    dim::flow};
+
+Segment<double> plain(const Segment<Traced>& s) {
+    return {s.law,
+            Length<>(s.bore.si().value()),
+            Length<>(s.length.si().value()),
+            Length<>(s.roughness.si().value()),
+            s.coefficient.value(),
+            s.minor_loss.value(),
+            s.form};
+}
+
+Line<double> plain(const Line<Traced>& line) {
+    Line<double> out;
+    out.pump_pressure = Pressure<>(line.pump_pressure.si().value());
+    if (line.flow_limit) {
+        out.flow_limit = Flow<>(line.flow_limit->si().value());
+    }
+    out.fluid.density = Density<>(line.fluid.density.si().value());
+    out.fluid.kinematic_viscosity =
+        KinematicViscosity<>(line.fluid.kinematic_viscosity.si().value());
+    for (const Segment<Traced>& s : line.hose) {
+        out.hose.push_back(plain(s));
+    }
+    out.rise = Length<>(line.rise.si().value());
+    out.nozzle.bore = Length<>(line.nozzle.bore.si().value());
+    out.nozzle.discharge_coefficient = line.nozzle.discharge_coefficient.value();
+    return out;
+}
+
+void add_inputs(const Segment<Traced>& s, std::vector<Traced>& inputs) {
+    inputs.insert(inputs.end(), {s.bore.si(), s.length.si(), s.minor_loss});
+    inputs.push_back(s.law == FrictionLaw::darcy_weisbach ? s.roughness.si() : s.coefficient);
+}
+
+std::vector<Traced> inputs_of(const Line<Traced>& line) {
+    std::vector<Traced> inputs{line.pump_pressure.si(), line.rise.si(),
+                               line.fluid.density.si(), line.fluid.kinematic_viscosity.si(),
+                               line.nozzle.bore.si(),   line.nozzle.discharge_coefficient};
+    if (line.flow_limit) {
+        inputs.push_back(line.flow_limit->si());
+    }
+    for (const Segment<Traced>& s : line.hose) {
+        add_inputs(s, inputs);
+    }
+    return inputs;
+}
+
+double flow_of(const Line<double>& line) {
+    return solve_line(line).value;
+}
+
+Traced flow_of(const Line<Traced>& line) {
+    const std::vector<Traced> inputs = inputs_of(line);
+    return scupper::detail::record_solve(line_info, solve_line(plain(line)), inputs.data(),
+                                         inputs.size());
+}
+
+template <class T>
+Governs governs(const Line<T>& line, const Flow<T>& flow) {
+    const double q = value_of(flow.si());
+    if (!(q > 0.0)) {
+        return Governs::nothing;
+    }
+    const bool limited = line.flow_limit && value_of(line.flow_limit->si()) == q;
+    return limited ? Governs::flow_limit : Governs::pump_pressure;
+}
+
+} // namespace
+
+template <class T>
+Pressure<T> segment_loss(const Segment<T>& s, const Flow<T>& flow, const Fluid<T>& fluid) {
+    switch (s.law) {
+    case FrictionLaw::darcy_weisbach:
+        return friction_loss(flow, s.bore, s.length, s.roughness, fluid);
+    case FrictionLaw::hazen_williams:
+        return hazen_williams_loss(s.form, flow, s.bore, s.length, s.coefficient, fluid.density);
+    case FrictionLaw::hose_coefficient:
+        break;
+    }
+    return hose_coefficient_loss(flow, s.length, s.coefficient);
+}
+
+namespace {
+
+// Every figure is the answer of the solve, not-a-number.
+template <class T>
+OperatingPoint<T> no_point(const T& none) {
+    const Pressure<T> p(none);
+    return {Flow<T>(none), p, p, p, p, p, Force<T>(none), Governs::nothing};
+}
+
+} // namespace
+
+template <class T>
+OperatingPoint<T> operating_point(const Line<T>& line) {
+    const Flow<T> flow(flow_of(line));
+    const Governs holds = governs(line, flow);
+    if (holds == Governs::nothing) {
+        return no_point(flow.si());
+    }
+    const Pressure<T> lift =
+        named("static pressure", static_pressure(line.rise, line.fluid.density));
+    const Pressure<T> friction = named("friction loss", hose_loss(line, flow));
+    const Pressure<T> fittings = named("minor loss", fittings_loss(line, flow));
+    const Pressure<T> tip = named("tip pressure", tip_pressure(line, flow));
+    const Force<T> reaction =
+        named("nozzle reaction", nozzle_reaction(flow, tip, line.fluid.density));
+    const Pressure<T> outlet = named("pressure at the pump", lift + friction + fittings + tip);
+    return {flow, outlet, lift, friction, fittings, tip, reaction, holds};
+}
+
+#define SCUPPER_INSTANTIATE(T)                                                                     \
+    template Pressure<T> segment_loss(const Segment<T>&, const Flow<T>&, const Fluid<T>&);         \
+    template OperatingPoint<T> operating_point(const Line<T>&);
+SCUPPER_INSTANTIATE(double)
+SCUPPER_INSTANTIATE(Traced)
+#undef SCUPPER_INSTANTIATE
+
+} // namespace scupper::hydraulics
