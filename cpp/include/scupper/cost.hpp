@@ -1,0 +1,4 @@
+#pragma once
+// Money from hours and quantities.
+
+#include "scupper/cost/hire.hpp"

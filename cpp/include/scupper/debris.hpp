@@ -1,0 +1,4 @@
+#pragma once
+// Dirt: volumes, masses, loads.
+
+#include "scupper/debris/build_up.hpp"

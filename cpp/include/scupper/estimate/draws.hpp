@@ -1,0 +1,84 @@
+#pragma once
+// Draws of the inputs: what a range of a result comes from. Every draw runs the price itself.
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+#include "scupper/estimate/price.hpp"
+#include "scupper/random.hpp"
+
+namespace scupper::estimate {
+
+/// How inputs are drawn.
+struct DrawSettings {
+    std::uint64_t seed = 1;    ///< [-] same seed, same draws
+    std::size_t draws = 256;   ///< [-] how many
+    Sampling sampling = Sampling::latin_hypercube;
+};
+
+/// Draws the uncertain inputs of one structure. What a draw gives follows from the seed, the
+/// structure, the input and the number of the draw alone, whatever the order or the thread.
+class InputDraws {
+  public:
+    /// Makes the draws of a structure ready.
+    ///
+    /// @param resolved [-] the structure; must outlive this
+    /// @param settings [-] seed, number of draws, kind of sampling
+    /// Range: at least one draw.
+    /// Errors: none.
+    /// Source: own convention
+    InputDraws(const Resolved& resolved, const DrawSettings& settings);
+
+    /// Writes the inputs of one draw; inputs without spread keep their value to the bit.
+    ///
+    /// @param draw [-] number of the draw, from 0
+    /// @param values [SI unit of each, n] by place of the input layout
+    /// Range: draw < settings.draws, values as long as the layout.
+    /// Errors: none.
+    /// Source: own convention
+    /// Verified by: tests/cpp/estimate/test_draws.cpp
+    void fill(std::size_t draw, std::span<double> values) const;
+
+    /// How many inputs have a spread [-].
+    std::size_t uncertain_count() const { return inputs_.size(); }
+
+  private:
+    struct Drawn {
+        std::size_t place;
+        FastQuantile quantile;
+        double shared_share;
+        Sampler own;
+        Sampler shared;
+    };
+    std::vector<Drawn> inputs_;
+    const Resolved* resolved_;
+};
+
+/// Figures of every draw of a group of structures that share an outing.
+///
+/// @param group [-, n] structures of one outing, made ready under one plan
+/// @param settings [-] seed, number of draws, kind of sampling
+/// @param places [-, m] places of the figure layout to keep
+/// @return [SI unit of each figure, n x draws x m] structure by structure, draw by draw
+/// Range: washable structures of one plan.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_draws.cpp
+std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettings& settings,
+                               std::span<const std::size_t> places);
+
+/// A quantile of a sample by linear interpolation between order statistics.
+///
+/// Formula: x at position u (n - 1) of the sorted sample
+/// @param sample [any unit, n] the draws; sorted in place
+/// @param u [-] probability, 0 to 1
+/// @return [unit of the sample] the quantile; NaN of an empty sample
+/// Range: 0 <= u <= 1.
+/// Errors: none.
+/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+/// Verified by: tests/cpp/estimate/test_draws.cpp
+double sample_quantile(std::span<double> sample, double u);
+
+} // namespace scupper::estimate

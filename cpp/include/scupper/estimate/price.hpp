@@ -1,0 +1,36 @@
+#pragma once
+// The price of one structure: a pure function of categories and numbers.
+
+#include "scupper/estimate/figures.hpp"
+#include "scupper/estimate/inputs.hpp"
+#include "scupper/estimate/resolve.hpp"
+#include "scupper/hydraulics.hpp"
+#include "scupper/work.hpp"
+
+namespace scupper::estimate {
+
+/// Memory a price works in, made once for a plan and used for every structure and draw.
+template <class T>
+struct Workspace {
+    explicit Workspace(const Plan& plan);
+
+    Figures<T> figures;
+    takeoff::Quantities<T> quantities;
+    hydraulics::Line<T> line;
+    work::OutingHours<T> hours;
+};
+
+/// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.
+///
+/// @param model [-] categories
+/// @param inputs [SI unit of each] all inputs of the plan's layout
+/// @param workspace [-] its figures are written
+/// Range: a model that `resolve` made, with a washable shape.
+/// Errors: none; a figure that has no value (no flow at the nozzle, a shift without time for work)
+/// is NaN or infinite and makes the total so.
+/// Source: the parts it calls
+/// Verified by: tests/cpp/estimate/test_price.cpp
+template <class T>
+void price(const Model& model, const Inputs<T>& inputs, Workspace<T>& workspace);
+
+} // namespace scupper::estimate

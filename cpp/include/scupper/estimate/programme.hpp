@@ -1,0 +1,53 @@
+#pragma once
+// Many structures under one job: priced rows, unpriced rows with reasons, totals.
+
+#include <cstddef>
+#include <functional>
+#include <memory>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "scupper/estimate/estimate.hpp"
+
+namespace scupper::estimate {
+
+/// Told how many of all structures are done; false stops the run.
+using RunProgress = std::function<bool(std::size_t done, std::size_t all)>;
+
+/// A structure that has no price, and why.
+struct Unpriced {
+    std::size_t index;  ///< [-] position among the structures
+    std::string id;     ///< structure number
+    std::string state;  ///< two-digit FIPS state code
+    std::string reason; ///< in words; the same words for the same reason
+};
+
+/// A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
+struct Programme {
+    std::shared_ptr<const Plan> plan;
+    std::vector<std::string> keys;     ///< figure of each column
+    std::vector<std::size_t> priced;   ///< [-, n] positions among the structures
+    std::vector<double> table;         ///< [SI unit of each figure, n x keys] row by row
+    std::vector<double> totals;        ///< [SI unit of each figure] sums; NaN where a sum is no sense
+    std::vector<Unpriced> unpriced;
+};
+
+/// The figures a programme has columns of: all without rows, then the take-off quantities [text].
+std::vector<std::string> programme_keys();
+
+/// Prices a list of structures on several threads.
+///
+/// @param structures [-, n] the records
+/// @param plan [-] the job made ready
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told how far the run is; may be empty
+/// @return [-] the programme; the same bits for any number of threads and order of work
+/// Range: any list.
+/// Errors: Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_programme.cpp
+Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<const Plan> plan,
+                       unsigned threads = 0, const RunProgress& progress = {});
+
+} // namespace scupper::estimate

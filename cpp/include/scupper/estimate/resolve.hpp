@@ -1,0 +1,58 @@
+#pragma once
+// Everything about one structure under one job that is a category or an input, decided once.
+
+#include <array>
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "scupper/estimate/plan.hpp"
+#include "scupper/structure.hpp"
+#include "scupper/takeoff.hpp"
+
+namespace scupper::estimate {
+
+/// The categories a price needs; no text, no numbers that could be drawn.
+struct Model {
+    const Plan* plan = nullptr;
+    takeoff::Shape shape;
+    std::array<bool, slot_table.size()> given{}; ///< quantities given outright
+    closure::Kind closure = closure::Kind::none;
+    bool over_water = false;
+    std::vector<char> active;           ///< by operation
+    std::vector<char> active_labour;    ///< by row
+    std::vector<char> active_equipment; ///< by row
+};
+
+/// A structure made ready to price.
+struct Resolved {
+    Model model;
+    std::vector<Uncertain> uncertain; ///< by input place
+    std::vector<double> values;       ///< [SI] by input place, at the mean or likely value
+    std::array<bool, slot_table.size()> untold{}; ///< quantities no record can tell
+    takeoff::Verdict verdict{};
+    std::uint64_t stream = 0; ///< hash of state and structure number, for draws
+};
+
+/// Whether the record says there is water below: item 42B of 5 to 9.
+///
+/// @param service_under [-] code of item 42B
+/// @return [-] true for waterway alone or with others
+/// Range: any code.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 42B
+bool over_water(int service_under);
+
+/// Decides categories and inputs of a structure under a plan.
+///
+/// @param structure [-] the record
+/// @param plan [-] the job made ready; must outlive the result
+/// @param resolved [-] filled; its memory is used again
+/// Range: any structure; one that is not washable has its verdict and zero quantities.
+/// Errors: InputError `job.bounds` where a measured value is out of bounds; UnknownNameError
+/// `schema.key` where a measured value has an unknown key.
+/// Source: own convention
+void resolve(const Structure& structure, const Plan& plan, Resolved& resolved);
+
+} // namespace scupper::estimate

@@ -1,0 +1,4 @@
+#pragma once
+// What a person asks for.
+
+#include "scupper/job/job.hpp"

@@ -1,0 +1,66 @@
+#pragma once
+// What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "scupper/rates.hpp"
+#include "scupper/schema.hpp"
+
+namespace scupper {
+
+/// At which value of every input the estimate prices.
+enum class PriceAt { mean, likely };
+
+/// How an outing's fixed time is shared; the words are `sharing_names`, in this order.
+enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure };
+
+/// A job. Values are settings by schema key: those of the rate book first, then the job's own.
+struct Job {
+    std::string name;
+    std::string note;
+    std::string currency = "USD";
+    std::string units = "us"; ///< "us", "metric" or "si": how results are shown
+    PriceAt price_at = PriceAt::mean;
+    std::map<std::string, std::string> service; ///< component name to service level
+    std::string closure = "by_record";          ///< a closure kind, or "by_record"
+    Sharing sharing = Sharing::pro_rata;
+    std::vector<Operation> operations;
+    std::vector<Resource> labour;
+    std::vector<Resource> equipment;
+    std::vector<std::string> hose; ///< segments from pump to nozzle
+    std::vector<Setting> settings;
+    std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
+};
+
+/// The service level of a component in a job.
+///
+/// @param job [-] the job
+/// @param component [text] one of component_names
+/// @return [text] one of service_level_names; "none" where the job does not name the component
+/// Range: any text.
+/// Errors: none.
+/// Source: own convention
+std::string service_level(const Job& job, const std::string& component);
+
+/// Checks what can be checked without a structure: words, operations, and that every component in
+/// the scope has an operation that serves it.
+///
+/// @param job [-] the job
+/// Range: any job.
+/// Errors: UnknownNameError `job.word` with the nearest word; InputError `job.scope` where no
+/// operation serves a component, `job.empty` where nothing is in the scope.
+/// Source: own convention
+void check_job(const Job& job);
+
+/// The layout of a job's inputs: its operations, hose, people and equipment as rows.
+///
+/// @param job [-] the job
+/// @return [-] the layout
+/// Range: a job that `check_job` accepts.
+/// Errors: none.
+/// Source: own convention
+Layout input_layout(const Job& job);
+
+} // namespace scupper

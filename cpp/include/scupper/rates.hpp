@@ -1,0 +1,4 @@
+#pragma once
+// Operations, resources and values with their origin.
+
+#include "scupper/rates/rate_book.hpp"

@@ -1,0 +1,75 @@
+#pragma once
+// A rate book: the operations of the trade and the values they need, each with its origin.
+// Plain data; reading and writing it is the business of `json`.
+
+#include <memory>
+#include <string>
+#include <vector>
+
+#include "scupper/schema.hpp"
+#include "scupper/uncertain.hpp"
+
+namespace scupper {
+
+/// How the time of an operation follows; the words are `timing_names`, in this order.
+enum class Timing { rate, clock_rate, closure, refill, dump, lost };
+
+/// One operation as data.
+struct Operation {
+    std::string name;                ///< word of the trade, or the user's own
+    std::string component;           ///< one of component_names
+    std::vector<std::string> levels; ///< service levels of the component that call for it
+    Slot driver = 0;                 ///< quantity slot that drives it
+    double factor = 1.0;             ///< [-] how often the quantity is worked
+    Timing timing = Timing::rate;    ///< how its time follows
+    bool wet = false;                ///< whether the nozzle runs
+    std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
+    std::string note;                ///< free text
+};
+
+/// A kind of people or equipment that is paid by the hour.
+struct Resource {
+    std::string name;              ///< "wash_crew", "water_truck"
+    std::vector<std::string> when; ///< condition_names or closure_kind_names; any may hold
+    std::string note;              ///< free text
+};
+
+/// One value with its key and origin. Copies share the origin.
+struct Setting {
+    std::string key; ///< key of the input schema
+    Uncertain value; ///< SI; its origin points into `origin`
+    std::shared_ptr<const Provenance> origin;
+};
+
+/// A dated, sourced collection of operations and values.
+struct RateBook {
+    std::string name;
+    std::string date; ///< ISO 8601
+    std::string currency;
+    std::vector<Operation> operations;
+    std::vector<Resource> labour;
+    std::vector<Resource> equipment;
+    std::vector<Setting> settings;
+};
+
+/// Binds a value to its origin, so that copies stay valid.
+///
+/// @param key [text] key of the input schema
+/// @param value [SI unit of its field] low, likely, high
+/// @param origin [text] source, date and note
+/// @return [-] the setting
+/// Range: any key; it is checked where the job is prepared.
+/// Errors: none.
+/// Source: own convention
+Setting make_setting(std::string key, Uncertain value, Provenance origin);
+
+/// Puts a setting in place of one with the same key, or at the end.
+///
+/// @param settings [-, n] the settings to change
+/// @param setting [-] the new value
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+void put_setting(std::vector<Setting>& settings, Setting setting);
+
+} // namespace scupper

@@ -1,0 +1,5 @@
+#pragma once
+// Hours: operations on site, outings, shifts.
+
+#include "scupper/work/operation_time.hpp"
+#include "scupper/work/outing.hpp"

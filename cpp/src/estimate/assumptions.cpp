@@ -1,0 +1,134 @@
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include "scupper/estimate/estimate.hpp"
+
+namespace scupper::estimate {
+
+namespace {
+
+/// Prices the same structure again and again with one input changed.
+class Repricer {
+  public:
+    explicit Repricer(const Estimate& e)
+        : estimate_(e), values_(e.resolved.values), workspace_(*e.plan),
+          total_(e.plan->figures.place(figure_place("cost.total"), 0)) {}
+
+    double total_with(std::size_t place, double value) {
+        const double before = values_[place];
+        values_[place] = value;
+        price(estimate_.resolved.model,
+              Inputs<double>(estimate_.plan->inputs, values_.data()), workspace_);
+        values_[place] = before;
+        return workspace_.figures.at(total_);
+    }
+
+  private:
+    const Estimate& estimate_;
+    std::vector<double> values_;
+    Workspace<double> workspace_;
+    std::size_t total_;
+};
+
+std::vector<std::size_t> uncertain_places(const Resolved& resolved) {
+    std::vector<std::size_t> places;
+    for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
+        const Uncertain& input = resolved.uncertain[i];
+        if (!std::isnan(input.guess.likely) && !is_certain(input)) {
+            places.push_back(i);
+        }
+    }
+    return places;
+}
+
+std::vector<std::string> main_figures() {
+    std::vector<std::string> keys;
+    for (const FigureField& f : figure_table) {
+        const auto group = std::find_if(figure_groups.begin(), figure_groups.end(),
+                                        [&](const InputGroup& g) { return g.key == f.group; });
+        if (!group->has_rows) {
+            keys.push_back(std::string(f.group) + "." + std::string(f.field));
+        }
+    }
+    return keys;
+}
+
+/// Every m-th number from an offset on: the draws of one figure.
+std::vector<double> column(const std::vector<double>& table, std::size_t offset,
+                           std::size_t stride) {
+    std::vector<double> values;
+    for (std::size_t i = offset; i < table.size(); i += stride) {
+        values.push_back(table[i]);
+    }
+    return values;
+}
+
+std::vector<RangedFigure> ranges_of(const Estimate& e, const std::vector<std::string>& keys,
+                                    const DrawSettings& settings) {
+    std::vector<std::size_t> places;
+    for (const std::string& key : keys) {
+        places.push_back(figure_place_of(*e.plan, key));
+    }
+    const std::vector<double> table = draw_group({&e.resolved, 1}, settings, places);
+    std::vector<RangedFigure> result;
+    for (std::size_t i = 0; i < keys.size(); ++i) {
+        std::vector<double> sample = column(table, i, keys.size());
+        result.push_back({keys[i], e.figures[places[i]], sample_quantile(sample, 0.05),
+                          sample_quantile(sample, 0.5), sample_quantile(sample, 0.95)});
+    }
+    return result;
+}
+
+double worth_of(Slot s, const std::vector<Assumption>& guesses, const Plan& plan) {
+    double worth = 0.0;
+    for (const Assumption& a : guesses) {
+        const std::size_t place = plan.inputs.at(a.key, "assumptions");
+        if (place < takeoff::dimension_count && takeoff::rests_on(s, place)) {
+            worth = std::max(worth, a.worth);
+        }
+    }
+    return worth;
+}
+
+} // namespace
+
+std::vector<RangedFigure> ranges(const Estimate& e, const DrawSettings& settings) {
+    return ranges_of(e, main_figures(), settings);
+}
+
+std::vector<Assumption> assumptions(const Estimate& e) {
+    Repricer reprice(e);
+    std::vector<Assumption> found;
+    for (const std::size_t place : uncertain_places(e.resolved)) {
+        const Uncertain& input = e.resolved.uncertain[place];
+        const LayoutField& field = e.plan->inputs.fields()[place];
+        const double at_low = reprice.total_with(place, input.guess.low);
+        const double at_high = reprice.total_with(place, input.guess.high);
+        const double worth = std::abs(at_high - at_low);
+        if (worth > 0.0) {
+            found.push_back(
+                {field.key, field.label, input, field.dimension, at_low, at_high, worth});
+        }
+    }
+    std::stable_sort(found.begin(), found.end(),
+                     [](const Assumption& a, const Assumption& b) { return a.worth > b.worth; });
+    return found;
+}
+
+std::vector<Untold> untold_quantities(const Estimate& e) {
+    const std::vector<Assumption> guesses = assumptions(e);
+    std::vector<Untold> found;
+    for (Slot s = 0; s < column_count(); ++s) {
+        const double worth = worth_of(s, guesses, *e.plan);
+        if (!e.resolved.untold[s] || worth == 0.0) {
+            continue;
+        }
+        const std::string key = "takeoff[" + std::string(slot_table[s].key) + "].quantity";
+        const RangedFigure range = ranges_of(e, {key}, {}).front();
+        found.push_back({s, range.low, range.value, range.high, worth});
+    }
+    return found;
+}
+
+} // namespace scupper::estimate

@@ -1,0 +1,89 @@
+#include "scupper/estimate/draws.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace scupper::estimate {
+
+namespace {
+
+/// The stream of what all structures have in common.
+const std::uint64_t shared_stream = hash_text("shared by all structures");
+
+/// Two independent uniforms into one, of which a share of the variance is the shared part.
+double blend(double shared, double own, double shared_share) {
+    const double z = std::sqrt(shared_share) * normal_quantile(shared) +
+                     std::sqrt(1.0 - shared_share) * normal_quantile(own);
+    return normal_cdf(z);
+}
+
+} // namespace
+
+InputDraws::InputDraws(const Resolved& resolved, const DrawSettings& settings)
+    : resolved_(&resolved) {
+    const Plan& plan = *resolved.model.plan;
+    for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
+        const Uncertain& input = resolved.uncertain[i];
+        if (std::isnan(input.guess.likely) || is_certain(input)) {
+            continue;
+        }
+        const DrawKey own{settings.seed, resolved.stream, plan.hashes[i]};
+        const DrawKey shared{settings.seed, shared_stream, plan.hashes[i]};
+        inputs_.push_back({i, FastQuantile(input.guess), input.shared_share,
+                           Sampler(settings.sampling, own, settings.draws),
+                           Sampler(settings.sampling, shared, settings.draws)});
+    }
+}
+
+void InputDraws::fill(std::size_t draw, std::span<double> values) const {
+    std::copy(resolved_->values.begin(), resolved_->values.end(), values.begin());
+    for (const Drawn& input : inputs_) {
+        double u = 0.0;
+        if (input.shared_share <= 0.0) {
+            u = input.own(draw);
+        } else if (input.shared_share >= 1.0) {
+            u = input.shared(draw);
+        } else {
+            u = blend(input.shared(draw), input.own(draw), input.shared_share);
+        }
+        values[input.place] = input.quantile(u);
+    }
+}
+
+std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettings& settings,
+                               std::span<const std::size_t> places) {
+    std::vector<double> results;
+    if (group.empty()) {
+        return results;
+    }
+    results.reserve(group.size() * settings.draws * places.size());
+    const Plan& plan = *group.front().model.plan;
+    Workspace<double> workspace(plan);
+    std::vector<double> values(plan.inputs.size());
+    for (const Resolved& resolved : group) {
+        const InputDraws draws(resolved, settings);
+        for (std::size_t d = 0; d < settings.draws; ++d) {
+            draws.fill(d, values);
+            price(resolved.model, Inputs<double>(plan.inputs, values.data()), workspace);
+            for (const std::size_t place : places) {
+                results.push_back(workspace.figures.at(place));
+            }
+        }
+    }
+    return results;
+}
+
+double sample_quantile(std::span<double> sample, double u) {
+    if (sample.empty()) {
+        return std::numeric_limits<double>::quiet_NaN();
+    }
+    const double position = u * static_cast<double>(sample.size() - 1);
+    const auto below = static_cast<std::size_t>(position);
+    const std::size_t above = std::min(below + 1, sample.size() - 1);
+    std::sort(sample.begin(), sample.end());
+    const double weight = position - static_cast<double>(below);
+    return sample[below] + weight * (sample[above] - sample[below]);
+}
+
+} // namespace scupper::estimate

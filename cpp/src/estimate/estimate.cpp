@@ -1,0 +1,99 @@
+#include "scupper/estimate/estimate.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "scupper/error.hpp"
+#include "scupper/work.hpp"
+
+namespace scupper::estimate {
+
+namespace {
+
+double total_of(const Plan& plan, const std::vector<double>& figures) {
+    return figures[plan.figures.place(figure_place("cost.total"), 0)];
+}
+
+} // namespace
+
+double Estimate::figure(std::string_view key) const {
+    return figures[figure_place_of(*plan, key)];
+}
+
+Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
+                   const Plan& plan) {
+    if (!resolved.model.shape.washable) {
+        return Outcome::not_washable;
+    }
+    const Inputs<double> in(plan.inputs, resolved.values.data());
+    const work::Shift<double> shift{in.get<"shift.length">(), in.get<"shift.travel_time">(),
+                                    in.get<"shift.briefing_time">(), in.get<"shift.meal_time">()};
+    if (!(work::available_time(shift) > Time<>(0.0))) {
+        return Outcome::no_work_time;
+    }
+    if (std::isfinite(total_of(plan, figures))) {
+        return Outcome::priced;
+    }
+    const double flow = figures[plan.figures.place(figure_place("nozzle.flow"), 0)];
+    return std::isfinite(flow) ? Outcome::no_number : Outcome::no_flow;
+}
+
+std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
+    switch (outcome) {
+    case Outcome::priced:
+        return "priced";
+    case Outcome::not_washable:
+        return std::string(takeoff::verdict_reason(verdict));
+    case Outcome::no_flow:
+        return "no water reaches the nozzle: the pump's pressure is below the lift";
+    case Outcome::no_work_time:
+        return "travel, briefing and meal take the whole shift";
+    case Outcome::no_number:
+        break;
+    }
+    return "the total is not a number";
+}
+
+std::size_t figure_place_of(const Plan& plan, std::string_view key) {
+    const std::string name(key);
+    for (const std::string& candidate :
+         {name, "takeoff[" + name + "].quantity", "operation[" + name + "].time",
+          name + ".volume", name + ".total"}) {
+        if (const auto place = plan.figures.find(candidate)) {
+            return *place;
+        }
+    }
+    return plan.figures.at(key, "explain");
+}
+
+Estimate estimate(const Structure& structure, std::shared_ptr<const Plan> plan) {
+    Estimate e;
+    e.plan = std::move(plan);
+    e.structure = structure;
+    resolve(structure, *e.plan, e.resolved);
+    Workspace<double> workspace(*e.plan);
+    price(e.resolved.model, Inputs<double>(e.plan->inputs, e.resolved.values.data()), workspace);
+    e.figures = workspace.figures.values();
+    const Outcome outcome = outcome_of(e.resolved, e.figures, *e.plan);
+    if (outcome != Outcome::priced) {
+        throw InputError({"estimate.unpriced", structure_key(structure),
+                          outcome_reason(outcome, e.resolved.verdict),
+                          "a structure that is washed as a bridge, and a job that reaches it"});
+    }
+    return e;
+}
+
+std::vector<PricedLine> cost_lines(const Estimate& e) {
+    std::vector<PricedLine> lines;
+    for (std::size_t row = 0; row < e.plan->lines.size(); ++row) {
+        const CostLine& line = e.plan->lines[row];
+        const double amount = e.figures[e.plan->figures.place(figure_place("line.cost"), row)];
+        if (amount != 0.0) {
+            lines.push_back({line.component, line.operation_name, line.resource_name, amount});
+        }
+    }
+    return lines;
+}
+
+} // namespace scupper::estimate

@@ -1,0 +1,130 @@
+#include "scupper/estimate/plan.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+#include "plan_parts.hpp"
+#include "scupper/error.hpp"
+
+namespace scupper::estimate {
+
+namespace {
+
+/// The job with the four kinds of lost time that every job has.
+Job with_lost_time(Job job) {
+    for (const char* name : {"travel", "briefing", "meal", "idle"}) {
+        Operation op;
+        op.name = name;
+        op.component = "visit";
+        op.driver = slot("visit_count");
+        op.timing = Timing::lost;
+        job.operations.push_back(std::move(op));
+    }
+    return job;
+}
+
+void blank_values(Plan& plan) {
+    const std::size_t n = plan.inputs.size();
+    plan.base.assign(n, certain(std::numeric_limits<double>::quiet_NaN(), Basis::assumed));
+    plan.base_values.assign(n, std::numeric_limits<double>::quiet_NaN());
+    plan.hashes.clear();
+    for (const LayoutField& field : plan.inputs.fields()) {
+        plan.hashes.push_back(hash_text(field.key));
+    }
+}
+
+void set_values(Plan& plan) {
+    for (const Setting& setting : plan.job.settings) {
+        const std::size_t place = plan.inputs.at(setting.key, "job.inputs");
+        plan.base[place] =
+            detail::checked(setting.value, plan.inputs.fields()[place], "job.inputs");
+    }
+    for (std::size_t i = 0; i < plan.base.size(); ++i) {
+        plan.base_values[i] = price_value(plan.base[i], plan.job.price_at);
+    }
+}
+
+/// Dimensions follow from the record and given quantities from a survey; all else must be there.
+void require_complete(const Plan& plan) {
+    for (std::size_t i = takeoff::dimension_count; i < plan.base.size(); ++i) {
+        const LayoutField& field = plan.inputs.fields()[i];
+        const bool optional = field.key.starts_with("quantity[");
+        if (!optional && std::isnan(plan.base[i].guess.likely)) {
+            throw InputError({"job.missing", "job.inputs", "no value for \"" + field.key + "\"",
+                              "a value with its unit in the job or its rate book"});
+        }
+    }
+}
+
+void set_overrides(Plan& plan) {
+    for (const auto& [id, settings] : plan.job.overrides) {
+        Overrides& list = plan.overrides[id];
+        for (const Setting& setting : settings) {
+            const std::string path = "job.overrides." + id;
+            const std::size_t place = plan.inputs.at(full_key(setting.key), path);
+            list.emplace_back(place,
+                              detail::checked(setting.value, plan.inputs.fields()[place], path));
+        }
+    }
+}
+
+} // namespace
+
+namespace detail {
+
+Uncertain checked(const Uncertain& value, const LayoutField& field, const std::string& path) {
+    const std::string where = path + "." + field.key;
+    check(value.guess, where);
+    if (value.guess.low < field.least || value.guess.high > field.greatest) {
+        throw InputError({"job.bounds", where,
+                          std::to_string(value.guess.low) + " to " +
+                              std::to_string(value.guess.high) + " (SI)",
+                          std::to_string(field.least) + " to " + std::to_string(field.greatest) +
+                              " (SI)"});
+    }
+    return value;
+}
+
+} // namespace detail
+
+Plan take_off_plan() {
+    Plan plan;
+    plan.job.price_at = PriceAt::likely;
+    plan.inputs = Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
+    blank_values(plan);
+    return plan;
+}
+
+double price_value(const Uncertain& value, PriceAt at) {
+    if (is_certain(value) || at == PriceAt::likely) {
+        return value.guess.likely;
+    }
+    return value.guess.mean();
+}
+
+std::string full_key(std::string_view name) {
+    const std::string singular(name.ends_with('s') ? name.substr(0, name.size() - 1) : name);
+    for (const std::string& slot_name : {std::string(name), singular + "_count"}) {
+        if (find_slot(slot_name) != slot_table.size()) {
+            return "quantity[" + slot_name + "].given";
+        }
+    }
+    return std::string(name);
+}
+
+std::shared_ptr<const Plan> make_plan(const Job& job) {
+    check_job(job);
+    auto plan = std::make_shared<Plan>();
+    plan->job = with_lost_time(job);
+    plan->inputs = input_layout(plan->job);
+    blank_values(*plan);
+    set_values(*plan);
+    require_complete(*plan);
+    detail::plan_operations(*plan);
+    detail::plan_lines(*plan);
+    set_overrides(*plan);
+    return plan;
+}
+
+} // namespace scupper::estimate

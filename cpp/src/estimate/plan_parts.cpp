@@ -1,0 +1,97 @@
+#include "plan_parts.hpp"
+
+#include <algorithm>
+
+namespace scupper::estimate::detail {
+
+namespace {
+
+Condition condition_of(const std::vector<std::string>& words) {
+    Condition condition;
+    condition.always = words.empty();
+    for (const std::string& word : words) {
+        const int closure = index_of(closure_kind_names, word);
+        if (closure >= 0) {
+            condition.closures |= 1u << closure;
+        } else if (word == "any_closure") {
+            condition.closures |= ~1u; // bit 0 is "no closure"
+        }
+        condition.always |= word == "always";
+        condition.over_water |= word == "over_water";
+        condition.not_over_water |= word == "not_over_water";
+    }
+    return condition;
+}
+
+/// Traffic control, supply, disposal and the visit itself come with any scope.
+bool comes_with_any_scope(const std::string& component) {
+    return index_of(component_names, component) >= index_of(component_names, "traffic_control");
+}
+
+bool in_scope(const Job& job, const Operation& op) {
+    if (comes_with_any_scope(op.component)) {
+        return true;
+    }
+    const std::string level = service_level(job, op.component);
+    return std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
+}
+
+std::string row_name(const CostLine& line) {
+    return line.component + "/" + line.operation_name + "/" + line.resource_name;
+}
+
+void add_line(Plan& plan, std::size_t operation, Charge charge, std::size_t resource,
+              const std::string& resource_name) {
+    const PlannedOperation& op = plan.operations[operation];
+    plan.lines.push_back({operation, charge, resource, op.component, op.name, resource_name});
+}
+
+Layout figure_layout(const Plan& plan) {
+    std::vector<LayoutRow> operations;
+    for (const PlannedOperation& op : plan.operations) {
+        operations.push_back({op.name, slot_table[op.driver].dimension, {}});
+    }
+    std::vector<LayoutRow> lines;
+    for (const CostLine& line : plan.lines) {
+        lines.push_back({row_name(line), {}, {}});
+    }
+    return Layout(Schema::figures,
+                  {{"operation", operations}, {"line", lines}, {"takeoff", slot_layout_rows()}});
+}
+
+} // namespace
+
+void plan_operations(Plan& plan) {
+    std::size_t input_row = 0;
+    for (const Operation& op : plan.job.operations) {
+        const bool by_rate = op.timing == Timing::rate || op.timing == Timing::clock_rate;
+        plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing, op.wet,
+                                   in_scope(plan.job, op), condition_of(op.when),
+                                   by_rate ? input_row++ : 0});
+    }
+    for (const Resource& r : plan.job.labour) {
+        plan.labour.push_back(condition_of(r.when));
+    }
+    for (const Resource& r : plan.job.equipment) {
+        plan.equipment.push_back(condition_of(r.when));
+    }
+}
+
+void plan_lines(Plan& plan) {
+    for (std::size_t row = 0; row < plan.operations.size(); ++row) {
+        if (!plan.operations[row].in_scope) {
+            continue;
+        }
+        for (std::size_t r = 0; r < plan.job.labour.size(); ++r) {
+            add_line(plan, row, Charge::labour, r, plan.job.labour[r].name);
+        }
+        for (std::size_t r = 0; r < plan.job.equipment.size(); ++r) {
+            add_line(plan, row, Charge::equipment, r, plan.job.equipment[r].name);
+        }
+        add_line(plan, row, Charge::water, 0, "water");
+    }
+    plan.lines.push_back({0, Charge::disposal, 0, "disposal", "dump", "disposal"});
+    plan.figures = figure_layout(plan);
+}
+
+} // namespace scupper::estimate::detail

@@ -1,0 +1,27 @@
+#include "scupper/estimate/price.hpp"
+
+#include "price_steps.hpp"
+
+namespace scupper::estimate {
+
+template <class T>
+Workspace<T>::Workspace(const Plan& plan) : figures(plan.figures) {
+    line.hose.resize(plan.job.hose.size());
+}
+
+template <class T>
+void price(const Model& model, const Inputs<T>& inputs, Workspace<T>& workspace) {
+    workspace.figures.clear();
+    detail::price_quantities(model, inputs, workspace);
+    detail::price_nozzle(model, inputs, workspace);
+    detail::price_debris(model, inputs, workspace);
+    detail::price_operations(model, inputs, workspace);
+    detail::price_hours(model, inputs, workspace);
+    detail::price_cost(model, inputs, workspace);
+}
+
+template struct Workspace<double>;
+template struct Workspace<Traced>;
+SCUPPER_INSTANTIATE_STEP(price);
+
+} // namespace scupper::estimate

@@ -1,0 +1,135 @@
+#include "price_steps.hpp"
+
+namespace scupper::estimate::detail {
+
+namespace {
+
+/// Time and water of one operation.
+template <class T>
+struct Effort {
+    Time<T> productive{T(0.0)};
+    Time<T> clock{T(0.0)};
+    Volume<T> water{T(0.0)};
+};
+
+template <class T>
+Effort<T> by_rate(const PlannedOperation& op, const T& quantity, const Inputs<T>& in,
+                  const Workspace<T>& ws) {
+    const std::size_t row = op.input_row;
+    const Time<T> worked(quantity * in.template raw<"operation.time_per_unit">(row));
+    Effort<T> effort;
+    if (op.timing == Timing::clock_rate) {
+        effort.clock = worked;
+    } else {
+        effort.productive = worked;
+        effort.clock = work::clock_time(worked, in.template get<"shift.productive_share">());
+    }
+    effort.water = Volume<T>(quantity * in.template raw<"operation.water_per_unit">(row));
+    if (op.wet) {
+        effort.water += work::nozzle_water(ws.figures.template get<"nozzle.flow">(), worked,
+                                           in.template get<"operation.trigger_share">(row));
+    }
+    return effort;
+}
+
+template <class T>
+Effort<T> by_closure(const Model& model, const PlannedOperation& op, const T& quantity,
+                     const Inputs<T>& in) {
+    const std::size_t row = static_cast<std::size_t>(model.closure) - 1; // kind 0 has no closure
+    Effort<T> effort;
+    if (op.name == "closure_set_up") {
+        effort.clock = quantity * in.template get<"closure.set_up_time">(row);
+    } else if (op.name == "closure_removal") {
+        effort.clock = quantity * in.template get<"closure.removal_time">(row);
+    } else {
+        effort.clock = quantity * in.template get<"closure.change_sides_time">(row);
+    }
+    return effort;
+}
+
+template <class T>
+Effort<T> by_refill(const T& quantity, const Inputs<T>& in) {
+    const Time<T> stop = in.template get<"refill.connect_time">() +
+                         in.template get<"tank.volume">() / in.template get<"refill.fill_flow">();
+    Effort<T> effort;
+    effort.clock =
+        quantity * named("one refill", work::trip_time(in.template get<"refill.distance">(),
+                                                       in.template get<"refill.speed">(), stop));
+    return effort;
+}
+
+template <class T>
+Effort<T> by_dump(const T& quantity, const Inputs<T>& in) {
+    Effort<T> effort;
+    effort.clock =
+        quantity * named("one dump trip", work::trip_time(in.template get<"haul.distance">(),
+                                                          in.template get<"haul.speed">(),
+                                                          in.template get<"haul.dump_time">()));
+    return effort;
+}
+
+template <class T>
+Effort<T> effort_of(const Model& model, const PlannedOperation& op, const T& quantity,
+                    const Inputs<T>& in, const Workspace<T>& ws) {
+    switch (op.timing) {
+    case Timing::rate:
+    case Timing::clock_rate:
+        return by_rate(op, quantity, in, ws);
+    case Timing::closure:
+        return by_closure(model, op, quantity, in);
+    case Timing::refill:
+        return by_refill(quantity, in);
+    case Timing::dump:
+        return by_dump(quantity, in);
+    case Timing::lost:
+        break;
+    }
+    return {};
+}
+
+template <class T>
+void price_operation(const Model& model, std::size_t row, const Inputs<T>& in, Workspace<T>& ws) {
+    const PlannedOperation& op = model.plan->operations[row];
+    const T quantity = ws.figures.template set_raw<"operation.quantity">(
+        ws.quantities.by_slot[op.driver] * op.factor, row);
+    const Effort<T> effort = effort_of(model, op, quantity, in, ws);
+    ws.figures.template set<"operation.productive_time">(effort.productive, row);
+    ws.figures.template set<"operation.time">(effort.clock, row);
+    ws.figures.template set<"operation.water">(effort.water, row);
+}
+
+template <class T>
+void price_water(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
+    Volume<T> water(T(0.0));
+    for (std::size_t row = 0; row < model.active.size(); ++row) {
+        if (model.active[row]) {
+            water += ws.figures.template get<"operation.water">(row);
+        }
+    }
+    water = ws.figures.template set<"water.volume">(water);
+    const Count<T> refills = ws.figures.template set<"water.refills">(
+        work::refills(water, in.template get<"tank.volume">(), shares_loads(model)));
+    ws.quantities.by_slot[slot("refill_count")] = number(refills);
+}
+
+} // namespace
+
+template <class T>
+void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
+    const auto& operations = model.plan->operations;
+    const auto run = [&](auto wanted) {
+        for (std::size_t row = 0; row < operations.size(); ++row) {
+            if (model.active[row] && wanted(operations[row].timing)) {
+                price_operation(model, row, in, ws);
+            }
+        }
+    };
+    // How often the tank is refilled follows from the water of all the others.
+    run([](Timing t) { return t != Timing::refill && t != Timing::lost; });
+    price_water(model, in, ws);
+    run([](Timing t) { return t == Timing::refill; });
+}
+
+SCUPPER_INSTANTIATE_STEP(price_operations);
+
+} // namespace scupper::estimate::detail

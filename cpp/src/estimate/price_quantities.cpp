@@ -1,0 +1,85 @@
+#include "price_steps.hpp"
+
+namespace scupper::estimate::detail {
+
+namespace {
+
+template <class T>
+takeoff::Dimensions<T> takeoff_dimensions(const Inputs<T>& in) {
+    return {in.template get<"deck.length">(),
+            in.template get<"deck.width">(),
+            in.template get<"deck.roadway_width">(),
+            in.template get<"deck.walk_width">(),
+            in.template get<"deck.skew">(),
+            in.template get<"deck.overhang_width">(),
+            in.template get<"deck.pocket_share">(),
+            in.template get<"span.longest">(),
+            in.template get<"joint.count">(),
+            in.template get<"drain.per_length">(),
+            in.template get<"drain.clogged_share">(),
+            in.template get<"drain.frozen_share">(),
+            in.template get<"parapet.face_height">(),
+            in.template get<"parapet.share">(),
+            in.template get<"rail.share">(),
+            in.template get<"girder.spacing">(),
+            in.template get<"girder.depth">(),
+            in.template get<"girder.face_factor">(),
+            in.template get<"girder.flange_width">(),
+            in.template get<"girder.end_length">(),
+            in.template get<"bearing.per_line">(),
+            in.template get<"cap.width">(),
+            in.template get<"cap.depth">(),
+            in.template get<"column.spacing">(),
+            in.template get<"column.diameter">(),
+            in.template get<"column.height">(),
+            in.template get<"abutment.height">(),
+            in.template get<"pedestal.per_bearing">(),
+            in.template get<"berm.width">(),
+            in.template get<"slope.height">(),
+            in.template get<"slope.run">()};
+}
+
+template <class T>
+takeoff::Given<T> given_quantities(const Model& model, const Inputs<T>& in) {
+    takeoff::Given<T> given;
+    for (Slot s = 0; s < slot_table.size(); ++s) {
+        if (model.given[s]) {
+            given.is_given.set(s);
+            given.value[s] = in.template raw<"quantity.given">(s);
+        }
+    }
+    return given;
+}
+
+/// What a visit needs once, whatever the structure holds.
+template <class T>
+void count_visit(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
+    const bool shared = model.plan->job.sharing == Sharing::one_closure;
+    const T closures =
+        shared ? T(1.0) / number(in.template get<"outing.structures_a_closure">()) : T(1.0);
+    q.by_slot[slot("closure_count")] = model.closure == closure::Kind::none ? T(0.0) : closures;
+    q.by_slot[slot("visit_count")] = T(1.0);
+}
+
+} // namespace
+
+template <class T>
+takeoff::Quantities<T> quantities_of(const Model& model, const Inputs<T>& in) {
+    return takeoff::take_off(model.shape, takeoff_dimensions(in), given_quantities(model, in));
+}
+
+template <class T>
+void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
+    ws.quantities = quantities_of(model, in);
+    count_visit(model, in, ws.quantities);
+    for (Slot s = 0; s < slot_table.size(); ++s) {
+        ws.quantities.by_slot[s] =
+            ws.figures.template set_raw<"takeoff.quantity">(ws.quantities.by_slot[s], s);
+    }
+}
+
+template takeoff::Quantities<double> quantities_of(const Model&, const Inputs<double>&);
+template takeoff::Quantities<Traced> quantities_of(const Model&, const Inputs<Traced>&);
+SCUPPER_INSTANTIATE_STEP(price_quantities);
+
+} // namespace scupper::estimate::detail

@@ -1,0 +1,40 @@
+#pragma once
+// The steps of a price, in the order in which they run. Internal to the estimate.
+
+#include "scupper/estimate/price.hpp"
+
+namespace scupper::estimate::detail {
+
+/// The take-off of a structure alone, given quantities in place of inferred ones.
+template <class T>
+takeoff::Quantities<T> quantities_of(const Model& model, const Inputs<T>& in);
+/// Quantities of every component, given ones in place of inferred ones.
+template <class T>
+void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Flow and pressure at the nozzle.
+template <class T>
+void price_nozzle(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Dirt, its mass and loads.
+template <class T>
+void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Time and water of every operation.
+template <class T>
+void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Shifts and paid hours.
+template <class T>
+void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Cost totals, then cost lines.
+template <class T>
+void price_cost(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+
+/// Whether the structures of an outing fill tanks and trucks together.
+inline bool shares_loads(const Model& model) {
+    return model.plan->job.sharing != Sharing::own_shifts;
+}
+
+} // namespace scupper::estimate::detail
+
+/// Instantiates a step for the two number types.
+#define SCUPPER_INSTANTIATE_STEP(step)                                                             \
+    template void step(const Model&, const Inputs<double>&, Workspace<double>&);                   \
+    template void step(const Model&, const Inputs<Traced>&, Workspace<Traced>&)

@@ -1,0 +1,103 @@
+#include "scupper/estimate/programme.hpp"
+
+#include <limits>
+#include <utility>
+
+#include "scupper/estimate/fixed_total.hpp"
+#include "scupper/estimate/run.hpp"
+
+namespace scupper::estimate {
+
+namespace {
+
+/// Results by position, written by whichever thread gets there.
+struct Results {
+    std::vector<Outcome> outcomes;
+    std::vector<takeoff::Verdict> verdicts;
+    std::vector<double> table;
+};
+
+std::vector<std::size_t> places_of(const Plan& plan, const std::vector<std::string>& keys) {
+    std::vector<std::size_t> places;
+    for (const std::string& key : keys) {
+        places.push_back(plan.figures.at(key, "programme"));
+    }
+    return places;
+}
+
+/// A pressure or a flow of one structure has no sum over structures.
+bool adds_up(const std::string& key) {
+    return !key.starts_with("nozzle.");
+}
+
+void gather(std::span<const Structure> structures, const Results& results, Programme& programme) {
+    const std::size_t width = programme.keys.size();
+    std::vector<FixedTotal> sums(width);
+    for (std::size_t i = 0; i < structures.size(); ++i) {
+        if (results.outcomes[i] != Outcome::priced) {
+            programme.unpriced.push_back({i, structures[i].id, structures[i].state,
+                                          outcome_reason(results.outcomes[i],
+                                                         results.verdicts[i])});
+            continue;
+        }
+        programme.priced.push_back(i);
+        for (std::size_t k = 0; k < width; ++k) {
+            const double value = results.table[i * width + k];
+            programme.table.push_back(value);
+            sums[k].add(value);
+        }
+    }
+    for (std::size_t k = 0; k < width; ++k) {
+        programme.totals.push_back(adds_up(programme.keys[k])
+                                       ? sums[k].value()
+                                       : std::numeric_limits<double>::quiet_NaN());
+    }
+}
+
+} // namespace
+
+std::vector<std::string> programme_keys() {
+    std::vector<std::string> keys;
+    for (const FigureField& f : figure_table) {
+        for (const InputGroup& g : figure_groups) {
+            if (g.key == f.group && !g.has_rows) {
+                keys.push_back(std::string(f.group) + "." + std::string(f.field));
+            }
+        }
+    }
+    for (Slot s = 0; s < column_count(); ++s) {
+        keys.push_back("takeoff[" + std::string(slot_table[s].key) + "].quantity");
+    }
+    return keys;
+}
+
+Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<const Plan> plan,
+                       unsigned threads, const RunProgress& progress) {
+    Programme programme;
+    programme.plan = std::move(plan);
+    programme.keys = programme_keys();
+    const Plan& p = *programme.plan;
+    const std::vector<std::size_t> places = places_of(p, programme.keys);
+    Results results;
+    results.outcomes.resize(structures.size());
+    results.verdicts.resize(structures.size());
+    results.table.resize(structures.size() * places.size());
+    const auto block = [&](std::size_t first, std::size_t last) {
+        Resolved resolved;
+        Workspace<double> workspace(p);
+        for (std::size_t i = first; i < last; ++i) {
+            resolve(structures[i], p, resolved);
+            price(resolved.model, Inputs<double>(p.inputs, resolved.values.data()), workspace);
+            results.outcomes[i] = outcome_of(resolved, workspace.figures.values(), p);
+            results.verdicts[i] = resolved.verdict;
+            for (std::size_t k = 0; k < places.size(); ++k) {
+                results.table[i * places.size() + k] = workspace.figures.at(places[k]);
+            }
+        }
+    };
+    run_blocks(structures.size(), threads, block, progress);
+    gather(structures, results, programme);
+    return programme;
+}
+
+} // namespace scupper::estimate

@@ -1,0 +1,126 @@
+#include "scupper/estimate/resolve.hpp"
+
+#include <cmath>
+
+#include "plan_parts.hpp"
+
+namespace scupper::estimate {
+
+namespace {
+
+bool holds(const Condition& c, const Model& model) {
+    const auto bit = 1u << static_cast<unsigned>(model.closure);
+    return c.always || (c.over_water && model.over_water) ||
+           (c.not_over_water && !model.over_water) || (c.closures & bit) != 0;
+}
+
+void decide_closure(const Structure& structure, const Plan& plan, Model& model) {
+    const int named_kind = index_of(closure_kind_names, plan.job.closure);
+    model.closure = named_kind >= 0
+                        ? static_cast<closure::Kind>(named_kind)
+                        : closure::kind_by_record({structure.codes.lanes_on,
+                                                   structure.codes.traffic_direction,
+                                                   structure.codes.functional_class});
+}
+
+bool operation_runs(const PlannedOperation& op, const Model& model) {
+    if (!op.in_scope || !holds(op.when, model)) {
+        return false;
+    }
+    if (op.timing == Timing::closure) {
+        return model.closure != closure::Kind::none;
+    }
+    const bool whole_shifts = model.plan->job.sharing == Sharing::own_shifts ||
+                              model.plan->job.sharing == Sharing::count_a_shift;
+    return op.name != "idle" || whole_shifts; // shared pro rata, a shift has no idle time
+}
+
+void decide_activity(const Plan& plan, Model& model) {
+    model.active.resize(plan.operations.size());
+    for (std::size_t i = 0; i < plan.operations.size(); ++i) {
+        model.active[i] = operation_runs(plan.operations[i], model);
+    }
+    model.active_labour.resize(plan.labour.size());
+    for (std::size_t i = 0; i < plan.labour.size(); ++i) {
+        model.active_labour[i] = holds(plan.labour[i], model);
+    }
+    model.active_equipment.resize(plan.equipment.size());
+    for (std::size_t i = 0; i < plan.equipment.size(); ++i) {
+        model.active_equipment[i] = holds(plan.equipment[i], model);
+    }
+}
+
+void put(const Plan& plan, std::size_t place, const Uncertain& value, Resolved& r) {
+    r.uncertain[place] = value;
+    r.values[place] = price_value(value, plan.job.price_at);
+}
+
+/// A counted quantity is told; so is one that rests on a dimension somebody measured.
+void mark_told(std::size_t place, const Plan& plan, Resolved& r) {
+    const std::size_t first = plan.inputs.place(input_place("quantity.given"), 0);
+    if (place >= first && place < first + slot_table.size()) {
+        r.model.given[place - first] = true;
+        r.untold[place - first] = false;
+    }
+    for (Slot s = 0; s < slot_table.size() && place < takeoff::dimension_count; ++s) {
+        r.untold[s] = r.untold[s] && !takeoff::rests_on(s, place);
+    }
+}
+
+void put_measured(std::size_t place, const Uncertain& value, const Plan& plan, Resolved& r) {
+    put(plan, place, value, r);
+    mark_told(place, plan, r);
+}
+
+void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved& r) {
+    for (std::size_t i = 0; i < takeoff::dimension_count; ++i) {
+        if (std::isnan(plan.base[i].guess.likely)) {
+            put(plan, i, inferred.dimensions[i], r);
+        } else {
+            mark_told(i, plan, r); // the job gives this dimension for every structure
+        }
+    }
+}
+
+void put_overrides(const std::string& id, const Plan& plan, Resolved& r) {
+    const auto found = plan.overrides.find(id);
+    if (found != plan.overrides.end()) {
+        for (const auto& [place, value] : found->second) {
+            put_measured(place, value, plan, r);
+        }
+    }
+}
+
+} // namespace
+
+bool over_water(int service_under) {
+    constexpr int waterway = 5;
+    constexpr int last_with_waterway = 9;
+    return service_under >= waterway && service_under <= last_with_waterway;
+}
+
+void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
+    const takeoff::Inferred inferred = takeoff::infer(structure);
+    r.model.plan = &plan;
+    r.model.shape = inferred.shape;
+    r.model.given.fill(false);
+    r.model.over_water = over_water(structure.codes.service_under);
+    r.verdict = inferred.verdict;
+    r.untold = inferred.untold;
+    r.uncertain = plan.base;
+    r.values = plan.base_values;
+    const std::string key = structure_key(structure);
+    r.stream = hash_text(key);
+    put_inferred(inferred, plan, r);
+    for (const GivenValue& given : structure.given) {
+        const std::size_t place = plan.inputs.at(full_key(given.key), key);
+        put_measured(place, detail::checked(given.value, plan.inputs.fields()[place], key), plan,
+                     r);
+    }
+    put_overrides(structure.id, plan, r);
+    put_overrides(key, plan, r);
+    decide_closure(structure, plan, r.model);
+    decide_activity(plan, r.model);
+}
+
+} // namespace scupper::estimate

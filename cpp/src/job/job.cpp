@@ -1,0 +1,142 @@
+#include "scupper/job/job.hpp"
+
+#include <algorithm>
+#include <array>
+#include <span>
+
+#include "scupper/error.hpp"
+
+namespace scupper {
+
+namespace {
+
+using Words = std::span<const std::string_view>;
+
+void require_word(Words words, const std::string& word, const std::string& path,
+                  std::string_view also = {}) {
+    if (word == also || std::find(words.begin(), words.end(), word) != words.end()) {
+        return;
+    }
+    const std::string near = nearest_name(word, words);
+    std::string allowed = near.empty() ? std::string{} : "\"" + near + "\"? one of ";
+    for (const std::string_view w : words) {
+        allowed += (w == words.front() ? "" : ", ") + std::string(w);
+    }
+    throw UnknownNameError({"job.word", path, "\"" + word + "\"", allowed});
+}
+
+void check_conditions(const std::vector<std::string>& when, const std::string& path) {
+    for (const std::string& word : when) {
+        const bool closure = index_of(closure_kind_names, word) >= 0;
+        if (!closure) {
+            require_word(condition_names, word, path + ".when");
+        }
+    }
+}
+
+void check_operation(const Operation& op) {
+    const std::string path = "job.operations[" + op.name + "]";
+    require_word(component_names, op.component, path + ".component");
+    for (const std::string& level : op.levels) {
+        require_word(service_level_names, level, path + ".levels");
+    }
+    check_conditions(op.when, path);
+    if (!(op.factor > 0.0)) {
+        throw InputError(
+            {"job.factor", path + ".factor", std::to_string(op.factor), "a number above 0"});
+    }
+}
+
+bool serves(const Operation& op, const std::string& component, const std::string& level) {
+    return op.component == component &&
+           std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
+}
+
+void check_scope(const Job& job) {
+    bool any = false;
+    for (const auto& [component, level] : job.service) {
+        const std::string path = "job.service." + component;
+        require_word(component_names, component, "job.service");
+        require_word(service_level_names, level, path);
+        if (level == "none") {
+            continue;
+        }
+        any = true;
+        const bool served = std::any_of(
+            job.operations.begin(), job.operations.end(),
+            [&, c = component, l = level](const Operation& op) { return serves(op, c, l); });
+        if (!served) {
+            throw InputError({"job.scope", path,
+                              "no operation of the rate book serves " + component + " at level " +
+                                  level,
+                              "a level that an operation serves, or an operation of your own"});
+        }
+    }
+    if (!any) {
+        throw InputError({"job.empty", "job.service", "no component to clean",
+                          "at least one component, e.g. {\"deck_top\": \"rinse\"}"});
+    }
+}
+
+std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
+    std::vector<LayoutRow> rows;
+    for (const Resource& r : resources) {
+        rows.push_back({r.name, {}, {}});
+    }
+    return rows;
+}
+
+std::vector<LayoutRow> drain_rows() {
+    return {{"free", {}, "free drain"}, {"clogged", {}, "clogged drain"},
+            {"frozen", {}, "frozen drain"}};
+}
+
+} // namespace
+
+std::string service_level(const Job& job, const std::string& component) {
+    const auto found = job.service.find(component);
+    return found == job.service.end() ? "none" : found->second;
+}
+
+void check_job(const Job& job) {
+    static constexpr std::array<std::string_view, 3> unit_systems{"us", "metric", "si"};
+    require_word(unit_systems, job.units, "job.units");
+    require_word(closure_kind_names, job.closure, "job.closure", "by_record");
+    for (const Operation& op : job.operations) {
+        check_operation(op);
+    }
+    for (const Resource& r : job.labour) {
+        check_conditions(r.when, "job.labour[" + r.name + "]");
+    }
+    for (const Resource& r : job.equipment) {
+        check_conditions(r.when, "job.equipment[" + r.name + "]");
+    }
+    check_scope(job);
+}
+
+Layout input_layout(const Job& job) {
+    std::vector<LayoutRow> operations;
+    for (const Operation& op : job.operations) {
+        if (op.timing == Timing::rate || op.timing == Timing::clock_rate) {
+            operations.push_back({op.name, slot_table[op.driver].dimension, {}});
+        }
+    }
+    std::vector<LayoutRow> hose;
+    for (const std::string& name : job.hose) {
+        hose.push_back({name, {}, "hose " + name});
+    }
+    std::vector<LayoutRow> closures;
+    for (std::size_t kind = 1; kind < closure_kind_names.size(); ++kind) { // 0 is "none"
+        closures.push_back({std::string(closure_kind_names[kind]), {}, "closure " + std::string(closure_kind_names[kind])});
+    }
+    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()},
+                                   {"dirt", {{"gutter", {}, "gutter"}}},
+                                   {"drain_dirt", drain_rows()},
+                                   {"hose", hose},
+                                   {"operation", operations},
+                                   {"closure", closures},
+                                   {"labour", rows_of(job.labour)},
+                                   {"equipment", rows_of(job.equipment)}});
+}
+
+} // namespace scupper

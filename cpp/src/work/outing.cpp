@@ -1,0 +1,49 @@
+#include "scupper/work/outing.hpp"
+
+namespace scupper::work {
+
+template <class T>
+Time<T> available_time(const Shift<T>& shift) {
+    return named("time a shift leaves for work",
+                 shift.length - shift.travel - shift.briefing - shift.meal);
+}
+
+namespace {
+template <class T>
+T shift_count(const T& needed, ShiftSharing sharing, const Count<T>& structures_a_shift) {
+    switch (sharing) {
+    case ShiftSharing::whole:
+        return count_up(needed);
+    case ShiftSharing::counted:
+        return max_of(T(1.0) / number(structures_a_shift), needed);
+    case ShiftSharing::pro_rata:
+        break;
+    }
+    return needed;
+}
+} // namespace
+
+template <class T>
+OutingHours<T> price_outing(const Time<T>& on_site, const Shift<T>& shift, ShiftSharing sharing,
+                            const Count<T>& structures_a_shift) {
+    const T shifts =
+        named("shifts", shift_count<T>(on_site / available_time(shift), sharing,
+                                       structures_a_shift));
+    OutingHours<T> hours;
+    hours.shifts = shifts;
+    hours.paid = shifts * shift.length;
+    hours.travel = shifts * shift.travel;
+    hours.briefing = shifts * shift.briefing;
+    hours.meal = shifts * shift.meal;
+    hours.idle = hours.paid - on_site - hours.travel - hours.briefing - hours.meal;
+    return hours;
+}
+
+template Time<double> available_time(const Shift<double>&);
+template Time<Traced> available_time(const Shift<Traced>&);
+template OutingHours<double> price_outing(const Time<double>&, const Shift<double>&, ShiftSharing,
+                                          const Count<double>&);
+template OutingHours<Traced> price_outing(const Time<Traced>&, const Shift<Traced>&, ShiftSharing,
+                                          const Count<Traced>&);
+
+} // namespace scupper::work
