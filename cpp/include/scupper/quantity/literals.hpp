@@ -57,10 +57,16 @@ SCUPPER_LITERAL(K, TemperatureDifference, 1.0)
 constexpr Temperature<double> operator""_degC(long double v) {
     return Temperature<double>(static_cast<double>(v) + factor::celsius_zero);
 }
+constexpr Temperature<double> operator""_degC(unsigned long long v) {
+    return operator""_degC(static_cast<long double>(v));
+}
 /// An absolute temperature given in degrees Fahrenheit.
 constexpr Temperature<double> operator""_degF(long double v) {
     return Temperature<double>((static_cast<double>(v) + factor::fahrenheit_zero) *
                                factor::fahrenheit_step);
+}
+constexpr Temperature<double> operator""_degF(unsigned long long v) {
+    return operator""_degF(static_cast<long double>(v));
 }
 
 } // namespace scupper::literals
