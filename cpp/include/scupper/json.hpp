@@ -1,0 +1,4 @@
+#pragma once
+// Reading and writing documents.
+
+#include "scupper/json/documents.hpp"

@@ -1,0 +1,78 @@
+#pragma once
+// Rate books and jobs as JSON documents. Every dimensional value is text with its unit.
+
+#include <string>
+#include <string_view>
+
+#include "scupper/job.hpp"
+#include "scupper/rates.hpp"
+
+namespace scupper::json {
+
+/// Reads a rate book.
+///
+/// @param text [text] a JSON document with `scupper_rates`, `operations`, `inputs`
+/// @param name [text] what to call the document in errors
+/// @return [-] the rate book; its values are checked when a job with it is prepared
+/// Range: UTF-8.
+/// Errors: FileError `json.text` where it is no JSON; UnknownNameError `json.key` with the nearest
+/// key; InputError `json.type`, `json.version`; UnitError of the unit part.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+RateBook read_rate_book(std::string_view text, std::string_view name);
+
+/// Reads a job on top of a rate book: the job's own values win.
+///
+/// @param text [text] a JSON document with the keys of `job_keys`
+/// @param name [text] what to call the document in errors
+/// @param book [-] operations and values that the job builds on
+/// @return [-] the job
+/// Range: UTF-8.
+/// Errors: as `read_rate_book`.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+Job read_job(std::string_view text, std::string_view name, const RateBook& book);
+
+/// Writes a job whole, every value in SI units with all its digits, so that reading it back gives
+/// the same job.
+///
+/// @param job [-] a job
+/// @return [text] a JSON document
+/// Range: any job.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+std::string write_job(const Job& job);
+
+/// A job with one value replaced, for every structure.
+///
+/// @param job [-] the job
+/// @param key [text] key of the input schema, or a short name such as "drains"
+/// @param value [text] a JSON value: text with unit, a number, a list of three, or an object
+/// @return [-] the changed job
+/// Range: any key the job's layout knows.
+/// Errors: as `read_job`; UnknownNameError `schema.key` naming the nearest known key.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+Job with_input(const Job& job, std::string_view key, std::string_view value);
+
+/// A job with one value replaced for one structure.
+///
+/// @param job [-] the job
+/// @param structure [text] structure number, or "state:number"
+/// @param key [text] as for `with_input`
+/// @param value [text] as for `with_input`
+/// @return [-] the changed job
+/// Range: any key the job's layout knows.
+/// Errors: as `with_input`.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+Job with_override(const Job& job, std::string_view structure, std::string_view key,
+                  std::string_view value);
+
+/// The rate book that ships with the library [-].
+const RateBook& shipped_rates();
+/// The job of the demo, on the shipped rates; its prices and equipment are invented [-].
+const Job& demo_job();
+
+} // namespace scupper::json

@@ -1,0 +1,312 @@
+#include "scupper/json/documents.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include "data/demo_job_json.hpp"
+#include "data/rates_json.hpp"
+#include "scupper/error.hpp"
+#include "values.hpp"
+
+namespace scupper::json {
+
+namespace {
+
+using detail::Json;
+using detail::ValueContext;
+
+constexpr int document_version = 1;
+
+constexpr std::array<std::string_view, 10> rate_book_keys{
+    "scupper_rates", "name",      "date", "currency",  "source",
+    "note",          "operations", "labour", "equipment", "inputs"};
+
+Json parse(std::string_view text, std::string_view name) {
+    try {
+        return Json::parse(text);
+    } catch (const Json::parse_error& e) {
+        throw FileError({"json.text", std::string(name), e.what(), "a JSON document"});
+    }
+}
+
+void require_version(const Json& doc, const char* key, const std::string& name) {
+    const bool right = doc.contains(key) && doc[key].is_number_integer() &&
+                       doc[key].get<int>() == document_version;
+    if (!right) {
+        throw InputError({"json.version", name + "." + key,
+                          doc.contains(key) ? doc[key].dump() : "nothing",
+                          std::to_string(document_version)});
+    }
+}
+
+std::vector<std::string> words(const Json& object, const char* key, const std::string& path) {
+    std::vector<std::string> list;
+    if (!object.contains(key)) {
+        return list;
+    }
+    const Json& value = object[key];
+    if (!value.is_array()) {
+        throw InputError({"json.type", path + "." + key, value.dump(), "a list of words"});
+    }
+    for (const Json& word : value) {
+        if (!word.is_string()) {
+            throw InputError({"json.type", path + "." + key, word.dump(), "a word"});
+        }
+        list.push_back(word.get<std::string>());
+    }
+    return list;
+}
+
+Timing read_timing(const std::string& word, const std::string& path) {
+    const int index = index_of(timing_names, word);
+    if (index < 0 || word == "lost") {
+        throw UnknownNameError({"json.word", path + ".timing", "\"" + word + "\"",
+                                "rate, clock_rate, closure, refill or dump"});
+    }
+    return static_cast<Timing>(index);
+}
+
+Slot read_driver(const std::string& word, const std::string& path) {
+    const Slot found = find_slot(word);
+    if (found == slot_table.size()) {
+        std::vector<std::string_view> known;
+        for (const SlotInfo& s : slot_table) {
+            known.push_back(s.key);
+        }
+        throw UnknownNameError({"json.word", path + ".driver", "\"" + word + "\"",
+                                "\"" + nearest_name(word, known) + "\"?"});
+    }
+    return found;
+}
+
+bool flag_or(const Json& object, const char* key, bool otherwise, const std::string& path) {
+    if (!object.contains(key)) {
+        return otherwise;
+    }
+    if (!object[key].is_boolean()) {
+        throw InputError({"json.type", path + "." + key, object[key].dump(), "true or false"});
+    }
+    return object[key].get<bool>();
+}
+
+Operation read_operation(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_operation_keys, path);
+    Operation op;
+    op.name = detail::text_or(value, "name", {}, path);
+    if (op.name.empty()) {
+        throw InputError({"json.missing", path + ".name", "nothing", "a name for the operation"});
+    }
+    op.component = detail::text_or(value, "component", {}, path);
+    op.levels = words(value, "levels", path);
+    op.driver = read_driver(detail::text_or(value, "driver", {}, path), path);
+    op.timing = read_timing(detail::text_or(value, "timing", "rate", path), path);
+    op.wet = flag_or(value, "wet", false, path);
+    op.when = words(value, "when", path);
+    op.note = detail::text_or(value, "note", {}, path);
+    if (value.contains("factor")) {
+        if (!value["factor"].is_number()) {
+            throw InputError(
+                {"json.type", path + ".factor", value["factor"].dump(), "a number above 0"});
+        }
+        op.factor = value["factor"].get<double>();
+    }
+    return op;
+}
+
+Resource read_resource(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_resource_keys, path);
+    return {detail::text_or(value, "name", {}, path), words(value, "when", path),
+            detail::text_or(value, "note", {}, path)};
+}
+
+template <class Read>
+auto list_of(const Json& doc, const char* key, const std::string& name, Read read) {
+    std::vector<decltype(read(doc, name))> list;
+    if (doc.contains(key)) {
+        for (std::size_t i = 0; i < doc[key].size(); ++i) {
+            list.push_back(read(doc[key][i], name + "." + key + "[" + std::to_string(i) + "]"));
+        }
+    }
+    return list;
+}
+
+/// An operation of the same name takes the place of the book's.
+void put_operation(std::vector<Operation>& operations, Operation op) {
+    const auto same = std::find_if(operations.begin(), operations.end(),
+                                   [&](const Operation& o) { return o.name == op.name; });
+    if (same == operations.end()) {
+        operations.push_back(std::move(op));
+    } else {
+        *same = std::move(op);
+    }
+}
+
+void read_inputs(const Json& object, const ValueContext& context, const std::string& path,
+                 std::vector<Setting>& settings) {
+    if (!object.is_object()) {
+        throw InputError({"json.type", path, object.dump(), "an object of key and value"});
+    }
+    for (const auto& [key, value] : object.items()) {
+        put_setting(settings, detail::read_setting(key, value, context, path));
+    }
+}
+
+PriceAt read_price_at(const std::string& word, const std::string& path) {
+    if (word == "mean") {
+        return PriceAt::mean;
+    }
+    if (word == "likely") {
+        return PriceAt::likely;
+    }
+    throw UnknownNameError({"json.word", path, "\"" + word + "\"", "mean or likely"});
+}
+
+Sharing read_sharing(const std::string& word, const std::string& path) {
+    const int index = index_of(sharing_names, word);
+    if (index < 0) {
+        throw UnknownNameError({"json.word", path, "\"" + word + "\"",
+                                "\"" + nearest_name(word, sharing_names) +
+                                    "\"? own_shifts, pro_rata, count_a_shift or one_closure"});
+    }
+    return static_cast<Sharing>(index);
+}
+
+void read_service(const Json& doc, const std::string& name, Job& job) {
+    if (!doc.contains("service")) {
+        return;
+    }
+    detail::require_known_keys(doc["service"], component_names, name + ".service");
+    for (const auto& [component, level] : doc["service"].items()) {
+        job.service[component] =
+            detail::text_or(doc["service"], component.c_str(), {}, name + ".service");
+    }
+}
+
+void read_rows(const Json& doc, const std::string& name, Job& job) {
+    for (Operation& op : list_of(doc, "operations", name, read_operation)) {
+        put_operation(job.operations, std::move(op));
+    }
+    if (doc.contains("labour")) {
+        job.labour = list_of(doc, "labour", name, read_resource);
+    }
+    if (doc.contains("equipment")) {
+        job.equipment = list_of(doc, "equipment", name, read_resource);
+    }
+    job.hose = words(doc, "hose", name);
+}
+
+ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
+                        const Layout& layout, const std::string& otherwise) {
+    return {.layout = &layout,
+            .currency = currency,
+            .origin = {.source = detail::text_or(doc, "source", otherwise, name),
+                       .date = detail::text_or(doc, "date", {}, name),
+                       .note = {}}};
+}
+
+} // namespace
+
+RateBook read_rate_book(std::string_view text, std::string_view name) {
+    const std::string path(name);
+    const Json doc = parse(text, name);
+    detail::require_known_keys(doc, rate_book_keys, path);
+    require_version(doc, "scupper_rates", path);
+    RateBook book;
+    book.name = detail::text_or(doc, "name", path, path);
+    book.date = detail::text_or(doc, "date", {}, path);
+    book.currency = detail::text_or(doc, "currency", "USD", path);
+    book.operations = list_of(doc, "operations", path, read_operation);
+    book.labour = list_of(doc, "labour", path, read_resource);
+    book.equipment = list_of(doc, "equipment", path, read_resource);
+    Job rows;
+    rows.operations = book.operations;
+    rows.labour = book.labour;
+    rows.equipment = book.equipment;
+    const Layout layout = input_layout(rows);
+    if (doc.contains("inputs")) {
+        read_inputs(doc["inputs"], context_of(doc, path, book.currency, layout, book.name),
+                    path + ".inputs", book.settings);
+    }
+    return book;
+}
+
+Job read_job(std::string_view text, std::string_view name, const RateBook& book) {
+    const std::string path(name);
+    const Json doc = parse(text, name);
+    std::vector<std::string_view> known(job_keys.begin(), job_keys.end());
+    known.insert(known.end(), {"source", "date"});
+    detail::require_known_keys(doc, known, path);
+    require_version(doc, "scupper_job", path);
+    Job job;
+    job.operations = book.operations;
+    job.labour = book.labour;
+    job.equipment = book.equipment;
+    job.settings = book.settings;
+    job.name = detail::text_or(doc, "name", path, path);
+    job.note = detail::text_or(doc, "note", {}, path);
+    job.currency = detail::text_or(doc, "currency", book.currency, path);
+    job.units = detail::text_or(doc, "units", "us", path);
+    job.price_at = read_price_at(detail::text_or(doc, "price_at", "mean", path), path + ".price_at");
+    job.closure = detail::text_or(doc, "closure", "by_record", path);
+    job.sharing = read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
+    read_service(doc, path, job);
+    read_rows(doc, path, job);
+    const Layout layout = input_layout(job);
+    const ValueContext context = context_of(doc, path, job.currency, layout, job.name);
+    if (doc.contains("inputs")) {
+        read_inputs(doc["inputs"], context, path + ".inputs", job.settings);
+    }
+    if (doc.contains("overrides")) {
+        ValueContext measured = context;
+        measured.basis = Basis::measured;
+        for (const auto& [id, values] : doc["overrides"].items()) {
+            read_inputs(values, measured, path + ".overrides." + id, job.overrides[id]);
+        }
+    }
+    return job;
+}
+
+namespace {
+
+ValueContext context_for_change(const Job& job, const Layout& layout, Basis basis) {
+    return {.layout = &layout,
+            .currency = job.currency,
+            .origin = {.source = job.name.empty() ? "the job" : job.name, .date = {}, .note = {}},
+            .basis = basis};
+}
+
+} // namespace
+
+Job with_input(const Job& job, std::string_view key, std::string_view value) {
+    Job changed = job;
+    const Layout layout = input_layout(job);
+    put_setting(changed.settings,
+                detail::read_setting(std::string(key), parse(value, key),
+                                     context_for_change(job, layout, Basis::given), "inputs"));
+    return changed;
+}
+
+Job with_override(const Job& job, std::string_view structure, std::string_view key,
+                  std::string_view value) {
+    Job changed = job;
+    const Layout layout = input_layout(job);
+    const std::string id(structure);
+    put_setting(changed.overrides[id],
+                detail::read_setting(std::string(key), parse(value, key),
+                                     context_for_change(job, layout, Basis::measured),
+                                     "overrides." + id));
+    return changed;
+}
+
+const RateBook& shipped_rates() {
+    static const RateBook book = read_rate_book(data::rates_json, "rates.json");
+    return book;
+}
+
+const Job& demo_job() {
+    static const Job job = read_job(data::demo_job_json, "demo_job.json", shipped_rates());
+    return job;
+}
+
+} // namespace scupper::json

@@ -1,0 +1,69 @@
+#include "scupper/json/documents.hpp"
+#include "values.hpp"
+
+namespace scupper::json {
+
+namespace {
+
+using detail::Json;
+
+Json write_operation(const Operation& op) {
+    return {{"name", op.name},
+            {"component", op.component},
+            {"levels", op.levels},
+            {"driver", slot_table[op.driver].key},
+            {"factor", op.factor},
+            {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
+            {"wet", op.wet},
+            {"when", op.when},
+            {"note", op.note}};
+}
+
+Json write_resources(const std::vector<Resource>& resources) {
+    Json list = Json::array();
+    for (const Resource& r : resources) {
+        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}});
+    }
+    return list;
+}
+
+Json write_settings(const std::vector<Setting>& settings, const Layout& layout,
+                    const std::string& currency) {
+    Json object = Json::object();
+    for (const Setting& s : settings) {
+        const LayoutField& field = layout.fields()[layout.at(s.key, "job.inputs")];
+        object[s.key] = detail::write_setting(s, field, currency);
+    }
+    return object;
+}
+
+} // namespace
+
+std::string write_job(const Job& job) {
+    const Layout layout = input_layout(job);
+    Json doc;
+    doc["scupper_job"] = 1;
+    doc["name"] = job.name;
+    doc["note"] = job.note;
+    doc["currency"] = job.currency;
+    doc["units"] = job.units;
+    doc["price_at"] = job.price_at == PriceAt::mean ? "mean" : "likely";
+    doc["service"] = job.service;
+    doc["closure"] = job.closure;
+    doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
+    doc["operations"] = Json::array();
+    for (const Operation& op : job.operations) {
+        doc["operations"].push_back(write_operation(op));
+    }
+    doc["labour"] = write_resources(job.labour);
+    doc["equipment"] = write_resources(job.equipment);
+    doc["hose"] = job.hose;
+    doc["inputs"] = write_settings(job.settings, layout, job.currency);
+    doc["overrides"] = Json::object();
+    for (const auto& [id, settings] : job.overrides) {
+        doc["overrides"][id] = write_settings(settings, layout, job.currency);
+    }
+    return doc.dump(2);
+}
+
+} // namespace scupper::json
