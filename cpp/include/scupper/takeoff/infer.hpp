@@ -1,0 +1,59 @@
+#pragma once
+// From a public record to dimensions with low, likely and high.
+
+#include "scupper/schema.hpp"
+#include "scupper/structure.hpp"
+#include "scupper/takeoff/dimensions.hpp"
+#include "scupper/takeoff/shape.hpp"
+#include "scupper/uncertain.hpp"
+
+#include <array>
+
+namespace scupper::takeoff {
+
+/// What a record tells about a structure.
+struct Inferred {
+    Shape shape;                                       ///< [-] categories
+    std::array<Uncertain, dimension_count> dimensions; ///< [SI unit of each field]
+    std::array<bool, slot_table.size()> untold{};      ///< no record can tell it: NaN in the table
+    Verdict verdict = Verdict::bridge;                 ///< [-] whether it is priced as a bridge
+};
+
+/// What a structure's record says about its dimensions, and what follows by rule where it says
+/// nothing.
+///
+/// Values somebody measured (`Structure::given`) are not looked at: who resolves a job puts them
+/// in place of the inferred ones. Recorded values outside the bounds of the input schema count as
+/// not recorded.
+///
+/// @param structure [-] one record
+/// @return [-] categories, dimensions with basis and rule, and what cannot be told
+/// Range: any record, whatever it lacks.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995) items; rules with their sources in `rules()`
+/// Verified by: tests/cpp/takeoff/test_infer.cpp, test_records.cpp, test_properties.cpp
+Inferred infer(const Structure& structure);
+
+/// How surely a quantity is known: by the least sure of the dimensions it rests on.
+///
+/// @param inferred [-] from `infer`
+/// @param slot [-] index in slot_table
+/// @return [-] assumed where no record can tell it
+/// Range: slot < slot_table.size().
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/takeoff/test_properties.cpp
+Basis basis_of(const Inferred& inferred, Slot slot);
+
+/// Whether a quantity rests on a dimension.
+///
+/// @param slot [-] index in slot_table
+/// @param dimension [-] index of the dimension
+/// @return [-] false where no change of the dimension can change the quantity
+/// Range: slot < slot_table.size(), dimension < dimension_count.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/takeoff/test_properties.cpp
+bool rests_on(Slot slot, std::size_t dimension);
+
+} // namespace scupper::takeoff

@@ -1,0 +1,118 @@
+// Which dimensions each quantity rests on.
+
+#include "scupper/takeoff/infer.hpp"
+
+#include <algorithm>
+#include <bitset>
+#include <initializer_list>
+
+namespace scupper::takeoff {
+
+namespace {
+
+using Uses = std::bitset<dimension_count>;
+using UsesBySlot = std::array<Uses, slot_table.size()>;
+
+Uses uses(std::initializer_list<std::size_t> dimensions) {
+    Uses out;
+    for (const std::size_t index : dimensions) {
+        out.set(index);
+    }
+    return out;
+}
+
+void set_deck(UsesBySlot& by) {
+    const Uses length = uses({dimension("deck.length")});
+    by[slot("deck_top_area")] = length | uses({dimension("deck.roadway_width")});
+    by[slot("deck_total_area")] = length | uses({dimension("deck.width")});
+    by[slot("sidewalk_area")] = length | uses({dimension("deck.walk_width")});
+    by[slot("gutter_pocket_length")] = length | uses({dimension("deck.pocket_share")});
+    by[slot("soffit_overhang_area")] = length | uses({dimension("deck.overhang_width")});
+    by[slot("parapet_area")] =
+        length | uses({dimension("parapet.share"), dimension("parapet.face_height")});
+    by[slot("rail_length")] = length | uses({dimension("rail.share")});
+    by[slot("gutter_length")] = length;
+    by[slot("joint_count")] = uses({dimension("joint.count")});
+    by[slot("joint_length")] =
+        by[slot("joint_count")] | uses({dimension("deck.roadway_width"), dimension("deck.skew")});
+}
+
+void set_drains(UsesBySlot& by) {
+    const Uses count = uses({dimension("deck.length"), dimension("drain.per_length")});
+    const Uses clogged = uses({dimension("drain.clogged_share")});
+    const Uses frozen = uses({dimension("drain.frozen_share")});
+    by[slot("drain_count")] = count;
+    by[slot("drain_clogged_count")] = count | clogged;
+    by[slot("drain_frozen_count")] = count | clogged | frozen;
+    by[slot("drain_free_count")] = count | clogged | frozen;
+}
+
+void set_girders(UsesBySlot& by) {
+    const Uses count = uses(
+        {dimension("deck.width"), dimension("deck.overhang_width"), dimension("girder.spacing")});
+    const Uses area =
+        count | uses({dimension("deck.length"), dimension("girder.depth"),
+                      dimension("girder.face_factor"), dimension("girder.flange_width")});
+    by[slot("girder_count")] = count;
+    by[slot("girder_area")] = area;
+    by[slot("girder_end_area")] =
+        area | uses({dimension("joint.count"), dimension("girder.end_length")});
+    by[slot("bearing_count")] = count | uses({dimension("bearing.per_line")});
+    by[slot("pedestal_count")] =
+        by[slot("bearing_count")] | uses({dimension("pedestal.per_bearing")});
+}
+
+void set_supports(UsesBySlot& by) {
+    const Uses line = uses({dimension("deck.width"), dimension("deck.skew")});
+    by[slot("cap_area")] = line | uses({dimension("cap.width"), dimension("cap.depth")});
+    by[slot("column_count")] = line | uses({dimension("column.spacing")});
+    by[slot("column_area")] =
+        by[slot("column_count")] | uses({dimension("column.diameter"), dimension("column.height")});
+    by[slot("abutment_area")] = line | uses({dimension("abutment.height")});
+    by[slot("berm_area")] = line | uses({dimension("berm.width")});
+    by[slot("slope_protection_area")] =
+        line | uses({dimension("slope.height"), dimension("slope.run")});
+}
+
+void set_total(UsesBySlot& by) {
+    for (const Slot part :
+         {slot("deck_top_area"), slot("sidewalk_area"), slot("soffit_overhang_area"),
+          slot("parapet_area"), slot("girder_area"), slot("cap_area"), slot("column_area"),
+          slot("abutment_area"), slot("berm_area"), slot("slope_protection_area")}) {
+        by[slot("wash_area_total")] |= by[part];
+    }
+}
+
+const UsesBySlot& uses_by_slot() {
+    static const UsesBySlot all = [] {
+        UsesBySlot by;
+        set_deck(by);
+        set_drains(by);
+        set_girders(by);
+        set_supports(by);
+        set_total(by);
+        return by;
+    }();
+    return all;
+}
+
+} // namespace
+
+bool rests_on(Slot slot, std::size_t dimension) {
+    return uses_by_slot()[slot][dimension];
+}
+
+Basis basis_of(const Inferred& inferred, Slot slot) {
+    if (inferred.untold[slot]) {
+        return Basis::assumed;
+    }
+    const Uses& used = uses_by_slot()[slot];
+    // Counts that no dimension enters follow from the spans by rule.
+    Basis worst = used.none() ? Basis::inferred : Basis::measured;
+    for (std::size_t i = 0; i < dimension_count; ++i) {
+        worst = used[i] ? std::max(worst, inferred.dimensions[i].basis) : worst;
+    }
+    return worst;
+}
+
+} // namespace scupper::takeoff

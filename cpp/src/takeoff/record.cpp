@@ -1,0 +1,118 @@
+#include "record.hpp"
+
+#include "rule_table.hpp"
+#include "scupper/schema.hpp"
+#include "scupper/takeoff/dimensions.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace scupper::takeoff::detail {
+
+namespace {
+
+constexpr double steepest_skew = 75.0 * factor::degree;
+
+double within(double value, double greatest) {
+    return value >= 0.0 && value <= greatest ? value : not_recorded;
+}
+
+double above_zero(double value, double greatest) {
+    return value > 0.0 && value <= greatest ? value : not_recorded;
+}
+
+constexpr double greatest(std::size_t index) {
+    return input_table[index].greatest;
+}
+
+Record dimensions_of(const Structure& s) {
+    constexpr double widest = greatest(dimension("deck.width"));
+    constexpr double widest_walk = greatest(dimension("deck.walk_width"));
+    const RecordedDimensions& d = s.dimensions;
+    const bool measured = s.codes.below == Below::highway || s.codes.below == Below::railroad;
+    constexpr double highest = greatest(dimension("column.height"));
+    Record r{};
+    r.length = above_zero(d.length.si(), greatest(dimension("deck.length")));
+    r.longest =
+        above_zero(d.longest_span.si(), std::min(r.length, greatest(dimension("span.longest"))));
+    r.deck_width = within(d.deck_width.si(), widest);
+    r.roadway = within(d.roadway_width.si(), widest);
+    r.approach = within(d.approach_width.si(), widest);
+    r.left_walk = within(d.left_walk_width.si(), widest_walk);
+    r.right_walk = within(d.right_walk_width.si(), widest_walk);
+    r.skew = within(d.skew.si(), steepest_skew);
+    r.clearance = measured ? above_zero(d.clearance_under.si(), highest) : not_recorded;
+    r.navigation = above_zero(d.navigation_clearance.si(), highest);
+    return r;
+}
+
+void set_codes(const RecordedCodes& c, Record& r) {
+    r.year = std::max(c.year_built, c.year_reconstructed);
+    r.median = c.median;
+    r.deck_type = c.deck_type;
+    r.main_material = c.material;
+    r.approach_material = c.approach_material;
+    r.main_design = c.design;
+    r.approach_design = c.approach_design;
+}
+
+int spans_from_length(const Record& r, double shortest) {
+    const double by_span = r.longest > 0.0 ? std::round(r.length / r.longest) : 1.0;
+    return static_cast<int>(std::clamp(by_span, 1.0, std::max(1.0, r.length / shortest)));
+}
+
+void set_spans(const RecordedCodes& c, Record& r) {
+    constexpr RuleId rule("shape.spans");
+    r.main_spans = std::max(c.main_spans, 0);
+    r.approach_spans = std::max(c.approach_spans, 0);
+    const double total = static_cast<double>(r.main_spans) + static_cast<double>(r.approach_spans);
+    // Also true of a length that is not recorded: then no dimension is used.
+    if (!(total >= 1.0) || (total > 1.0 && !(r.length >= total * rule->low))) {
+        r.main_spans = r.length > 0.0 ? spans_from_length(r, rule->low) : 1;
+        r.approach_spans = 0;
+    }
+    r.spans = r.main_spans + r.approach_spans;
+}
+
+bool is_known(Design design) {
+    return design != Design::unknown && design != Design::other && design != Design::culvert &&
+           design != Design::tunnel && design != Design::mixed;
+}
+
+/// A long viaduct with one truss over the river is, for its dirt, a viaduct.
+void set_majority(Record& r) {
+    const double mean = r.length / r.spans;
+    const double likely = RuleId("span.longest.inferred")->likely * mean;
+    const double main_span = r.longest > 0.0 ? r.longest : std::min(likely, r.length);
+    const double main_length = std::min(main_span * r.main_spans, r.length);
+    const bool approach =
+        r.approach_spans > 0 && is_known(r.approach_design) && main_length < 0.5 * r.length;
+    r.material = approach ? r.approach_material : r.main_material;
+    r.design = approach ? r.approach_design : r.main_design;
+    r.span = approach ? (r.length - main_length) / r.approach_spans : main_span;
+}
+
+} // namespace
+
+Record usable(const Structure& structure) {
+    Record r = dimensions_of(structure);
+    set_codes(structure.codes, r);
+    set_spans(structure.codes, r);
+    set_majority(r);
+    return r;
+}
+
+Verdict verdict_of(const Structure& structure, const Record& r) {
+    if (structure.codes.design == Design::culvert) {
+        return Verdict::culvert;
+    }
+    if (structure.codes.design == Design::tunnel) {
+        return Verdict::tunnel;
+    }
+    if (r.deck_width == 0.0 && !(r.roadway > 0.0)) {
+        return Verdict::buried;
+    }
+    return r.length > 0.0 && r.has_width() ? Verdict::bridge : Verdict::no_dimensions;
+}
+
+} // namespace scupper::takeoff::detail

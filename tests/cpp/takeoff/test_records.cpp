@@ -1,0 +1,77 @@
+// From the record line alone: what was counted on site lies within the draws.
+
+#include "records.hpp"
+
+#include <algorithm>
+#include <map>
+
+using namespace records;
+using reference::Row;
+
+namespace {
+
+struct Range {
+    double low = 1e300;
+    double high = -1e300;
+};
+
+std::array<Range, slot_table.size()> drawn_ranges(const Structure& s) {
+    const Inferred inferred = infer(s);
+    Numbers numbers(1);
+    std::array<Range, slot_table.size()> out{};
+    for (int n = 0; n < 1000; ++n) {
+        const Quantities<double> q = take_off(inferred.shape, drawn(inferred, numbers));
+        for (Slot k = 0; k < slot_table.size(); ++k) {
+            out[k].low = std::min(out[k].low, q[k]);
+            out[k].high = std::max(out[k].high, q[k]);
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+TEST_CASE("what was counted lies within what the record alone allows") {
+    std::map<std::string, std::array<Range, slot_table.size()>> ranges;
+    for (const Row& row : rows("counted")) {
+        const std::string& name = row.text("locator");
+        if (ranges.count(name) == 0) {
+            ranges[name] = drawn_ranges(named_record(name));
+        }
+        INFO(row.text("id"));
+        const Range& range = ranges[name][find_slot(row.text("quantity"))];
+        const double counted = row.expected() * to_unit(row.text("unit"));
+        // A limit of a range (no drain, every joint kept) is approached by draws, not reached.
+        const double slack = 0.03 * (range.high - range.low);
+        CHECK(counted >= range.low - slack);
+        CHECK(counted <= range.high + slack);
+    }
+}
+
+TEST_CASE("the likely values of the record lines") {
+    const Quantities<double> y = likely_quantities(yardstick());
+    CHECK(y[slot("girder_count")] == 5.0);
+    CHECK(y[slot("bearing_count")] == 30.0);
+    CHECK(y[slot("joint_count")] == 4.0);
+    CHECK(y[slot("drain_count")] == Approx(4.0).margin(0.5));
+    const Quantities<double> a = likely_quantities(creek());
+    CHECK(a[slot("girder_count")] == 5.0);
+    CHECK(a[slot("bearing_count")] == 10.0);
+    CHECK(a[slot("joint_count")] == 2.0);
+    CHECK(a[slot("drain_count")] < 1.0);
+    CHECK(a[slot("cap_count")] == 0.0);
+    const Inferred c = infer(river());
+    CHECK(c.shape.units == 3);
+    CHECK(c.dimensions[dimension("bearing.per_line")].guess.likely == 12.0);
+    const ThreePoint drains = c.dimensions[dimension("drain.per_length")].guess;
+    CHECK(drains.low == 0.0);
+    CHECK(drains.likely * 548.6 == Approx(40.0).epsilon(0.01));
+    CHECK(drains.high * 548.6 == Approx(120.0).epsilon(0.01));
+}
+
+TEST_CASE("deck area as the public inventory counts it") {
+    const Structure s = pinal_creek();
+    CHECK(likely_quantities(s)[slot("deck_total_area")] ==
+          Approx(s.recorded_deck_area).margin(0.005));
+    CHECK(likely_quantities(creek())[slot("deck_total_area")] == Approx(172.02).margin(0.005));
+}
