@@ -74,16 +74,20 @@ std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettin
     return results;
 }
 
-double sample_quantile(std::span<double> sample, double u) {
-    if (sample.empty()) {
+double sorted_quantile(std::span<const double> sorted, double u) {
+    if (sorted.empty()) {
         return std::numeric_limits<double>::quiet_NaN();
     }
-    const double position = u * static_cast<double>(sample.size() - 1);
+    const double position = u * static_cast<double>(sorted.size() - 1);
     const auto below = static_cast<std::size_t>(position);
-    const std::size_t above = std::min(below + 1, sample.size() - 1);
-    std::sort(sample.begin(), sample.end());
+    const std::size_t above = std::min(below + 1, sorted.size() - 1);
     const double weight = position - static_cast<double>(below);
-    return sample[below] + weight * (sample[above] - sample[below]);
+    return sorted[below] + weight * (sorted[above] - sorted[below]);
+}
+
+double sample_quantile(std::span<double> sample, double u) {
+    std::sort(sample.begin(), sample.end());
+    return sorted_quantile(sample, u);
 }
 
 } // namespace scupper::estimate

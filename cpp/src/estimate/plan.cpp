@@ -45,12 +45,23 @@ void set_values(Plan& plan) {
     }
 }
 
+/// A wet operation takes its water from the nozzle, any other states it.
+bool is_needed(const Plan& plan, const std::string& key) {
+    for (const Operation& op : plan.job.operations) {
+        const std::string row = "operation[" + op.name + "].";
+        if (key == row + (op.wet ? "water_per_unit" : "trigger_share")) {
+            return false;
+        }
+    }
+    return true;
+}
+
 /// Dimensions follow from the record and given quantities from a survey; all else must be there.
 void require_complete(const Plan& plan) {
     for (std::size_t i = takeoff::dimension_count; i < plan.base.size(); ++i) {
         const LayoutField& field = plan.inputs.fields()[i];
-        const bool optional = field.key.starts_with("quantity[");
-        if (!optional && std::isnan(plan.base[i].guess.likely)) {
+        const bool survey = field.key.starts_with("quantity[");
+        if (!survey && std::isnan(plan.base[i].guess.likely) && is_needed(plan, field.key)) {
             throw InputError({"job.missing", "job.inputs", "no value for \"" + field.key + "\"",
                               "a value with its unit in the job or its rate book"});
         }

@@ -1,6 +1,7 @@
 #include "scupper/estimate/take_off_table.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 #include "price_steps.hpp"
@@ -14,12 +15,31 @@ namespace {
 constexpr std::size_t columns = column_count();
 constexpr std::size_t range_draws = 64;
 
+/// The probabilities at which every structure's inputs are drawn for its range. One hypercube
+/// serves all structures: a row's range must not depend on its neighbours, nor on the order.
+class Probabilities {
+  public:
+    explicit Probabilities(const Plan& plan) : u_(plan.inputs.size() * range_draws) {
+        for (std::size_t i = 0; i < plan.inputs.size(); ++i) {
+            const DrawKey key{.seed = 1, .stream = hash_text("take-off"), .input = plan.hashes[i]};
+            Sampler(Sampling::latin_hypercube, key, range_draws)
+                .fill(0, std::span(u_).subspan(i * range_draws, range_draws));
+        }
+    }
+    std::span<const double> of(std::size_t place) const {
+        return std::span(u_).subspan(place * range_draws, range_draws);
+    }
+
+  private:
+    std::vector<double> u_;
+};
+
 /// Takes off one structure after the other in memory of its own.
 class Taker {
   public:
-    explicit Taker(const Plan& plan) : plan_(plan), values_(plan.inputs.size()) {
-        sample_.resize(columns * range_draws);
-    }
+    Taker(const Plan& plan, const Probabilities& probabilities)
+        : plan_(plan), probabilities_(probabilities), inputs_(plan.inputs.size() * range_draws),
+          sample_(columns * range_draws) {}
 
     void row(const Structure& structure, std::size_t index, TakeOffTable& table) {
         resolve(structure, plan_, resolved_);
@@ -30,9 +50,10 @@ class Taker {
             const std::size_t at = index * columns + s;
             const bool untold = resolved_.untold[s];
             table.value[at] = untold ? std::numeric_limits<double>::quiet_NaN() : likely[s];
-            std::span<double> sample(sample_.data() + s * range_draws, range_draws);
-            table.low[at] = sample_quantile(sample, 0.05);
-            table.high[at] = sample_quantile(sample, 0.95);
+            const std::span<double> sample(sample_.data() + s * range_draws, range_draws);
+            std::sort(sample.begin(), sample.end());
+            table.low[at] = sorted_quantile(sample, 0.05);
+            table.high[at] = sorted_quantile(sample, 0.95);
             table.basis[at] = basis(s);
         }
     }
@@ -44,12 +65,31 @@ class Taker {
     }
 
     void draw() {
-        const InputDraws draws(resolved_, {.seed = 1, .draws = range_draws});
+        draw_inputs();
+        const std::size_t n = plan_.inputs.size();
         for (std::size_t d = 0; d < range_draws; ++d) {
-            draws.fill(d, values_);
-            const auto q = quantities(values_);
+            const auto q = detail::quantities_of(
+                resolved_.model, Inputs<double>(plan_.inputs, inputs_.data() + d * n));
             for (Slot s = 0; s < columns; ++s) {
                 sample_[s * range_draws + d] = q[s];
+            }
+        }
+    }
+
+    void draw_inputs() {
+        const std::size_t n = plan_.inputs.size();
+        for (std::size_t d = 0; d < range_draws; ++d) {
+            std::copy(resolved_.values.begin(), resolved_.values.end(), inputs_.begin() + d * n);
+        }
+        for (std::size_t i = 0; i < n; ++i) {
+            const Uncertain& input = resolved_.uncertain[i];
+            if (std::isnan(input.guess.likely) || is_certain(input)) {
+                continue;
+            }
+            const FastQuantile quantile(input.guess);
+            const auto u = probabilities_.of(i);
+            for (std::size_t d = 0; d < range_draws; ++d) {
+                inputs_[d * n + i] = quantile(u[d]);
             }
         }
     }
@@ -71,8 +111,9 @@ class Taker {
     }
 
     const Plan& plan_;
+    const Probabilities& probabilities_;
     Resolved resolved_;
-    std::vector<double> values_;
+    std::vector<double> inputs_;
     std::vector<double> sample_;
 };
 
@@ -81,6 +122,7 @@ class Taker {
 TakeOffTable take_off_table(std::span<const Structure> structures, unsigned threads,
                             const RunProgress& progress) {
     const Plan plan = take_off_plan();
+    const Probabilities probabilities(plan);
     TakeOffTable table;
     const std::size_t cells = structures.size() * columns;
     table.value.resize(cells);
@@ -89,7 +131,7 @@ TakeOffTable take_off_table(std::span<const Structure> structures, unsigned thre
     table.basis.resize(cells);
     table.verdict.resize(structures.size());
     const auto block = [&](std::size_t first, std::size_t last) {
-        Taker taker(plan);
+        Taker taker(plan, probabilities);
         for (std::size_t i = first; i < last; ++i) {
             taker.row(structures[i], i, table);
         }

@@ -30,6 +30,16 @@ Traced binary(Op op, double value, const Traced& a, const Traced& b) {
     return {value, r, r->record(op, value, args)};
 }
 
+/// A constant that changes nothing where it stands is not worth a step: the value is the same.
+bool is_plain(const Traced& a, double value) {
+    return a.recording() == nullptr && a.value() == value;
+}
+
+Traced with_value(double value, const Traced& a) {
+    return a.recording() == nullptr ? Traced(value)
+                                    : Traced(value, a.recording(), a.step_in(*a.recording()));
+}
+
 TracedCondition compare(Op op, bool outcome, const Traced& a, const Traced& b) {
     Recording* r = recording_of(a, b);
     if (r == nullptr) {
@@ -75,12 +85,24 @@ Traced& Traced::operator-=(const Traced& b) { return *this = *this - b; }
 Traced Traced::operator-() const { return unary(Op::negate, -value_, *this); }
 
 Traced operator+(const Traced& a, const Traced& b) {
+    if (is_plain(a, 0.0)) {
+        return with_value(a.value_ + b.value_, b);
+    }
+    if (is_plain(b, 0.0)) {
+        return with_value(a.value_ + b.value_, a);
+    }
     return binary(Op::add, a.value_ + b.value_, a, b);
 }
 Traced operator-(const Traced& a, const Traced& b) {
     return binary(Op::subtract, a.value_ - b.value_, a, b);
 }
 Traced operator*(const Traced& a, const Traced& b) {
+    if (is_plain(a, 1.0)) {
+        return with_value(a.value_ * b.value_, b);
+    }
+    if (is_plain(b, 1.0)) {
+        return with_value(a.value_ * b.value_, a);
+    }
     return binary(Op::multiply, a.value_ * b.value_, a, b);
 }
 Traced operator/(const Traced& a, const Traced& b) {

@@ -14,7 +14,7 @@ namespace scupper::estimate {
 /// How inputs are drawn.
 struct DrawSettings {
     std::uint64_t seed = 1;    ///< [-] same seed, same draws
-    std::size_t draws = 256;   ///< [-] how many
+    std::size_t draws = 512;   ///< [-] how many
     Sampling sampling = Sampling::latin_hypercube;
 };
 
@@ -80,5 +80,17 @@ std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettin
 /// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
 /// Verified by: tests/cpp/estimate/test_draws.cpp
 double sample_quantile(std::span<double> sample, double u);
+
+/// The same of a sample that is sorted already.
+///
+/// Formula: x at position u (n - 1) of the sample
+/// @param sorted [any unit, n] the draws, ascending
+/// @param u [-] probability, 0 to 1
+/// @return [unit of the sample] the quantile; NaN of an empty sample
+/// Range: 0 <= u <= 1.
+/// Errors: none.
+/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+/// Verified by: tests/cpp/estimate/test_draws.cpp
+double sorted_quantile(std::span<const double> sorted, double u);
 
 } // namespace scupper::estimate
