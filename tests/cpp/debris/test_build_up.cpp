@@ -1,0 +1,42 @@
+#include "catch.hpp"
+#include "scupper/debris.hpp"
+
+using namespace scupper;
+using namespace scupper::literals;
+
+TEST_CASE("gutter dirt of a worked single span: 120 ft of 1.5 ft by a quarter inch") {
+    // Worked by hand, inputs common practice: 3.750 ft3; at 95 lb/ft3 0.178 short ton.
+    const Volume<> volume = debris::strip_volume<double>(120_ft, 1.5_ft, 0.25_in);
+    CHECK(volume.in(1.0_ft3) == Approx(3.750).epsilon(1e-12));
+    CHECK((volume * 95_lb_per_ft3).in(1_short_ton) == Approx(0.178125).epsilon(1e-12));
+}
+
+TEST_CASE("drain dirt of a worked river bridge: 24 free, 12 clogged, 4 frozen") {
+    // Worked by hand, inputs common practice: 24 x 0.5 + 12 x 1.5 + 4 x 2.5 = 40.00 ft3.
+    const auto each = [](double ft3) { return VolumeEach<>(ft3 * (1.0_ft3).si()); };
+    const Volume<> volume = debris::drain_volume<double>(24_each, each(0.5)) +
+                            debris::drain_volume<double>(12_each, each(1.5)) +
+                            debris::drain_volume<double>(4_each, each(2.5));
+    CHECK(volume.in(1.0_ft3) == Approx(40.0).epsilon(1e-12));
+}
+
+TEST_CASE("loads are whole trips unless an outing fills them together") {
+    const Mass<> payload = 12000_lb;
+    CHECK(number(debris::loads<double>(14250_lb, payload, false)) == 2.0);
+    CHECK(number(debris::loads<double>(12000_lb, payload, false)) == 1.0);
+    CHECK(number(debris::loads<double>(0_lb, payload, false)) == 0.0);
+    CHECK(number(debris::loads<double>(14250_lb, payload, true)) == Approx(1.1875));
+}
+
+TEST_CASE("more dirt never makes fewer loads, and twice the strip is twice the dirt") {
+    double before = 0.0;
+    for (int pounds = 0; pounds <= 60000; pounds += 250) {
+        const Mass<> mass = static_cast<double>(pounds) * 1_lb;
+        const double whole = number(debris::loads<double>(mass, 9000_lb, false));
+        CHECK(whole >= before);
+        CHECK(whole >= number(debris::loads<double>(mass, 9000_lb, true)) * (1.0 - 1e-9));
+        before = whole;
+    }
+    const Volume<> one = debris::strip_volume<double>(10_m, 1_m, 5_mm);
+    CHECK(debris::strip_volume<double>(20_m, 1_m, 5_mm).si() == 2.0 * one.si());
+}

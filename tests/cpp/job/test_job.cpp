@@ -1,0 +1,83 @@
+#include "catch.hpp"
+#include "scupper/error.hpp"
+#include "scupper/job.hpp"
+
+using namespace scupper;
+
+namespace {
+
+Operation rinse_deck() {
+    Operation op;
+    op.name = "deck_hand_line";
+    op.component = "deck_top";
+    op.levels = {"rinse"};
+    op.driver = slot("deck_top_area");
+    return op;
+}
+
+Job small_job() {
+    Job job;
+    job.service = {{"deck_top", "rinse"}};
+    job.operations = {rinse_deck()};
+    return job;
+}
+
+template <class E>
+E refused(const Job& job) {
+    try {
+        check_job(job);
+    } catch (const E& e) {
+        return e;
+    }
+    throw InputError({"test.accepted", "", "was accepted", "an error"});
+}
+
+} // namespace
+
+TEST_CASE("a job whose scope an operation serves is accepted") {
+    CHECK_NOTHROW(check_job(small_job()));
+    CHECK(service_level(small_job(), "deck_top") == "rinse");
+    CHECK(service_level(small_job(), "girder") == "none");
+}
+
+TEST_CASE("a component that no operation serves is refused, never priced as nothing") {
+    Job job = small_job();
+    job.service["girder"] = "full_clean";
+    const auto e = refused<InputError>(job);
+    CHECK(e.id() == "job.scope");
+    CHECK(e.path() == "job.service.girder");
+}
+
+TEST_CASE("an empty scope and misspelt words are refused") {
+    Job job = small_job();
+    job.service = {{"deck_top", "none"}};
+    CHECK(refused<InputError>(job).id() == "job.empty");
+    job.service = {{"deck_top", "rins"}};
+    CHECK(refused<UnknownNameError>(job).allowed().substr(0, 8) == "\"rinse\"?");
+    job = small_job();
+    job.closure = "sholder";
+    CHECK(refused<UnknownNameError>(job).allowed().substr(0, 11) == "\"shoulder\"?");
+    job = small_job();
+    job.operations[0].when = {"over_watr"};
+    CHECK(refused<UnknownNameError>(job).path() == "job.operations[deck_hand_line].when");
+    job = small_job();
+    job.operations[0].factor = 0.0;
+    CHECK(refused<InputError>(job).id() == "job.factor");
+    job = small_job();
+    job.units = "imperial";
+    CHECK(refused<UnknownNameError>(job).path() == "job.units");
+}
+
+TEST_CASE("the layout has a row for every operation, hose, person and piece of equipment") {
+    Job job = small_job();
+    job.hose = {"supply", "reel"};
+    job.labour = {{"wash_crew", {}, {}}};
+    const Layout layout = input_layout(job);
+    CHECK(layout.find("operation[deck_hand_line].time_per_unit"));
+    CHECK(layout.find("hose[reel].bore"));
+    CHECK(layout.find("labour[wash_crew].wage"));
+    CHECK(layout.find("quantity[drain_count].given"));
+    CHECK_FALSE(layout.find("closure[none].set_up_time"));
+    const auto place = layout.find("operation[deck_hand_line].time_per_unit");
+    CHECK(layout.fields()[*place].dimension == dim::time / dim::area);
+}

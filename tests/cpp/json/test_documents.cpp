@@ -1,0 +1,131 @@
+#include <string>
+
+#include "catch.hpp"
+#include "scupper/error.hpp"
+#include "scupper/json.hpp"
+
+using namespace scupper;
+
+namespace {
+
+const Setting& setting(const Job& job, const std::string& key) {
+    for (const Setting& s : job.settings) {
+        if (s.key == key) {
+            return s;
+        }
+    }
+    throw InputError({"test.key", key, "no such setting", ""});
+}
+
+std::string small_job(const std::string& inputs) {
+    return R"({"scupper_job": 1, "service": {"deck_top": "rinse"}, "hose": ["supply"],
+               "inputs": {)" +
+           inputs + "}}";
+}
+
+Job read(const std::string& inputs) {
+    return json::read_job(small_job(inputs), "job.json", json::shipped_rates());
+}
+
+template <class E>
+E refused(const std::string& text) {
+    try {
+        json::read_job(text, "job.json", json::shipped_rates());
+    } catch (const E& e) {
+        return e;
+    }
+    throw InputError({"test.accepted", text, "was accepted", "an error"});
+}
+
+} // namespace
+
+TEST_CASE("a production rate is held as time per unit, low and high change places") {
+    const Job job = read(R"("operation[deck_hand_line].time_per_unit":
+                            ["5,000 ft2/h", "10,000 ft2/h", "20,000 ft2/h"])");
+    const ThreePoint& time = setting(job, "operation[deck_hand_line].time_per_unit").value.guess;
+    constexpr double square_foot = 0.3048 * 0.3048;
+    CHECK(time.low == Approx(3600.0 / (20000.0 * square_foot)));
+    CHECK(time.likely == Approx(3600.0 / (10000.0 * square_foot)));
+    CHECK(time.high == Approx(3600.0 / (5000.0 * square_foot)));
+    const Job same = read(R"("operation[deck_hand_line].time_per_unit": "0.36 s/ft2")");
+    CHECK(setting(same, "operation[deck_hand_line].time_per_unit").value.guess.likely ==
+          Approx(time.likely));
+}
+
+TEST_CASE("values keep low, likely, high, source, share and basis") {
+    const Job job = read(R"("nozzle.bore": {"low": "3/8 in", "likely": "1/2 in", "high": "5/8 in",
+        "source": "yard list", "date": "2026-03-01", "shared_share": 0.25, "basis": "measured"})");
+    const Setting& bore = setting(job, "nozzle.bore");
+    CHECK(bore.value.guess.low == Approx(0.375 * 0.0254));
+    CHECK(bore.value.guess.high == Approx(0.625 * 0.0254));
+    CHECK(bore.value.shared_share == 0.25);
+    CHECK(bore.value.basis == Basis::measured);
+    CHECK(bore.value.origin->source == "yard list");
+    CHECK(bore.value.origin->date == "2026-03-01");
+}
+
+TEST_CASE("a job's own value takes the place of the rate book's, the rest stays") {
+    const Job job = read(R"("dirt[gutter].depth": "1 in")");
+    CHECK(setting(job, "dirt[gutter].depth").value.guess.likely == Approx(0.0254));
+    CHECK(setting(job, "dirt[gutter].depth").origin->source == "job.json");
+    CHECK(setting(job, "dirt[gutter].width").origin->source == "common practice");
+}
+
+TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
+    const auto unit = refused<UnitError>(small_job(R"("nozzle.bore": "100 psi")"));
+    CHECK(unit.path() == "job.json.inputs.nozzle.bore");
+    CHECK(unit.id() == "unit.dimension");
+    const auto bare = refused<UnitError>(small_job(R"("nozzle.bore": 0.5)"));
+    CHECK(bare.id() == "unit.missing");
+    const auto key = refused<UnknownNameError>(small_job(R"("nozzle.boar": "1 in")"));
+    CHECK(key.allowed() == "\"nozzle.bore\"?");
+    const auto top = refused<UnknownNameError>(R"({"scupper_job": 1, "servise": {}})");
+    CHECK(top.allowed() == "\"service\"?");
+    const auto component =
+        refused<UnknownNameError>(R"({"scupper_job": 1, "service": {"deck_topp": "rinse"}})");
+    CHECK(component.allowed() == "\"deck_top\"?");
+    CHECK(refused<UnitError>(small_job(R"("price.water": "8 EUR/m3")")).id() == "json.currency");
+    CHECK(refused<InputError>(small_job(R"("nozzle.bore": ["1 in", "2 in"])")).id() ==
+          "json.type");
+    CHECK(refused<InputError>(small_job(R"("nozzle.bore": ["2 in", "1 in", "3 in"])")).id() ==
+          "json.order");
+    CHECK(refused<InputError>(R"({"scupper_job": 2})").id() == "json.version");
+    CHECK(refused<FileError>("{").id() == "json.text");
+}
+
+TEST_CASE("a job written and read back is the same job") {
+    const Job& job = json::demo_job();
+    const std::string once = json::write_job(job);
+    const Job again = json::read_job(once, "again.json", RateBook{});
+    CHECK(json::write_job(again) == once);
+    REQUIRE(again.settings.size() == job.settings.size());
+    for (const Setting& s : job.settings) {
+        const Uncertain& v = setting(again, s.key).value;
+        INFO(s.key);
+        CHECK(v.guess.low == s.value.guess.low);
+        CHECK(v.guess.likely == s.value.guess.likely);
+        CHECK(v.guess.high == s.value.guess.high);
+        CHECK(v.shared_share == s.value.shared_share);
+        CHECK(setting(again, s.key).origin->source == s.origin->source);
+    }
+}
+
+TEST_CASE("single values change for all structures or for one") {
+    const Job& job = json::demo_job();
+    const Job changed = json::with_input(job, "nozzle.bore", R"("7/8 in")");
+    CHECK(setting(changed, "nozzle.bore").value.guess.likely == Approx(0.875 * 0.0254));
+    CHECK(setting(job, "nozzle.bore").value.guess.likely == Approx(0.5 * 0.0254));
+    const Job counted = json::with_override(job, "0042", "drains", "0");
+    REQUIRE(counted.overrides.count("0042") == 1);
+    CHECK(counted.overrides.at("0042").front().key == "quantity[drain_count].given");
+    CHECK(counted.overrides.at("0042").front().value.basis == Basis::measured);
+    CHECK_THROWS_AS(json::with_input(job, "nozzle.bohr", R"("1 in")"), UnknownNameError);
+}
+
+TEST_CASE("every shipped value says where it comes from") {
+    for (const Setting& s : json::demo_job().settings) {
+        INFO(s.key);
+        REQUIRE(s.origin != nullptr);
+        CHECK((s.origin->source == "common practice" || s.origin->source == "invented for the demo"));
+    }
+}

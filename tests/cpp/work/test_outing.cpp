@@ -1,0 +1,62 @@
+#include "catch.hpp"
+#include "scupper/random.hpp"
+#include "scupper/work.hpp"
+
+using namespace scupper;
+using namespace scupper::literals;
+
+namespace {
+
+work::Shift<double> ten_hours() {
+    return {.length = 10_h, .travel = 1_h, .briefing = 0.5_h, .meal = 0.5_h};
+}
+
+double parts_of(const work::OutingHours<double>& o, const Time<>& on_site) {
+    return (on_site + o.travel + o.briefing + o.meal + o.idle).si();
+}
+
+} // namespace
+
+TEST_CASE("a ten-hour shift leaves eight for work") {
+    CHECK(work::available_time(ten_hours()).in(1.0_h) == Approx(8.0));
+}
+
+TEST_CASE("pro rata pays the share of a shift, whole shifts pay it all") {
+    const auto shared = work::price_outing<double>(4_h, ten_hours(),
+                                                   work::ShiftSharing::pro_rata, 1_each);
+    CHECK(shared.shifts == Approx(0.5));
+    CHECK(shared.paid.in(1.0_h) == Approx(5.0));
+    CHECK(shared.idle.in(1.0_h) == Approx(0.0).margin(1e-12));
+    const auto own = work::price_outing<double>(4_h, ten_hours(), work::ShiftSharing::whole, 1_each);
+    CHECK(own.shifts == 1.0);
+    CHECK(own.idle.in(1.0_h) == Approx(4.0));
+    const auto nine = work::price_outing<double>(9_h, ten_hours(), work::ShiftSharing::whole,
+                                                 1_each);
+    CHECK(nine.shifts == 2.0);
+}
+
+TEST_CASE("two structures in a shift pay half of it each, unless one needs more") {
+    const auto half =
+        work::price_outing<double>(3_h, ten_hours(), work::ShiftSharing::counted, 2_each);
+    CHECK(half.shifts == Approx(0.5));
+    CHECK(half.idle.in(1.0_h) == Approx(1.0));
+    const auto more =
+        work::price_outing<double>(6_h, ten_hours(), work::ShiftSharing::counted, 2_each);
+    CHECK(more.shifts == Approx(0.75));
+}
+
+TEST_CASE("paid hours are what they are made of, and more work never costs less") {
+    const DrawKey key{3, hash_text("outing"), 0};
+    for (std::uint64_t i = 0; i < 500; ++i) {
+        const Time<> on_site = 40.0 * uniform(key, 2 * i) * 1_h;
+        const Time<> more = on_site + 10.0 * uniform(key, 2 * i + 1) * 1_h;
+        for (const auto sharing : {work::ShiftSharing::pro_rata, work::ShiftSharing::whole,
+                                   work::ShiftSharing::counted}) {
+            const auto o = work::price_outing<double>(on_site, ten_hours(), sharing, 2_each);
+            CHECK(parts_of(o, on_site) == Approx(o.paid.si()).epsilon(1e-12));
+            CHECK(o.idle.si() >= -1e-9);
+            const auto p = work::price_outing<double>(more, ten_hours(), sharing, 2_each);
+            CHECK(p.paid.si() >= o.paid.si());
+        }
+    }
+}
