@@ -28,7 +28,7 @@ struct RecordedDimensions {
     Length<> right_walk_width{not_recorded}; ///< [m] item 50B, right curb or sidewalk
     Angle<> skew{not_recorded};             ///< [rad] item 34; NaN where it varies (99)
     Length<> clearance_over{not_recorded};  ///< [m] item 53; NaN where none (99.99)
-    Length<> clearance_under{not_recorded}; ///< [m] item 54B; NaN where 54A is N or it is 0
+    Length<> clearance_under{not_recorded}; ///< [m] item 54B; NaN where none (0, 99.99)
     Length<> navigation_clearance{not_recorded}; ///< [m] item 39; NaN without navigation control
     Length<> detour{not_recorded};          ///< [m] item 19, detour length
 };
@@ -59,6 +59,8 @@ struct RecordedCodes {
     int maintained_by = no_code;                    ///< code of item 21
     int county = no_code;                           ///< FIPS county, item 3
     int navigation = no_code;                       ///< code of item 38 (1 = navigable)
+    int inspection_year = no_code;                  ///< [year] item 90, last routine inspection
+    int inspection_month = no_code;                 ///< [-] month 1-12 of item 90
     char posting = ' ';                             ///< code letter of item 41; blank if absent
     char posting_evaluation = ' ';                  ///< code of item 70; blank if absent
     char deck_type = ' ';                           ///< code of item 107; blank if absent
@@ -85,6 +87,7 @@ struct Structure {
     std::string carries;  ///< item 7, facility carried
     std::string crosses;  ///< item 6A, features intersected
     std::string location; ///< item 9
+    std::string district; ///< item 2, highway agency district
     std::uint64_t line = 0;                  ///< [-] line of the file it was read from, from 1
     double latitude = not_recorded;          ///< [deg] north positive
     double longitude = not_recorded;         ///< [deg] east positive

@@ -1,0 +1,5 @@
+#pragma once
+// Readers of the public bridge inventory.
+
+#include "scupper/inventory/inventory.hpp"
+#include "scupper/inventory/read.hpp"

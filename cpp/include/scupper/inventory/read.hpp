@@ -1,0 +1,63 @@
+#pragma once
+// The delimited national inventory as downloaded: a header row, commas, single quotes.
+//
+// Columns are found by name, in any order, so that the 123-column header (from 2019) and the older
+// 134-column one read alike. Conventions of the coding guide are told apart from errors:
+//
+//   blank              no value; a doubt unless the item may be blank (106, 109 up to 100 veh/day)
+//   34 skew 99         varies over the structure: not recorded, with a doubt
+//   52, 51 width 0     kept; ordinary for a culvert under fill, a doubt for anything else
+//   48 span 0          not recorded, with a doubt
+//   53, 54B 99 and up  no restriction, or 30 m and more: not recorded, no doubt
+//   54B 0              no clearance; a doubt only where 54A says highway or railroad
+//   54B with 54A = N   kept, with a doubt: measured from something the record does not name
+//   39 with 38 not 1   not recorded, with a doubt where it is not 0
+//   29 traffic 0       kept, with a doubt: the guide asks for an estimate, also of closed bridges
+//   106 year 0, blank  never reconstructed
+//   44 kind 0, type 00 without approach spans: no approach spans
+//   16, 17 zeros       position not given; 59 seconds exceeded: kept, with a doubt
+//   90 date MYY        the leading zero was dropped
+//
+// What cannot be (negative, beyond any built bridge, not a number, a code the guide does not list)
+// is a doubt and not recorded. Owner and maintenance codes the guide does not list are kept.
+// Source: FHWA-PD-96-001 (1995), items by number; limits of size: common practice.
+
+#include "scupper/inventory/inventory.hpp"
+
+#include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <string_view>
+
+namespace scupper::inventory {
+
+/// Called about once a megabyte with the bytes done and in all [byte]; false stops the reading.
+using Progress = std::function<bool(std::uint64_t bytes_done, std::uint64_t bytes_total)>;
+
+/// Reads a delimited inventory file.
+///
+/// @param path [text] the file
+/// @param progress [-] told how far the reading is; may be empty
+/// @return [-] structures, rejected records and doubts
+/// Range: text with a header row; CRLF or LF; UTF-8, with or without mark, or Latin-1.
+/// Errors: FileError `inventory.open` where it cannot be read, `inventory.header` where the first
+/// row is no header, `inventory.columns` naming necessary columns it lacks; Interrupted
+/// `inventory.stopped` where progress says so.
+/// Source: FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019
+/// Verified by: tests/cpp/inventory/test_samples.cpp
+Inventory read_inventory(const std::filesystem::path& path, const Progress& progress = {});
+
+/// Reads a delimited inventory from memory.
+///
+/// @param text [text] the whole file
+/// @param name [text] what to call it where a line is named
+/// @param progress [-] told how far the reading is; may be empty
+/// @return [-] structures, rejected records and doubts
+/// Range: as for a file.
+/// Errors: as for a file, save `inventory.open`.
+/// Source: as for a file
+/// Verified by: tests/cpp/inventory/test_samples.cpp
+Inventory read_inventory_text(std::string_view text, std::string_view name,
+                              const Progress& progress = {});
+
+} // namespace scupper::inventory

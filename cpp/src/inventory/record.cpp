@@ -1,0 +1,207 @@
+#include "record.hpp"
+
+#include "scupper/quantity/factors.hpp"
+
+#include <cmath>
+#include <cstddef>
+#include <string>
+
+namespace scupper::inventory::detail {
+
+namespace {
+
+/// Item 16 or 17: degrees, minutes and seconds with two decimals, packed into one number.
+struct Packed {
+    double degrees;
+    double minutes;
+    double seconds;
+    double decimal() const { return degrees + minutes / 60.0 + seconds / 3600.0; }
+};
+
+Packed unpack(double dddmmss) {
+    const double degrees = std::floor(dddmmss / 1e4);
+    const double minutes = std::floor((dddmmss - degrees * 1e4) / 1e2);
+    return {degrees, minutes, dddmmss - degrees * 1e4 - minutes * 1e2};
+}
+
+/// The angle in a coordinate column, or NaN; `most` is the greatest possible.
+double coordinate(const Record& record, Column column, double most) {
+    const std::optional<double> number =
+        number_of(record, column, {0.0, 1e9, "outside the packed form", true});
+    if (!number || *number == 0.0) {
+        return not_recorded;
+    }
+    const bool pointed = record.text(column).find('.') != std::string_view::npos;
+    const Packed packed = unpack(pointed ? *number : *number / 100.0);
+    if (packed.seconds >= 60.0) {
+        record.doubt(column, "seconds of 60 or more", packed.degrees > 0.0);
+    }
+    if (packed.degrees < 1.0 || packed.decimal() > most || packed.minutes >= 60.0) {
+        record.doubt(column, "degrees or minutes that cannot be");
+        return not_recorded;
+    }
+    if (pointed) {
+        record.doubt(column, "decimal point: read as degrees, minutes and seconds", true);
+    }
+    return packed.decimal();
+}
+
+/// The Marianas alone lie east of Greenwich by less than half a turn (from memory: FIPS 66, 69).
+bool lies_east(const std::string& state) {
+    return state == "66" || state == "69";
+}
+
+void read_position(const Record& record) {
+    Structure& s = record.structure;
+    s.latitude = coordinate(record, Column::latitude, 90.0);
+    const double west = coordinate(record, Column::longitude, 180.0);
+    s.longitude = lies_east(s.state) ? west : -west;
+}
+
+void read_spans(const Record& record) {
+    RecordedCodes& codes = record.structure.codes;
+    if (const auto kind = integer_of(record, Column::material, {0, 9, reason_code})) {
+        codes.material = static_cast<Material>(*kind);
+    }
+    if (const auto type = integer_of(record, Column::design, {0, 22, reason_code})) {
+        codes.design = static_cast<Design>(*type);
+    }
+    const auto kind = integer_of(record, Column::approach_material, {0, 9, reason_code});
+    const auto type = integer_of(record, Column::approach_design, {0, 22, reason_code});
+    const bool none = kind == 0 && type == 0; // so the guide says "no approach spans"
+    if (kind && !none) {
+        codes.approach_material = static_cast<Material>(*kind);
+    }
+    if (type && !none) {
+        codes.approach_design = static_cast<Design>(*type);
+    }
+}
+
+void read_skew(const Record& record) {
+    const auto degrees = number_of(record, Column::skew, {0.0, 99.0, "outside 0 to 89 degrees"});
+    if (!degrees) {
+        return;
+    }
+    if (*degrees < 90.0) {
+        record.structure.dimensions.skew = Angle<>(*degrees * factor::degree);
+    } else {
+        record.doubt(Column::skew, *degrees == 99.0 ? "99: the skew varies over the structure"
+                                                    : "outside 0 to 89 degrees");
+    }
+}
+
+/// Item 53 or 54B writes "none, or 30 m and more" as 99.99.
+constexpr double none_from = 99.0;
+
+void read_clearance_over(const Record& record) {
+    const auto metres =
+        number_of(record, Column::clearance_over, {0.1, 99.99, "outside 0.1 to 99.99 m"});
+    if (metres && *metres < none_from) {
+        record.structure.dimensions.clearance_over = Length<>(*metres);
+    }
+}
+
+Below below_of(std::string_view code) {
+    return code == "N"   ? Below::neither
+           : code == "H" ? Below::highway
+           : code == "R" ? Below::railroad
+                         : Below::unknown;
+}
+
+void read_clearance_under(const Record& record) {
+    Structure& s = record.structure;
+    s.codes.below = below_of(record.text(Column::below));
+    if (record.has(Column::below) && s.codes.below == Below::unknown) {
+        record.doubt(Column::below,
+                     record.text(Column::below).empty() ? reason_blank : reason_code);
+    }
+    const auto metres =
+        number_of(record, Column::clearance_under, {0.0, 99.99, "outside 0 to 99.99 m"});
+    if (!metres) {
+        return;
+    }
+    const bool recorded = *metres > 0.0 && *metres < none_from;
+    if (recorded) {
+        s.dimensions.clearance_under = Length<>(*metres);
+    }
+    if (s.codes.below == Below::neither && *metres > 0.0) {
+        record.doubt(Column::clearance_under, "a clearance although 54A says neither", recorded);
+    } else if (s.codes.below != Below::neither && *metres == 0.0) {
+        record.doubt(Column::clearance_under, "0 although 54A names what is below");
+    }
+}
+
+void read_navigation(const Record& record) {
+    Structure& s = record.structure;
+    if (record.text(Column::navigation) != "N") {
+        s.codes.navigation =
+            integer_of(record, Column::navigation, {0, 1, reason_code}).value_or(no_code);
+    }
+    const auto metres =
+        number_of(record, Column::navigation_clearance, {0.0, 200.0, "outside 0 to 200 m"});
+    if (!metres || *metres == 0.0) {
+        return;
+    }
+    if (s.codes.navigation == 1) {
+        s.dimensions.navigation_clearance = Length<>(*metres);
+    } else {
+        record.doubt(Column::navigation_clearance, "a clearance although 38 is not 1");
+    }
+}
+
+void read_year_reconstructed(const Record& record) {
+    const std::string_view text = record.text(Column::year_reconstructed);
+    if (text.empty() || read_integer(text) == 0) {
+        return;
+    }
+    record.structure.codes.year_reconstructed =
+        integer_of(record, Column::year_reconstructed,
+                   {1600, 2099, "outside the years 1600 to 2099"})
+            .value_or(no_code);
+}
+
+/// Item 90: month and two digits of the year, the leading zero often dropped.
+void read_inspected(const Record& record) {
+    const auto mmyy = integer_of(record, Column::inspected, {100, 1299, "not a month and year"});
+    if (!mmyy) {
+        return;
+    }
+    const int two_digits = *mmyy % 100;
+    RecordedCodes& codes = record.structure.codes;
+    codes.inspection_month = *mmyy / 100;
+    codes.inspection_year = two_digits + (two_digits < 70 ? 2000 : 1900);
+}
+
+void read_texts(const Record& record) {
+    Structure& s = record.structure;
+    s.district = clean_text(record.raw(Column::district));
+    s.carries = clean_text(record.raw(Column::carries));
+    s.crosses = clean_text(record.raw(Column::crosses));
+    s.location = clean_text(record.raw(Column::location));
+}
+
+} // namespace
+
+void Record::doubt(Column column, std::string_view reason, bool kept) const {
+    doubts.push_back({file, structure.line, structure.state, structure.id,
+                      std::string(column_name(column)), excerpt(text(column)), std::string(reason),
+                      kept});
+}
+
+void read_fields(const Record& record) {
+    read_texts(record);
+    read_by_rule(record);
+    read_position(record);
+    read_spans(record);
+    read_skew(record);
+    read_clearance_over(record);
+    read_clearance_under(record);
+    read_navigation(record);
+    read_year_reconstructed(record);
+    read_inspected(record);
+    record.structure.recorded_deck_area =
+        number_of(record, Column::deck_area, {0.0, 1e7, "outside 0 to 10000000 m2", true})
+            .value_or(not_recorded);
+}
+
+} // namespace scupper::inventory::detail
