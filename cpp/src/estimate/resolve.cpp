@@ -82,13 +82,55 @@ void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved&
     }
 }
 
-void put_overrides(const std::string& id, const Plan& plan, Resolved& r) {
-    const auto found = plan.overrides.find(id);
-    if (found != plan.overrides.end()) {
-        for (const auto& [place, value] : found->second) {
-            put_measured(place, value, plan, r);
+/// Everything measured at this structure: its own values first, the job's after.
+Overrides measured_values(const Structure& structure, const std::string& key, const Plan& plan) {
+    Overrides values;
+    for (const GivenValue& given : structure.given) {
+        const std::size_t place = plan.inputs.at(full_key(given.key), key);
+        values.emplace_back(place,
+                            detail::checked(given.value, plan.inputs.fields()[place], key));
+    }
+    for (const std::string& id : {structure.id, key}) {
+        const auto found = plan.overrides.find(id);
+        if (found != plan.overrides.end()) {
+            values.insert(values.end(), found->second.begin(), found->second.end());
         }
     }
+    return values;
+}
+
+/// Puts a measured value in the record's place, so that what follows by rule follows from it.
+void correct_record(std::size_t place, double si, RecordedDimensions& d) {
+    switch (place) {
+    case takeoff::dimension("deck.length"):
+        d.length = Length<>(si);
+        break;
+    case takeoff::dimension("deck.width"):
+        d.deck_width = Length<>(si);
+        break;
+    case takeoff::dimension("deck.roadway_width"):
+        d.roadway_width = Length<>(si);
+        break;
+    case takeoff::dimension("deck.skew"):
+        d.skew = Angle<>(si);
+        break;
+    case takeoff::dimension("span.longest"):
+        d.longest_span = Length<>(si);
+        break;
+    default:
+        break;
+    }
+}
+
+takeoff::Inferred infer_from(const Structure& structure, const Overrides& measured) {
+    if (measured.empty()) {
+        return takeoff::infer(structure);
+    }
+    Structure corrected = structure;
+    for (const auto& [place, value] : measured) {
+        correct_record(place, value.guess.likely, corrected.dimensions);
+    }
+    return takeoff::infer(corrected);
 }
 
 } // namespace
@@ -100,7 +142,9 @@ bool over_water(int service_under) {
 }
 
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
-    const takeoff::Inferred inferred = takeoff::infer(structure);
+    const std::string key = structure_key(structure);
+    const Overrides measured = measured_values(structure, key, plan);
+    const takeoff::Inferred inferred = infer_from(structure, measured);
     r.model.plan = &plan;
     r.model.shape = inferred.shape;
     r.model.given.fill(false);
@@ -109,16 +153,11 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.untold = inferred.untold;
     r.uncertain = plan.base;
     r.values = plan.base_values;
-    const std::string key = structure_key(structure);
     r.stream = hash_text(key);
     put_inferred(inferred, plan, r);
-    for (const GivenValue& given : structure.given) {
-        const std::size_t place = plan.inputs.at(full_key(given.key), key);
-        put_measured(place, detail::checked(given.value, plan.inputs.fields()[place], key), plan,
-                     r);
+    for (const auto& [place, value] : measured) {
+        put_measured(place, value, plan, r);
     }
-    put_overrides(structure.id, plan, r);
-    put_overrides(key, plan, r);
     decide_closure(structure, plan, r.model);
     decide_activity(plan, r.model);
 }

@@ -1,0 +1,178 @@
+#include <algorithm>
+#include <map>
+
+#include "catch.hpp"
+#include "estimate/structures.hpp"
+#include "scupper/error.hpp"
+
+using namespace scupper;
+using namespace made_up;
+
+namespace {
+
+template <class E>
+E refused(const Job& job, const Structure& s = overpass()) {
+    try {
+        estimate::estimate(s, estimate::make_plan(job));
+    } catch (const E& e) {
+        return e;
+    }
+    throw InputError({"test.accepted", "", "was accepted", "an error"});
+}
+
+} // namespace
+
+TEST_CASE("cost lines add up to the total under every kind of sharing") {
+    for (const Sharing sharing : {Sharing::own_shifts, Sharing::pro_rata, Sharing::count_a_shift,
+                                  Sharing::one_closure}) {
+        Job job = json::demo_job();
+        job.sharing = sharing;
+        const auto plan = estimate::make_plan(job);
+        for (const Structure& s : {overpass(), counted_overpass(), creek_bridge()}) {
+            const auto e = estimate::estimate(s, plan);
+            double sum = 0.0;
+            for (const auto& line : estimate::cost_lines(e)) {
+                sum += line.amount;
+            }
+            CHECK(sum == Approx(e.figure("cost.total")).epsilon(1e-9));
+            CHECK(e.figure("cost.labour") + e.figure("cost.equipment") +
+                      e.figure("cost.materials") ==
+                  Approx(e.figure("cost.total")).epsilon(1e-12));
+        }
+    }
+}
+
+TEST_CASE("paid hours are hours on site and hours lost, and operations fill them") {
+    Job job = json::demo_job();
+    job.sharing = Sharing::own_shifts;
+    const auto plan = estimate::make_plan(job);
+    const auto e = estimate::estimate(overpass(), plan);
+    CHECK(e.figure("hours.on_site") + e.figure("hours.lost") == Approx(e.figure("hours.paid")));
+    double operations = 0.0;
+    for (const auto& op : plan->operations) {
+        operations += e.figure("operation[" + op.name + "].time");
+    }
+    CHECK(operations == Approx(e.figure("hours.paid")));
+    CHECK(e.figure("shift.count") == 1.0);
+    CHECK(e.figure("idle") > 0.0);
+}
+
+TEST_CASE("sharing a shift costs less than a shift of one's own") {
+    const auto total = [](Sharing sharing) {
+        Job job = json::demo_job();
+        job.sharing = sharing;
+        return estimate::estimate(creek_bridge(), estimate::make_plan(job)).figure("cost.total");
+    };
+    CHECK(total(Sharing::pro_rata) < total(Sharing::own_shifts));
+    CHECK(total(Sharing::count_a_shift) < total(Sharing::own_shifts));
+    CHECK(total(Sharing::one_closure) < total(Sharing::pro_rata));
+}
+
+TEST_CASE("what cannot be priced is refused with the reason") {
+    const auto e = refused<InputError>(json::demo_job(), culvert());
+    CHECK(e.id() == "estimate.unpriced");
+    CHECK(e.path() == "99:P1");
+    CHECK(e.found().find("culvert") != std::string::npos);
+    const Job weak = json::with_input(json::with_input(json::demo_job(), "pump.pressure", "\"1 psi\""),
+                                      "hose[supply].rise", "\"20 ft\"");
+    CHECK(refused<InputError>(weak).found().find("no water reaches the nozzle") !=
+          std::string::npos);
+    const Job far = json::with_input(json::demo_job(), "shift.travel_time", "\"10 h\"");
+    CHECK(refused<InputError>(far).found().find("the whole shift") != std::string::npos);
+}
+
+TEST_CASE("a value out of bounds or missing is refused, naming it") {
+    const Job hot = json::with_input(json::demo_job(), "water.temperature", "\"90 degC\"");
+    const auto bounds = refused<InputError>(hot);
+    CHECK(bounds.id() == "job.bounds");
+    CHECK(bounds.path() == "job.inputs.water.temperature");
+    Job bare = json::demo_job();
+    bare.settings.clear();
+    CHECK(refused<InputError>(bare).id() == "job.missing");
+    Structure s = overpass();
+    s.given = {{"drian_count", certain(1.0, Basis::measured)}};
+    CHECK(refused<UnknownNameError>(json::demo_job(), s).id() == "schema.key");
+}
+
+TEST_CASE("an override changes one structure and no other") {
+    const Job job = json::with_override(json::demo_job(), "Y1", "drains", "0");
+    const auto plan = estimate::make_plan(job);
+    CHECK(estimate::estimate(overpass(), plan).figure("drain_count") == 0.0);
+    CHECK(estimate::estimate(creek_bridge(), plan).figure("drain_count") > 0.0);
+    const Job by_state = json::with_override(json::demo_job(), "99:C1", "drains", "2");
+    CHECK(estimate::estimate(creek_bridge(), estimate::make_plan(by_state))
+              .figure("drain_count") == 2.0);
+}
+
+TEST_CASE("a measured dimension also reaches what follows from it by rule") {
+    Structure s = overpass();
+    const double before = estimate::estimate(s, demo_plan()).figure("girder_area");
+    s.given = {{"span.longest", certain(40.0, Basis::measured)}};
+    CHECK(estimate::estimate(s, demo_plan()).figure("girder_area") > before);
+    const Job job = json::with_override(json::demo_job(), "Y1", "span.longest", "\"40 m\"");
+    CHECK(estimate::estimate(overpass(), estimate::make_plan(job)).figure("girder_area") > before);
+}
+
+TEST_CASE("guesses are ordered by the money they move; certain inputs are none") {
+    const auto e = estimate::estimate(overpass(), demo_plan());
+    const auto guesses = estimate::assumptions(e);
+    REQUIRE(guesses.size() > 10);
+    for (std::size_t i = 1; i < guesses.size(); ++i) {
+        CHECK(guesses[i - 1].worth >= guesses[i].worth);
+    }
+    for (const auto& guess : guesses) {
+        CHECK(guess.value.guess.low < guess.value.guess.high);
+        CHECK(guess.value.origin != nullptr);
+        CHECK(guess.key != "nozzle.bore"); // the yard knows its own nozzle
+    }
+}
+
+TEST_CASE("a quantity no record can tell is listed with its range and what rests on it") {
+    const auto e = estimate::estimate(overpass(), demo_plan());
+    const auto untold = estimate::untold_quantities(e);
+    REQUIRE(!untold.empty());
+    CHECK(untold.front().slot == slot("drain_count"));
+    CHECK(untold.front().low < untold.front().used);
+    CHECK(untold.front().used < untold.front().high);
+    CHECK(untold.front().worth > 0.0);
+    CHECK(estimate::untold_quantities(estimate::estimate(counted_overpass(), demo_plan())).empty());
+}
+
+TEST_CASE("every input of the schema reaches some figure") {
+    // A key that moved nothing would let a user change a value in vain.
+    std::map<std::string, bool> moves;
+    for (const Sharing sharing : {Sharing::pro_rata, Sharing::count_a_shift, Sharing::one_closure}) {
+        Job job = json::demo_job();
+        job.sharing = sharing;
+        for (const std::string_view closure : closure_kind_names) {
+            job.closure = closure;
+            const auto plan = estimate::make_plan(job);
+            for (Structure s : {overpass(), creek_bridge()}) {
+                s.dimensions.left_walk_width = Length<>(1.5);
+                s.dimensions.skew = Angle<>(0.3);
+                estimate::Resolved r;
+                estimate::resolve(s, *plan, r);
+                estimate::Workspace<double> before(*plan), after(*plan);
+                estimate::price(r.model, {plan->inputs, r.values.data()}, before);
+                for (std::size_t i = 0; i < r.values.size(); ++i) {
+                    for (const double factor : {1.003, 0.85, 0.2}) {
+                        const LayoutField& field = plan->inputs.fields()[i];
+                        std::vector<double> values = r.values;
+                        values[i] = std::max(field.least, values[i] * factor + 1e-3);
+                        estimate::price(r.model, {plan->inputs, values.data()}, after);
+                        moves[field.key] |= before.figures.values() != after.figures.values();
+                    }
+                }
+            }
+        }
+    }
+    for (const auto& [key, moved] : moves) {
+        const bool only_where_given = key.starts_with("quantity[");
+        const bool unused_by_row = key.ends_with(".water_per_unit") || key.ends_with(".trigger_share");
+        const bool by_inference = key == "span.longest"; // the girder depth follows from it
+        if (!only_where_given && !unused_by_row && !by_inference) {
+            INFO(key);
+            CHECK(moved);
+        }
+    }
+}
