@@ -11,4 +11,5 @@
 #include "scupper/estimate/programme.hpp"
 #include "scupper/estimate/resolve.hpp"
 #include "scupper/estimate/run.hpp"
+#include "scupper/estimate/show.hpp"
 #include "scupper/estimate/take_off_table.hpp"

@@ -7,5 +7,6 @@
 #include "scupper/schema/input_table.hpp"
 #include "scupper/schema/layout.hpp"
 #include "scupper/schema/listing.hpp"
+#include "scupper/schema/shown_in.hpp"
 #include "scupper/schema/slots.hpp"
 #include "scupper/schema/vocabulary.hpp"

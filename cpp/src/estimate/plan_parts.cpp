@@ -36,6 +36,11 @@ bool in_scope(const Job& job, const Operation& op) {
     return std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
 }
 
+std::string cost_label(std::string name) {
+    std::replace(name.begin(), name.end(), '_', ' ');
+    return name + ", cost";
+}
+
 std::string row_name(const CostLine& line) {
     return line.component + "/" + line.operation_name + "/" + line.resource_name;
 }
@@ -71,9 +76,11 @@ void plan_operations(Plan& plan) {
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));
+        plan.labour_labels.push_back(cost_label(r.name));
     }
     for (const Resource& r : plan.job.equipment) {
         plan.equipment.push_back(condition_of(r.when));
+        plan.equipment_labels.push_back(cost_label(r.name));
     }
 }
 

@@ -23,13 +23,13 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Amount<T> labour(T(0.0));
     for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
         if (model.active_labour[row]) {
-            labour += named(model.plan->job.labour[row].name, labour_cost(in, row, paid));
+            labour += named(model.plan->labour_labels[row], labour_cost(in, row, paid));
         }
     }
     Amount<T> equipment(T(0.0));
     for (std::size_t row = 0; row < model.active_equipment.size(); ++row) {
         if (model.active_equipment[row]) {
-            equipment += named(model.plan->job.equipment[row].name, equipment_cost(in, row, paid));
+            equipment += named(model.plan->equipment_labels[row], equipment_cost(in, row, paid));
         }
     }
     const Amount<T> materials =

@@ -31,8 +31,10 @@ template <class T>
 void add_gutters(const Inputs<T>& in, const Workspace<T>& ws, Dirt<T>& total) {
     const Length<T> length(ws.quantities.by_slot[slot("gutter_length")]);
     const Volume<T> volume =
-        named("gutter dirt", debris::strip_volume(length, in.template get<"dirt.width">(gutter_row),
-                                                  in.template get<"dirt.depth">(gutter_row)));
+        named("gutter dirt",
+              debris::strip_volume(length, in.template get<"dirt.width">(gutter_row),
+                                   in.template get<"dirt.depth">(gutter_row)),
+              "debris.part");
     total.volume += volume;
     total.mass += volume * in.template get<"dirt.density">(gutter_row);
 }

@@ -51,7 +51,7 @@ class HtmlWriter {
   private:
     void item(std::size_t index) {
         const DerivedStep& s = derivation_.steps[index];
-        html_ += "<li><b>" + escaped(s.name) + "</b> = " + escaped(write_(s.value, s.dimension));
+        html_ += "<li><b>" + escaped(s.name) + "</b> = " + escaped(write_(s.value, s.dimension, s.key));
         const bool leaf = s.kind == DerivedKind::input || s.kind == DerivedKind::constant;
         if (met_[index] && !leaf) {
             html_ += " <i>(above)</i></li>";

@@ -41,7 +41,7 @@ class TextWriter {
     void line(std::size_t index, int depth, const std::string& mark) {
         const DerivedStep& s = derivation_.steps[index];
         text_ += std::string(static_cast<std::size_t>(2 * depth), ' ') + mark + s.name + " = " +
-                 write_(s.value, s.dimension);
+                 write_(s.value, s.dimension, s.key);
         if (met_[index] && s.kind != DerivedKind::input && s.kind != DerivedKind::constant) {
             text_ += "  (above)\n";
             return;

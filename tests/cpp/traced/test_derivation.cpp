@@ -8,7 +8,7 @@ using namespace scupper;
 
 namespace {
 
-std::string plain(double value, const Dimension&) {
+std::string plain(double value, const Dimension&, std::string_view) {
     char text[32];
     std::snprintf(text, sizeof text, "%g", value);
     return text;

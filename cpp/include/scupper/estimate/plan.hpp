@@ -63,6 +63,8 @@ struct Plan {
     std::vector<PlannedOperation> operations;
     std::vector<Condition> labour;
     std::vector<Condition> equipment;
+    std::vector<std::string> labour_labels;    ///< "wash crew, cost"
+    std::vector<std::string> equipment_labels; ///< "water truck, cost"
     std::vector<CostLine> lines;
     std::unordered_map<std::string, Overrides> overrides;
 };

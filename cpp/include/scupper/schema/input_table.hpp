@@ -134,7 +134,7 @@ inline constexpr std::array<InputField, 75> input_table{{
     {"shift", "length", dim::time, 3600.0, 86400.0, "paid shift"},
     {"shift", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
     {"shift", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
-    {"shift", "meal_time", dim::time, 0.0, 86400.0, "unpaid or idle meal time a shift"},
+    {"shift", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},

@@ -4,6 +4,7 @@
 #include <cstddef>
 #include <functional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "scupper/traced/recording.hpp"
@@ -32,8 +33,8 @@ struct DerivedStep {
     bool taken_first = false;        ///< choices: whether the first arm was taken
 };
 
-/// Writes a value of a dimension for people: (SI value, dimension) -> "1,234 gal".
-using ValueWriter = std::function<std::string(double, const Dimension&)>;
+/// Writes a value for people: (SI value, dimension, schema key or empty) -> "1,234 gal".
+using ValueWriter = std::function<std::string(double, const Dimension&, std::string_view)>;
 
 /// The explanation of one figure: a list of steps, each once, the figure first.
 struct Derivation {
