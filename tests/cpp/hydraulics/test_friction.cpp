@@ -143,7 +143,7 @@ double formula(const Row& row) {
 } // namespace
 
 TEST_CASE("friction factor agrees with a reference library to 1e-9") {
-    for (const Row& row : reference::rows("friction_factor")) {
+    for (const Row& row : reference::rows("hydraulics/friction_factor")) {
         CAPTURE(row.text("id"), row["Re"], row["eD"]);
         CHECK(near(friction_factor(row["Re"], row["eD"]), row.expected(), 1e-9));
     }
@@ -151,7 +151,7 @@ TEST_CASE("friction factor agrees with a reference library to 1e-9") {
 
 TEST_CASE("friction agrees with printed figures or the difference has a reason") {
     Tally tally;
-    for (const Row& row : reference::rows("darcy_minor")) {
+    for (const Row& row : reference::rows("hydraulics/darcy_minor")) {
         const double value = formula(row);
         const bool chart = row.text("notes").find("chart") != std::string::npos;
         tally.add(row, value,

@@ -77,7 +77,7 @@ TEST_CASE("worked line with a smooth hose by Darcy-Weisbach") {
 }
 
 TEST_CASE("lines with a closed form") {
-    for (const auto& row : reference::rows("line")) {
+    for (const auto& row : reference::rows("hydraulics/line")) {
         CAPTURE(row.text("id"));
         if (row.has("P_wye_psi")) {
             const bool short_leg = row.text("quantity").find("short") != std::string::npos;

@@ -74,7 +74,7 @@ void add_upstream(const Row& row, Tally& tally) {
 
 TEST_CASE("nozzle discharge agrees with printed tables or the difference has a reason") {
     Tally tally;
-    for (const Row& row : reference::rows("nozzle_discharge")) {
+    for (const Row& row : reference::rows("hydraulics/nozzle_discharge")) {
         if (row.starts("sprinkler")) {
             add_measured(row, tally);
         } else if (row.is("nozzle velocity")) {
@@ -95,7 +95,7 @@ TEST_CASE("nozzle discharge agrees with printed tables or the difference has a r
 
 TEST_CASE("nozzle reaction agrees with printed figures or the difference has a reason") {
     Tally tally;
-    for (const Row& row : reference::rows("nozzle_reaction")) {
+    for (const Row& row : reference::rows("hydraulics/nozzle_reaction")) {
         if (row.starts("smooth-bore tip flow")) {
             add_tip(row, tally);
         } else if (row.has("d_in")) {
@@ -134,7 +134,7 @@ TEST_CASE("nozzle reaction agrees with printed figures or the difference has a r
 TEST_CASE("rated nozzles agree with printed charts or the difference has a reason") {
     Tally tally;
     const Density<> rho = water_density(60.0_degF);
-    for (const Row& row : reference::rows("rated_nozzle")) {
+    for (const Row& row : reference::rows("hydraulics/rated_nozzle")) {
         if (row.is("fan nozzle flow by size number")) {
             const double q =
                 rated_nozzle_flow(row["N"] * 1.0_gpm, 4000.0_psi, row["P_psi"] * 1.0_psi)

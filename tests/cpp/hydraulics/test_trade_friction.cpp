@@ -83,7 +83,7 @@ void add_linear_rule(const Row& row, Tally& tally) {
 
 TEST_CASE("Hazen-Williams agrees with printed tables or the difference has a reason") {
     Tally tally;
-    for (const Row& row : reference::rows("hazen_williams")) {
+    for (const Row& row : reference::rows("hydraulics/hazen_williams")) {
         const double value = table_value(row, likely_form(row));
         tally.add(row, value,
                   {{"other_form", other_form(row)},
@@ -97,7 +97,7 @@ TEST_CASE("Hazen-Williams agrees with printed tables or the difference has a rea
 
 TEST_CASE("hose friction agrees with printed figures or the difference has a reason") {
     Tally tally;
-    for (const Row& row : reference::rows("hose_friction")) {
+    for (const Row& row : reference::rows("hydraulics/hose_friction")) {
         if (row.starts("high-pressure hose") || row.starts("lined hose")) {
             add_smooth(row, tally);
         } else if (row.starts("pump discharge pressure")) {

@@ -52,7 +52,7 @@ double formula(const reference::Row& row) {
 } // namespace
 
 TEST_CASE("water agrees with IAPWS-95 within 0.01 percent") {
-    for (const auto& row : reference::rows("water_iapws")) {
+    for (const auto& row : reference::rows("hydraulics/water_iapws")) {
         CAPTURE(row.text("id"), row.text("quantity"), row["T_C"]);
         CHECK(reference::within(row, formula(row), 1e-4));
     }
@@ -60,7 +60,7 @@ TEST_CASE("water agrees with IAPWS-95 within 0.01 percent") {
 
 TEST_CASE("water agrees with printed tables or the difference has a reason") {
     reference::Tally tally;
-    for (const auto& row : reference::rows("water_properties")) {
+    for (const auto& row : reference::rows("hydraulics/water_properties")) {
         const double value = formula(row);
         const bool old_table = row.text("source").rfind("International Critical Tables", 0) == 0;
         // Until 1964 a millilitre was 1.000028 cm3, so that old g/mL exceed g/cm3 by 28 ppm.

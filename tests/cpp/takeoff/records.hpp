@@ -1,7 +1,7 @@
 #pragma once
 // Records for the tests, and the dimensions that stand at one place of every range.
 
-#include "hydraulics/reference.hpp"
+#include "reference.hpp"
 #include "scupper/takeoff.hpp"
 
 #include <cstdint>
@@ -15,7 +15,7 @@ using namespace scupper::takeoff;
 
 /// The rows of tests/reference/takeoff/<name>.csv.
 inline std::vector<reference::Row> rows(const std::string& name) {
-    return reference::rows("../takeoff/" + name);
+    return reference::rows("takeoff/" + name);
 }
 
 struct Extent {

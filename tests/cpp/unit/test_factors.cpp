@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "cells.hpp"
 #include "scupper/unit.hpp"
 
 #include <cmath>
@@ -20,24 +21,6 @@ struct Row {
     double step;
 };
 
-/// Splits a line of comma-separated values; a doubled quote stands for a quote.
-std::vector<std::string> cells_of(const std::string& line) {
-    std::vector<std::string> cells(1);
-    bool quoted = false;
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        if (line[i] == '"') {
-            const bool doubled = quoted && i + 1 < line.size() && line[i + 1] == '"';
-            quoted = doubled || !quoted;
-            cells.back() += doubled ? line.substr(i++, 1) : "";
-        } else if (line[i] == ',' && !quoted) {
-            cells.emplace_back();
-        } else {
-            cells.back() += line[i];
-        }
-    }
-    return cells;
-}
-
 std::vector<Row> rows() {
     std::ifstream file(SCUPPER_TESTS_DIR "/reference/unit/exact_factors.csv");
     std::string line;
@@ -46,7 +29,7 @@ std::vector<Row> rows() {
     }
     std::vector<Row> all;
     while (std::getline(file, line)) {
-        const auto c = cells_of(line);
+        const auto c = reference::cells_of(line);
         all.push_back({c[0], c[2], std::stod(c[3]), c[4], std::stod(c[5])});
     }
     return all;

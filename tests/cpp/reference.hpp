@@ -2,6 +2,7 @@
 // Published check values, and a count of how each row is met.
 
 #include "catch.hpp"
+#include "cells.hpp"
 
 #include <cmath>
 #include <cstdlib>
@@ -37,35 +38,16 @@ struct Row {
     }
 };
 
-/// Splits one line of comma-separated values; a doubled quote stands for a quote.
-inline std::vector<std::string> split(const std::string& line) {
-    std::vector<std::string> cells(1);
-    bool quoted = false;
-    for (std::size_t i = 0; i < line.size(); ++i) {
-        const char c = line[i];
-        if (c == '"' && quoted && i + 1 < line.size() && line[i + 1] == '"') {
-            cells.back() += line[++i];
-        } else if (c == '"') {
-            quoted = !quoted;
-        } else if (c == ',' && !quoted) {
-            cells.emplace_back();
-        } else {
-            cells.back() += c;
-        }
-    }
-    return cells;
-}
-
-/// The rows of tests/reference/hydraulics/<name>.csv.
+/// The rows of tests/reference/<name>.csv, for example "hydraulics/line".
 inline std::vector<Row> rows(const std::string& name) {
-    std::ifstream file(SCUPPER_TESTS_DIR "/reference/hydraulics/" + name + ".csv");
+    std::ifstream file(SCUPPER_TESTS_DIR "/reference/" + name + ".csv");
     REQUIRE(file);
     std::string line;
     std::getline(file, line);
-    const std::vector<std::string> columns = split(line);
+    const std::vector<std::string> columns = cells_of(line);
     std::vector<Row> out;
     while (std::getline(file, line)) {
-        const std::vector<std::string> cells = split(line);
+        const std::vector<std::string> cells = cells_of(line);
         REQUIRE(cells.size() == columns.size());
         Row row;
         for (std::size_t i = 0; i < cells.size(); ++i) {
