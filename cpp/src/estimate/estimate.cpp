@@ -96,4 +96,14 @@ std::vector<PricedLine> cost_lines(const Estimate& e) {
     return lines;
 }
 
+std::vector<Caution> cautions(const Estimate& e) {
+    std::vector<Caution> apply;
+    for (std::size_t i = 0; i < e.plan->cautions.size(); ++i) {
+        if (holds(e.plan->cautions[i], e.resolved.model)) {
+            apply.push_back(e.plan->job.cautions[i]);
+        }
+    }
+    return apply;
+}
+
 } // namespace scupper::estimate

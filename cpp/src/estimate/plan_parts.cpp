@@ -19,6 +19,8 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.always |= word == "always";
         condition.over_water |= word == "over_water";
         condition.not_over_water |= word == "not_over_water";
+        condition.over_road |= word == "over_road";
+        condition.over_rail |= word == "over_rail";
     }
     return condition;
 }
@@ -77,6 +79,9 @@ void plan_operations(Plan& plan) {
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));
         plan.labour_labels.push_back(cost_label(r.name));
+    }
+    for (const Caution& c : plan.job.cautions) {
+        plan.cautions.push_back(condition_of(c.when));
     }
     for (const Resource& r : plan.job.equipment) {
         plan.equipment.push_back(condition_of(r.when));

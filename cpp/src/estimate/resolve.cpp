@@ -1,18 +1,14 @@
 #include "scupper/estimate/resolve.hpp"
 
+#include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 #include "plan_parts.hpp"
 
 namespace scupper::estimate {
 
 namespace {
-
-bool holds(const Condition& c, const Model& model) {
-    const auto bit = 1u << static_cast<unsigned>(model.closure);
-    return c.always || (c.over_water && model.over_water) ||
-           (c.not_over_water && !model.over_water) || (c.closures & bit) != 0;
-}
 
 void decide_closure(const Structure& structure, const Plan& plan, Model& model) {
     const int named_kind = index_of(closure_kind_names, plan.job.closure);
@@ -135,10 +131,20 @@ takeoff::Inferred infer_from(const Structure& structure, const Overrides& measur
 
 } // namespace
 
-bool over_water(int service_under) {
-    constexpr int waterway = 5;
-    constexpr int last_with_waterway = 9;
-    return service_under >= waterway && service_under <= last_with_waterway;
+Beneath beneath(int service_under) {
+    const auto is_any_of = [service_under](std::initializer_list<int> codes) {
+        return std::find(codes.begin(), codes.end(), service_under) != codes.end();
+    };
+    return {.water = is_any_of({5, 6, 7, 8, 9}),
+            .road = is_any_of({1, 4, 6, 8}),
+            .rail = is_any_of({2, 4, 7, 8})};
+}
+
+bool holds(const Condition& c, const Model& model) {
+    const auto bit = 1u << static_cast<unsigned>(model.closure);
+    return c.always || (c.over_water && model.beneath.water) ||
+           (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
+           (c.over_rail && model.beneath.rail) || (c.closures & bit) != 0;
 }
 
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
@@ -148,7 +154,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.model.plan = &plan;
     r.model.shape = inferred.shape;
     r.model.given.fill(false);
-    r.model.over_water = over_water(structure.codes.service_under);
+    r.model.beneath = beneath(structure.codes.service_under);
     r.verdict = inferred.verdict;
     r.untold = inferred.untold;
     r.uncertain = plan.base;

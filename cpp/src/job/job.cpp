@@ -111,6 +111,9 @@ void check_job(const Job& job) {
     for (const Resource& r : job.equipment) {
         check_conditions(r.when, "job.equipment[" + r.name + "]");
     }
+    for (const Caution& c : job.cautions) {
+        check_conditions(c.when, "job.cautions[" + c.id + "]");
+    }
     check_scope(job);
 }
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <utility>
 
+#include "data/cautions_json.hpp"
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
 #include "scupper/error.hpp"
@@ -118,6 +119,17 @@ Resource read_resource(const Json& value, const std::string& path) {
     detail::require_known_keys(value, job_resource_keys, path);
     return {detail::text_or(value, "name", {}, path), words(value, "when", path),
             detail::text_or(value, "note", {}, path)};
+}
+
+Caution read_caution(const Json& value, const std::string& path) {
+    static constexpr std::array<std::string_view, 4> keys{"id", "text", "source", "when"};
+    detail::require_known_keys(value, keys, path);
+    Caution caution{detail::text_or(value, "id", {}, path), detail::text_or(value, "text", {}, path),
+                    detail::text_or(value, "source", {}, path), words(value, "when", path)};
+    if (caution.id.empty() || caution.text.empty() || caution.source.empty()) {
+        throw InputError({"json.missing", path, value.dump(), "a caution with id, text and source"});
+    }
+    return caution;
 }
 
 template <class Read>
@@ -243,6 +255,7 @@ Job read_job(std::string_view text, std::string_view name, const RateBook& book)
     job.labour = book.labour;
     job.equipment = book.equipment;
     job.settings = book.settings;
+    job.cautions = shipped_cautions();
     job.name = detail::text_or(doc, "name", path, path);
     job.note = detail::text_or(doc, "note", {}, path);
     job.currency = detail::text_or(doc, "currency", book.currency, path);
@@ -297,6 +310,21 @@ Job with_override(const Job& job, std::string_view structure, std::string_view k
                                      context_for_change(job, layout, Basis::measured),
                                      "overrides." + id));
     return changed;
+}
+
+std::vector<Caution> read_cautions(std::string_view text, std::string_view name) {
+    static constexpr std::array<std::string_view, 3> document_keys{"scupper_cautions", "date",
+                                                                   "cautions"};
+    const std::string path(name);
+    const Json doc = parse(text, name);
+    detail::require_known_keys(doc, document_keys, path);
+    require_version(doc, "scupper_cautions", path);
+    return list_of(doc, "cautions", path, read_caution);
+}
+
+const std::vector<Caution>& shipped_cautions() {
+    static const std::vector<Caution> list = read_cautions(data::cautions_json, "cautions.json");
+    return list;
 }
 
 const RateBook& shipped_rates() {

@@ -161,4 +161,15 @@ std::vector<Assumption> assumptions(const Estimate& estimate);
 /// Source: own convention
 std::vector<Untold> untold_quantities(const Estimate& estimate);
 
+/// What the crew must mind at this structure, by what its closure and its surroundings trigger.
+///
+/// @param estimate [-] an estimate
+/// @return [-, n] the cautions that apply, in the order of the job
+/// Range: any estimate. They are the usual ones, not a safety plan: local codes and licensed
+/// practice govern.
+/// Errors: none.
+/// Source: each caution names its own
+/// Verified by: tests/cpp/estimate/test_cautions.cpp
+std::vector<Caution> cautions(const Estimate& estimate);
+
 } // namespace scupper::estimate

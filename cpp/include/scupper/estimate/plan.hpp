@@ -22,6 +22,8 @@ struct Condition {
     bool always = false;
     bool over_water = false;
     bool not_over_water = false;
+    bool over_road = false;      ///< [-] needed over a road
+    bool over_rail = false;      ///< [-] needed over a railway
     std::uint32_t closures = 0; ///< bit k: needed under closure kind k
 };
 
@@ -65,6 +67,7 @@ struct Plan {
     std::vector<Condition> equipment;
     std::vector<std::string> labour_labels;    ///< "wash crew, cost"
     std::vector<std::string> equipment_labels; ///< "water truck, cost"
+    std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
     std::vector<CostLine> lines;
     std::unordered_map<std::string, Overrides> overrides;
 };

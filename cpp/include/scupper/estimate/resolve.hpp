@@ -13,13 +13,20 @@
 
 namespace scupper::estimate {
 
+/// What lies below a structure.
+struct Beneath {
+    bool water = false; ///< [-] a waterway, or its relief
+    bool road = false;  ///< [-] a highway
+    bool rail = false;  ///< [-] a railway
+};
+
 /// The categories a price needs; no text, no numbers that could be drawn.
 struct Model {
     const Plan* plan = nullptr;
     takeoff::Shape shape;
     std::array<bool, slot_table.size()> given{}; ///< quantities given outright
     closure::Kind closure = closure::Kind::none;
-    bool over_water = false;
+    Beneath beneath;                    ///< [-] what lies below
     std::vector<char> active;           ///< by operation
     std::vector<char> active_labour;    ///< by row
     std::vector<char> active_equipment; ///< by row
@@ -35,14 +42,26 @@ struct Resolved {
     std::uint64_t stream = 0; ///< hash of state and structure number, for draws
 };
 
-/// Whether the record says there is water below: item 42B of 5 to 9.
+/// What the record says lies below a structure.
 ///
 /// @param service_under [-] code of item 42B
-/// @return [-] true for waterway alone or with others
-/// Range: any code.
+/// @return [-] water for codes 5 to 9, road for 1, 4, 6 and 8, railway for 2, 4, 7 and 8
+/// Range: any code; one that is not recorded lies over nothing.
 /// Errors: none.
 /// Source: FHWA-PD-96-001 (1995), item 42B
-bool over_water(int service_under);
+/// Verified by: tests/cpp/estimate/test_cautions.cpp
+Beneath beneath(int service_under);
+
+/// Whether a condition holds for a structure.
+///
+/// @param condition [-] when something is needed
+/// @param model [-] closure and what lies below
+/// @return [-] whether any of its words holds
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_cautions.cpp
+bool holds(const Condition& condition, const Model& model);
 
 /// Decides categories and inputs of a structure under a plan.
 ///

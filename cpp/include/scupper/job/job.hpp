@@ -31,6 +31,7 @@ struct Job {
     std::vector<Resource> equipment;
     std::vector<std::string> hose; ///< segments from pump to nozzle
     std::vector<Setting> settings;
+    std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };
 

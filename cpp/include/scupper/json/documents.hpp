@@ -3,6 +3,7 @@
 
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "scupper/job.hpp"
 #include "scupper/rates.hpp"
@@ -70,6 +71,19 @@ Job with_input(const Job& job, std::string_view key, std::string_view value);
 Job with_override(const Job& job, std::string_view structure, std::string_view key,
                   std::string_view value);
 
+/// Reads cautions.
+///
+/// @param text [text] a JSON document with `scupper_cautions` and `cautions`
+/// @param name [text] what to call the document in errors
+/// @return [-, n] the cautions, each with its source
+/// Range: UTF-8.
+/// Errors: as `read_rate_book`; InputError `json.missing` for one without id, text or source.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+std::vector<Caution> read_cautions(std::string_view text, std::string_view name);
+
+/// The cautions that ship with the library [-].
+const std::vector<Caution>& shipped_cautions();
 /// The rate book that ships with the library [-].
 const RateBook& shipped_rates();
 /// The job of the demo, on the shipped rates; its prices and equipment are invented [-].

@@ -41,6 +41,14 @@ struct Setting {
     std::shared_ptr<const Provenance> origin;
 };
 
+/// What a crew must mind, and when.
+struct Caution {
+    std::string id;                ///< [text] stable word: "wash_water"
+    std::string text;              ///< [text] what to mind, in one or two sentences
+    std::string source;            ///< [text] regulation or guide, or "common practice"
+    std::vector<std::string> when; ///< [text] condition_names or closure_kind_names; any may hold
+};
+
 /// A dated, sourced collection of operations and values.
 struct RateBook {
     std::string name;

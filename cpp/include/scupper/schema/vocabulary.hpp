@@ -77,9 +77,10 @@ inline constexpr std::array<std::string_view, 6> timing_names{
     "dump",       // the cycle of a dump trip
     "lost"};      // travel, briefing, meal, idle: paid but no work
 
-/// When an operation, a person or a piece of equipment is needed, besides any closure kind.
-inline constexpr std::array<std::string_view, 4> condition_names{"always", "over_water",
-                                                                 "not_over_water", "any_closure"};
+/// When an operation, a person, a piece of equipment or a caution applies, besides any closure
+/// kind.
+inline constexpr std::array<std::string_view, 6> condition_names{
+    "always", "over_water", "not_over_water", "over_road", "over_rail", "any_closure"};
 
 /// How an outing's fixed time is shared between the structures it serves.
 inline constexpr std::array<std::string_view, 4> sharing_names{
