@@ -37,7 +37,14 @@ struct Road {
 /// Verified by: tests/cpp/closure/test_kind.cpp
 Kind kind_by_record(const Road& road);
 
-/// The word for a kind of closure [text].
+/// The word for a kind of closure, as jobs, rate books and results write it.
+///
+/// @param kind [-] how the road is narrowed or closed
+/// @return [text] one of `closure_kind_names`, "one_lane_two_way"
+/// Range: every kind.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/closure/test_kind.cpp
 std::string_view kind_name(Kind kind);
 
 /// Whether a functional class is a freeway.

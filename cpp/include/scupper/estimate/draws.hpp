@@ -1,21 +1,21 @@
 #pragma once
 // Draws of the inputs: what a range of a result comes from. Every draw runs the price itself.
 
+#include "scupper/estimate/price.hpp"
+#include "scupper/random.hpp"
+
 #include <cstddef>
 #include <cstdint>
 #include <span>
 #include <vector>
 
-#include "scupper/estimate/price.hpp"
-#include "scupper/random.hpp"
-
 namespace scupper::estimate {
 
 /// How inputs are drawn.
 struct DrawSettings {
-    std::uint64_t seed = 1;    ///< [-] same seed, same draws
-    std::size_t draws = 512;   ///< [-] how many
-    Sampling sampling = Sampling::latin_hypercube;
+    std::uint64_t seed = 1;                        ///< [-] same seed, same draws
+    std::size_t draws = 512;                       ///< [-] how many
+    Sampling sampling = Sampling::latin_hypercube; ///< [-] how draws fill the unit interval
 };
 
 /// Draws the uncertain inputs of one structure. What a draw gives follows from the seed, the

@@ -1,17 +1,17 @@
 #pragma once
 // The estimate of one structure: figures, cost lines, ranges, assumptions, explanations.
 
-#include <cstdint>
-#include <memory>
-#include <string>
-#include <string_view>
-#include <vector>
-
 #include "scupper/estimate/draws.hpp"
 #include "scupper/estimate/plan.hpp"
 #include "scupper/estimate/resolve.hpp"
 #include "scupper/structure.hpp"
 #include "scupper/traced.hpp"
+
+#include <cstdint>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
 
 namespace scupper::estimate {
 
@@ -26,42 +26,42 @@ enum class Outcome : std::uint8_t {
 
 /// One line of the cost.
 struct PricedLine {
-    std::string component, operation, resource;
-    double amount; ///< [currency]
+    std::string component, operation, resource; ///< [text] what is washed, how, and with what
+    double amount;                              ///< [currency]
 };
 
 /// A figure with the range that draws give it.
 struct RangedFigure {
-    std::string key;
-    double value;  ///< [SI unit of the figure] as estimated
-    double low;    ///< [SI unit of the figure] 5 % of the draws lie below
-    double middle; ///< [SI unit of the figure] half of the draws lie below
-    double high;   ///< [SI unit of the figure] 5 % of the draws lie above
+    std::string key; ///< [text] key of the figure schema
+    double value;    ///< [SI unit of the figure] as estimated
+    double low;      ///< [SI unit of the figure] 5 % of the draws lie below
+    double middle;   ///< [SI unit of the figure] half of the draws lie below
+    double high;     ///< [SI unit of the figure] 5 % of the draws lie above
 };
 
 /// One guess and what it is worth.
 struct Assumption {
-    std::string key, label;
-    Uncertain value;         ///< [SI unit of the field]
-    Dimension dimension;     ///< of the value
-    double total_at_low;     ///< [currency] total cost with this input at its low value
-    double total_at_high;    ///< [currency] total cost with this input at its high value
-    double worth;            ///< [currency] the difference, without sign
+    std::string key, label; ///< [text] key of the input schema; what people call it
+    Uncertain value;        ///< [SI unit of the field]
+    Dimension dimension;    ///< of the value
+    double total_at_low;    ///< [currency] total cost with this input at its low value
+    double total_at_high;   ///< [currency] total cost with this input at its high value
+    double worth;           ///< [currency] the difference, without sign
 };
 
 /// A quantity that no record can tell, and what is assumed instead.
 struct Untold {
-    Slot slot;
+    Slot slot;              ///< [-] place in `slot_table`
     double low, used, high; ///< [SI unit of the slot] 5 % of draws, as priced, 95 % of draws
     double worth;           ///< [currency] what rests on it: range of the total from it alone
 };
 
 /// One structure priced under one job.
 struct Estimate {
-    std::shared_ptr<const Plan> plan;
-    Structure structure;
-    Resolved resolved;           ///< its model refers to `plan`
-    std::vector<double> figures; ///< [SI unit of each] by place of the figure layout
+    std::shared_ptr<const Plan> plan; ///< [-] the job it was priced under
+    Structure structure;              ///< [-] the record it was priced from
+    Resolved resolved;                ///< its model refers to `plan`
+    std::vector<double> figures;      ///< [SI unit of each] by place of the figure layout
 
     /// One figure.
     ///
@@ -82,10 +82,16 @@ struct Estimate {
 /// Range: any.
 /// Errors: none.
 /// Source: own convention
-Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
-                   const Plan& plan);
+Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures, const Plan& plan);
 
-/// The reason in words [text].
+/// Why a structure has no price, in words for the list of unpriced structures and the error.
+///
+/// @param outcome [-] from `outcome_of`
+/// @param verdict [-] from the take-off; says why where the outcome is not_washable
+/// @return [text] one sentence, the same for the same reason; "priced" where there is a price
+/// Range: every outcome and verdict.
+/// Errors: none.
+/// Source: own convention
 std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict);
 
 /// The place of a figure by its key or by the short names people use.

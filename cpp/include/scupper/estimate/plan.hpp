@@ -2,6 +2,11 @@
 // A job made ready: words looked up, values laid out, rows numbered. Made once, used for every
 // structure.
 
+#include "scupper/closure.hpp"
+#include "scupper/job.hpp"
+#include "scupper/schema.hpp"
+#include "scupper/uncertain.hpp"
+
 #include <cstdint>
 #include <memory>
 #include <string>
@@ -10,33 +15,28 @@
 #include <utility>
 #include <vector>
 
-#include "scupper/closure.hpp"
-#include "scupper/job.hpp"
-#include "scupper/schema.hpp"
-#include "scupper/uncertain.hpp"
-
 namespace scupper::estimate {
 
 /// When something is needed, looked up once.
 struct Condition {
-    bool always = false;
-    bool over_water = false;
-    bool not_over_water = false;
+    bool always = false;         ///< [-] no word given, or the word "always"
+    bool over_water = false;     ///< [-] needed where there is water below
+    bool not_over_water = false; ///< [-] needed where there is none, or none is recorded
     bool over_road = false;      ///< [-] needed over a road
     bool over_rail = false;      ///< [-] needed over a railway
-    std::uint32_t closures = 0; ///< bit k: needed under closure kind k
+    std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 
 /// One operation of a job, looked up once.
 struct PlannedOperation {
-    std::string name;
-    std::string component;
-    Slot driver;
+    std::string name;      ///< [text] word of the trade, or the user's own
+    std::string component; ///< [text] one of component_names
+    Slot driver;           ///< [-] quantity slot that drives it
     double factor;         ///< [-]
-    Timing timing;
-    bool wet;
+    Timing timing;         ///< [-] how its time follows
+    bool wet;              ///< [-] the nozzle runs, so its water follows from the flow
     bool in_scope;         ///< whether the service level of its component calls for it
-    Condition when;
+    Condition when;        ///< [-] on which structures it is needed
     std::size_t input_row; ///< row in group `operation` of the inputs; for timing rate, clock_rate
 };
 
@@ -45,10 +45,10 @@ enum class Charge { labour, equipment, water, disposal };
 
 /// One line of the cost: an operation's share of a resource.
 struct CostLine {
-    std::size_t operation; ///< row of the operation
-    Charge charge;
-    std::size_t resource;  ///< row of the labour or equipment
-    std::string component, operation_name, resource_name;
+    std::size_t operation;                                ///< row of the operation
+    Charge charge;                                        ///< [-] what it charges for
+    std::size_t resource;                                 ///< row of the labour or equipment
+    std::string component, operation_name, resource_name; ///< [text] parts of the line's name
 };
 
 /// Values of one structure that differ from the job's.
@@ -56,20 +56,20 @@ using Overrides = std::vector<std::pair<std::size_t, Uncertain>>;
 
 /// A job made ready.
 struct Plan {
-    Job job;
-    Layout inputs;
-    Layout figures;
+    Job job;        ///< [-] own copy, with travel, briefing, meal and idle as operations
+    Layout inputs;  ///< [-] where every input stands
+    Layout figures; ///< [-] where every figure stands
     std::vector<Uncertain> base;       ///< by input place; the structure's own dimensions are blank
     std::vector<double> base_values;   ///< [SI] of `base`, at the mean or likely value
     std::vector<std::uint64_t> hashes; ///< of every input key, for draws
-    std::vector<PlannedOperation> operations;
-    std::vector<Condition> labour;
-    std::vector<Condition> equipment;
+    std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
+    std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
+    std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed
     std::vector<std::string> labour_labels;    ///< "wash crew, cost"
     std::vector<std::string> equipment_labels; ///< "water truck, cost"
     std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
-    std::vector<CostLine> lines;
-    std::unordered_map<std::string, Overrides> overrides;
+    std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal
+    std::unordered_map<std::string, Overrides> overrides; ///< [-] by structure id or "state:id"
 };
 
 /// Makes a job ready: checks words, keys, bounds and that every value is there.

@@ -14,10 +14,10 @@ template <class T>
 struct Workspace {
     explicit Workspace(const Plan& plan);
 
-    Figures<T> figures;
-    takeoff::Quantities<T> quantities;
-    hydraulics::Line<T> line;
-    work::OutingHours<T> hours;
+    Figures<T> figures;                ///< [SI unit of each] the result of `price`
+    takeoff::Quantities<T> quantities; ///< [SI unit of each slot] from the take-off
+    hydraulics::Line<T> line;          ///< [-] pump, hose and nozzle as the inputs have them
+    work::OutingHours<T> hours;        ///< [s] where the paid hours go
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

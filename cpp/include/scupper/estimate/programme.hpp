@@ -1,14 +1,14 @@
 #pragma once
 // Many structures under one job: priced rows, unpriced rows with reasons, totals.
 
+#include "scupper/estimate/estimate.hpp"
+
 #include <cstddef>
 #include <functional>
 #include <memory>
 #include <span>
 #include <string>
 #include <vector>
-
-#include "scupper/estimate/estimate.hpp"
 
 namespace scupper::estimate {
 
@@ -25,12 +25,12 @@ struct Unpriced {
 
 /// A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
 struct Programme {
-    std::shared_ptr<const Plan> plan;
-    std::vector<std::string> keys;     ///< figure of each column
-    std::vector<std::size_t> priced;   ///< [-, n] positions among the structures
-    std::vector<double> table;         ///< [SI unit of each figure, n x keys] row by row
-    std::vector<double> totals;        ///< [SI unit of each figure] sums; NaN where a sum is no sense
-    std::vector<Unpriced> unpriced;
+    std::shared_ptr<const Plan> plan; ///< [-] the job it was priced under
+    std::vector<std::string> keys;    ///< figure of each column
+    std::vector<std::size_t> priced;  ///< [-, n] positions among the structures
+    std::vector<double> table;        ///< [SI unit of each figure, n x keys] row by row
+    std::vector<double> totals;     ///< [SI unit of each figure] sums; NaN where a sum is no sense
+    std::vector<Unpriced> unpriced; ///< [-, n] in the order of the structures
 };
 
 /// The figures a programme has columns of: all without rows, then the take-off quantities [text].

@@ -1,15 +1,15 @@
 #pragma once
 // Everything about one structure under one job that is a category or an input, decided once.
 
+#include "scupper/estimate/plan.hpp"
+#include "scupper/structure.hpp"
+#include "scupper/takeoff.hpp"
+
 #include <array>
 #include <cstdint>
 #include <memory>
 #include <string>
 #include <vector>
-
-#include "scupper/estimate/plan.hpp"
-#include "scupper/structure.hpp"
-#include "scupper/takeoff.hpp"
 
 namespace scupper::estimate {
 
@@ -22,24 +22,24 @@ struct Beneath {
 
 /// The categories a price needs; no text, no numbers that could be drawn.
 struct Model {
-    const Plan* plan = nullptr;
-    takeoff::Shape shape;
+    const Plan* plan = nullptr;                  ///< [-] outlives the model
+    takeoff::Shape shape;                        ///< [-] what the structure is
     std::array<bool, slot_table.size()> given{}; ///< quantities given outright
-    closure::Kind closure = closure::Kind::none;
-    Beneath beneath;                    ///< [-] what lies below
-    std::vector<char> active;           ///< by operation
-    std::vector<char> active_labour;    ///< by row
-    std::vector<char> active_equipment; ///< by row
+    closure::Kind closure = closure::Kind::none; ///< [-] as the job or the record has it
+    Beneath beneath;                             ///< [-] what lies below
+    std::vector<char> active;                    ///< by operation
+    std::vector<char> active_labour;             ///< by row
+    std::vector<char> active_equipment;          ///< by row
 };
 
 /// A structure made ready to price.
 struct Resolved {
-    Model model;
+    Model model;                      ///< [-] all that is decided before any number is drawn
     std::vector<Uncertain> uncertain; ///< by input place
     std::vector<double> values;       ///< [SI] by input place, at the mean or likely value
     std::array<bool, slot_table.size()> untold{}; ///< quantities no record can tell
-    takeoff::Verdict verdict{};
-    std::uint64_t stream = 0; ///< hash of state and structure number, for draws
+    takeoff::Verdict verdict{};                   ///< [-] why it is, or is not, washed as a bridge
+    std::uint64_t stream = 0;                     ///< hash of state and structure number, for draws
 };
 
 /// What the record says lies below a structure.

@@ -58,7 +58,9 @@ class Inventory {
     /// @return [-] the structure, or null where there is none
     /// Range: any text.
     /// Errors: InputError `inventory.ambiguous` naming the candidates where states share the
-    /// number. Source: definition Verified by: tests/cpp/inventory/test_find.cpp
+    /// number.
+    /// Source: definition
+    /// Verified by: tests/cpp/inventory/test_find.cpp
     const Structure* find(std::string_view id) const;
 
     /// The numbers that were probably meant by one that is not found.

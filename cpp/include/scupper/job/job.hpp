@@ -1,12 +1,12 @@
 #pragma once
 // What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
 
+#include "scupper/rates.hpp"
+#include "scupper/schema.hpp"
+
 #include <map>
 #include <string>
 #include <vector>
-
-#include "scupper/rates.hpp"
-#include "scupper/schema.hpp"
 
 namespace scupper {
 
@@ -18,19 +18,19 @@ enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure };
 
 /// A job. Values are settings by schema key: those of the rate book first, then the job's own.
 struct Job {
-    std::string name;
-    std::string note;
-    std::string currency = "USD";
-    std::string units = "us"; ///< "us", "metric" or "si": how results are shown
-    PriceAt price_at = PriceAt::mean;
+    std::string name;                           ///< [text] what people call the job
+    std::string note;                           ///< [text] free text
+    std::string currency = "USD";               ///< [text] three-letter code of every amount
+    std::string units = "us";                   ///< "us", "metric" or "si": how results are shown
+    PriceAt price_at = PriceAt::mean;           ///< [-] which value of every input is priced
     std::map<std::string, std::string> service; ///< component name to service level
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
-    Sharing sharing = Sharing::pro_rata;
-    std::vector<Operation> operations;
-    std::vector<Resource> labour;
-    std::vector<Resource> equipment;
-    std::vector<std::string> hose; ///< segments from pump to nozzle
-    std::vector<Setting> settings;
+    Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
+    std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
+    std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
+    std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
+    std::vector<std::string> hose;              ///< segments from pump to nozzle
+    std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
     std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };

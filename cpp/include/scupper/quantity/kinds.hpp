@@ -1,12 +1,13 @@
 #pragma once
 // The trade's words for quantities.
 
-#include <cmath>
-
 #include "scupper/quantity/quantity.hpp"
+
+#include <cmath>
 
 namespace scupper {
 
+// clang-format off
 template <class T = double> using Length = Quantity<dim::length, T>;
 template <class T = double> using Area = Quantity<dim::area, T>;
 template <class T = double> using Volume = Quantity<dim::volume, T>;
@@ -30,6 +31,7 @@ template <class T = double> using AmountPerVolume = Quantity<dim::money_per_volu
 template <class T = double> using Count = Quantity<dim::count, T>;
 template <class T = double> using VolumeEach = Quantity<dim::volume_each, T>;
 template <class T = double> using TimeEach = Quantity<dim::time_each, T>;
+// clang-format on
 
 /// An absolute temperature. Two of them subtract to a difference; they never add.
 template <class T = double>
@@ -57,19 +59,42 @@ class Temperature {
     T kelvin_;
 };
 
-/// The cosine of an angle [rad]; a plain number.
+/// The cosine of an angle, so that a skew needs no conversion before it enters a formula.
+///
+/// @param a [rad] the angle
+/// @return [-] its cosine
+/// Range: any angle.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <class T>
 auto cos(const Angle<T>& a) {
     using std::cos;
     return cos(a.si());
 }
-/// The tangent of an angle [rad]; a plain number.
+
+/// The tangent of an angle, so that a skew needs no conversion before it enters a formula.
+///
+/// @param a [rad] the angle
+/// @return [-] its tangent
+/// Range: any angle; very large near pi/2.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <class T>
 auto tan(const Angle<T>& a) {
     using std::tan;
     return tan(a.si());
 }
-/// How many items a count holds, as a plain number.
+
+/// How many items a count holds, where a formula needs the plain number.
+///
+/// @param c [each] the count
+/// @return [-] the same as a plain number
+/// Range: any count, fractions included.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <class T>
 constexpr const T& number(const Count<T>& c) {
     return c.si();

@@ -1,12 +1,12 @@
 #pragma once
 // Numbers that know their dimension. Stored in SI; any number type.
 
+#include "scupper/quantity/dimension.hpp"
+
 #include <cmath>
 #include <concepts>
 #include <type_traits>
 #include <utility>
-
-#include "scupper/quantity/dimension.hpp"
 
 namespace scupper {
 
@@ -45,14 +45,23 @@ class Quantity {
 
     constexpr Quantity() : value_(0.0) {}
     constexpr explicit Quantity(T si) : value_(std::move(si)) {}
+    // clang-format off
     /// A constant of the trade, widened to the number type of the formula.
     template <class S>
         requires(!std::same_as<S, T> && std::convertible_to<S, T>)
     constexpr Quantity(const Quantity<D, S>& other) : value_(other.si()) {}
+    // clang-format on
 
-    /// The value in the SI coherent unit of D.
+    /// The value as a plain number [SI coherent unit of D].
     constexpr const T& si() const { return value_; }
-    /// The value in another unit of the same dimension: q.in(1.0_psi).
+    /// How many of another unit make the quantity up: q.in(1.0_psi).
+    ///
+    /// Formula: value / unit
+    /// @param unit [any unit of D] one of the unit, as a quantity; not zero
+    /// @return [-] the value counted in that unit
+    /// Range: any unit of the same dimension.
+    /// Errors: none; a unit of another dimension does not compile.
+    /// Source: definition
     template <class S>
     constexpr auto in(const Quantity<D, S>& unit) const {
         return value_ / unit.si();
@@ -114,7 +123,14 @@ constexpr auto operator/(const Quantity<A, T>& a, const Quantity<B, S>& b) {
     return detail::wrap<A / B>(a.si() / b.si());
 }
 
-/// The square root; compiles only where every exponent of the dimension is even.
+/// The square root of a quantity, with the dimension that belongs to it.
+///
+/// @param q [SI unit of D] the radicand, >= 0
+/// @return [SI unit of the root of D] its root
+/// Range: q >= 0; NaN below.
+/// Errors: none; a dimension with an odd exponent does not compile.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <Dimension D, class T>
 auto sqrt(const Quantity<D, T>& q) {
     static_assert(has_root(D), "the square root of this dimension is not a dimension");
@@ -122,7 +138,15 @@ auto sqrt(const Quantity<D, T>& q) {
     return detail::wrap<root(D)>(sqrt(q.si()));
 }
 
-/// q raised to the whole power N >= 1, by multiplication.
+/// A quantity raised to a whole power, with the dimension that belongs to it.
+///
+/// Formula: q^N, by repeated multiplication
+/// @param q [SI unit of D] the base
+/// @return [SI unit of D to the power N] the power
+/// Range: N >= 1.
+/// Errors: none; N < 1 does not compile.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <int N, Dimension D, class T>
 constexpr auto power(const Quantity<D, T>& q) {
     static_assert(N >= 1, "a power of at least one");
@@ -133,7 +157,14 @@ constexpr auto power(const Quantity<D, T>& q) {
     }
 }
 
-/// The magnitude of a quantity.
+/// The magnitude of a quantity, for a difference whose sign does not matter.
+///
+/// @param q [SI unit of D] any value
+/// @return [SI unit of D] q without its sign
+/// Range: any value; NaN gives NaN.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/quantity/test_quantity.cpp
 template <Dimension D, class T>
 auto abs(const Quantity<D, T>& q) {
     using std::abs;

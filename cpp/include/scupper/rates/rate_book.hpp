@@ -2,12 +2,12 @@
 // A rate book: the operations of the trade and the values they need, each with its origin.
 // Plain data; reading and writing it is the business of `json`.
 
+#include "scupper/schema.hpp"
+#include "scupper/uncertain.hpp"
+
 #include <memory>
 #include <string>
 #include <vector>
-
-#include "scupper/schema.hpp"
-#include "scupper/uncertain.hpp"
 
 namespace scupper {
 
@@ -36,9 +36,9 @@ struct Resource {
 
 /// One value with its key and origin. Copies share the origin.
 struct Setting {
-    std::string key; ///< key of the input schema
-    Uncertain value; ///< SI; its origin points into `origin`
-    std::shared_ptr<const Provenance> origin;
+    std::string key;                          ///< key of the input schema
+    Uncertain value;                          ///< SI; its origin points into `origin`
+    std::shared_ptr<const Provenance> origin; ///< [text] source, date, note; shared by copies
 };
 
 /// What a crew must mind, and when.
@@ -51,13 +51,13 @@ struct Caution {
 
 /// A dated, sourced collection of operations and values.
 struct RateBook {
-    std::string name;
-    std::string date; ///< ISO 8601
-    std::string currency;
-    std::vector<Operation> operations;
-    std::vector<Resource> labour;
-    std::vector<Resource> equipment;
-    std::vector<Setting> settings;
+    std::string name;                  ///< [text] what people call the book
+    std::string date;                  ///< ISO 8601
+    std::string currency;              ///< [text] three-letter code of every amount
+    std::vector<Operation> operations; ///< [-, n] what can be done, whatever the scope
+    std::vector<Resource> labour;      ///< [-, n] kinds of people
+    std::vector<Resource> equipment;   ///< [-, n] kinds of equipment
+    std::vector<Setting> settings;     ///< [SI unit of each, n] values with their origin
 };
 
 /// Binds a value to its origin, so that copies stay valid.

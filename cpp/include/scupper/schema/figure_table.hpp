@@ -11,11 +11,11 @@ namespace scupper {
 
 /// One figure.
 struct FigureField {
-    std::string_view group;
-    std::string_view field;
-    Dimension dimension; ///< times the driver's where per_driver is yes
-    std::string_view label;
-    PerDriver per_driver = PerDriver::no;
+    std::string_view group;               ///< [text] key of its group in `figure_groups`
+    std::string_view field;               ///< [text] key within the group
+    Dimension dimension;                  ///< times the driver's where per_driver is yes
+    std::string_view label;               ///< [text] what people call it
+    PerDriver per_driver = PerDriver::no; ///< [-] yes: measured in the unit of its row's driver
 };
 
 inline constexpr std::array<InputGroup, 9> figure_groups{{

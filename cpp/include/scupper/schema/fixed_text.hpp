@@ -12,13 +12,13 @@ namespace scupper {
 /// Text that can be a template argument.
 template <std::size_t N>
 struct FixedText {
-    char text[N]{};
+    char text[N]{};                                 ///< [text] the characters and the closing zero
     constexpr FixedText(const char (&literal)[N]) { // NOLINT: a literal is meant
         for (std::size_t i = 0; i < N; ++i) {
             text[i] = literal[i];
         }
     }
-    /// The text without its closing zero.
+    /// The text without its closing zero [text].
     constexpr std::string_view view() const { return {text, N - 1}; }
 };
 
@@ -29,7 +29,16 @@ struct FieldPlace {
     std::size_t within_group; ///< among the fields of its group
 };
 
-/// The place of a key "group.field", or index = table size where there is none [-].
+/// Where a key stands in a schema table, found by the compiler for keys written in code.
+///
+/// @param table [-, n] `input_table` or `figure_table`
+/// @param groups [-, m] the groups of that table
+/// @param key [text] "group.field", rows left out
+/// @return [-] the place; its index is table.size() where there is no such field
+/// Range: any text.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/schema/test_keys.cpp
 template <class Table, class Groups>
 constexpr FieldPlace find_field(const Table& table, const Groups& groups, std::string_view key) {
     const std::size_t dot = key.find('.');
@@ -52,7 +61,14 @@ constexpr FieldPlace find_field(const Table& table, const Groups& groups, std::s
     return {table.size(), g, 0};
 }
 
-/// The place of an input key; a misspelt key does not compile [-].
+/// The place of an input that code reads by its key.
+///
+/// @param key [text] "deck.length"; rows left out
+/// @return [-] the place, for `Layout::place`
+/// Range: keys of `input_table`.
+/// Errors: none when running; a misspelt key does not compile.
+/// Source: own convention
+/// Verified by: tests/cpp/schema/test_keys.cpp
 consteval FieldPlace input_place(std::string_view key) {
     const FieldPlace place = find_field(input_table, input_groups, key);
     if (place.index == input_table.size()) {
@@ -61,7 +77,13 @@ consteval FieldPlace input_place(std::string_view key) {
     return place;
 }
 
-/// The place of a figure key; a misspelt key does not compile [-].
+/// The place of a figure that code writes or reads by its key.
+///
+/// @param key [text] "cost.total"; rows left out
+/// @return [-] the place, for `Layout::place`
+/// Range: keys of `figure_table`.
+/// Errors: none when running; a misspelt key does not compile.
+/// Source: own convention
 consteval FieldPlace figure_place(std::string_view key) {
     const FieldPlace place = find_field(figure_table, figure_groups, key);
     if (place.index == figure_table.size()) {

@@ -15,20 +15,20 @@ enum class PerDriver { no, yes };
 
 /// One input field.
 struct InputField {
-    std::string_view group;
-    std::string_view field;
-    Dimension dimension; ///< of the value; divided by the driver's where per_driver is yes
-    double least;        ///< smallest possible value, SI
-    double greatest;     ///< greatest possible value, SI
-    std::string_view label;
-    PerDriver per_driver = PerDriver::no;
+    std::string_view group;               ///< [text] key of its group in `input_groups`
+    std::string_view field;               ///< [text] key within the group
+    Dimension dimension;                  ///< of the value; where per_driver is yes, see there
+    double least;                         ///< smallest possible value, SI
+    double greatest;                      ///< greatest possible value, SI
+    std::string_view label;               ///< [text] what people call it
+    PerDriver per_driver = PerDriver::no; ///< [-] yes: per unit of the driver, or in its unit
 };
 
 /// A group of fields.
 struct InputGroup {
-    std::string_view key;
-    bool has_rows; ///< rows are named when a job is resolved
-    std::string_view label;
+    std::string_view key;   ///< [text] what stands before the dot of a key
+    bool has_rows;          ///< rows are named when a job is resolved
+    std::string_view label; ///< [text] what people call it
 };
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();

@@ -28,15 +28,15 @@ struct LayoutField {
 
 /// A named row and the dimension of the quantity that drives it.
 struct LayoutRow {
-    std::string name;
+    std::string name;    ///< [text] what stands in the brackets of a key
     Dimension driver{};  ///< dim::none where nothing drives it
     std::string label{}; ///< what people call the row; its name without underscores if empty
 };
 
 /// The rows of one group.
 struct LayoutRows {
-    std::string group;
-    std::vector<LayoutRow> rows;
+    std::string group;           ///< [text] key of a group that has rows
+    std::vector<LayoutRow> rows; ///< [-, n] in the order of their numbers
 };
 
 /// A row for every quantity slot, each driven by itself [-, n].

@@ -8,9 +8,9 @@ namespace scupper {
 
 /// One field and its customary units.
 struct ShownIn {
-    std::string_view key; ///< "group.field", rows left out
-    std::string_view us;  ///< US customary unit
-    std::string_view metric;
+    std::string_view key;    ///< "group.field", rows left out
+    std::string_view us;     ///< US customary unit
+    std::string_view metric; ///< [text] metric unit of everyday use
 };
 
 inline constexpr std::array<ShownIn, 15> shown_in_table{{
@@ -50,7 +50,13 @@ constexpr std::array<std::string_view, 2> split_key(std::string_view key) {
     return {key.substr(0, bracket < dot ? bracket : dot), key.substr(dot + 1)};
 }
 
-/// The customary units of a key, or null where its dimension's usual ones serve [-].
+/// The units the trade writes a field in, where its dimension alone would pick odd ones.
+///
+/// @param key [text] a full key, "hose[2].bore"
+/// @return [-] the row of `shown_in_table`; null where the usual units of its dimension serve
+/// Range: any text.
+/// Errors: none.
+/// Source: common practice
 constexpr const ShownIn* shown_in(std::string_view key) {
     const auto [group, field] = split_key(key);
     for (const ShownIn& row : shown_in_table) {

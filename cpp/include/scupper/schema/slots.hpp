@@ -56,7 +56,14 @@ inline constexpr std::array<SlotInfo, 31> slot_table{{
 /// Index of a slot in the table.
 using Slot = std::size_t;
 
-/// The slot of a name, or slot_table.size() where there is none [-].
+/// The slot of a name that people or documents give.
+///
+/// @param key [text] "drain_count"
+/// @return [-] index into `slot_table`; slot_table.size() where there is no such slot
+/// Range: any text.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/schema/test_keys.cpp
 constexpr Slot find_slot(std::string_view key) {
     for (Slot i = 0; i < slot_table.size(); ++i) {
         if (slot_table[i].key == key) {
@@ -66,7 +73,14 @@ constexpr Slot find_slot(std::string_view key) {
     return slot_table.size();
 }
 
-/// The slot of a name known when compiling; a misspelt name does not compile [-].
+/// The slot of a name written in code.
+///
+/// @param key [text] "drain_count"
+/// @return [-] index into `slot_table`
+/// Range: keys of `slot_table`.
+/// Errors: none when running; a misspelt name does not compile.
+/// Source: own convention
+/// Verified by: tests/cpp/schema/test_keys.cpp
 consteval Slot slot(std::string_view key) {
     const Slot found = find_slot(key);
     if (found == slot_table.size()) {

@@ -55,19 +55,49 @@ enum class Design : std::uint8_t {
 /// Item 54A: what the clearance under the structure is measured from.
 enum class Below : std::uint8_t { neither, highway, railroad, unknown };
 
-/// Whether spans of this material are continuous over their piers [-].
+/// Whether spans of this material run on over their piers without a break.
+///
+/// @param m [-] item 43A or 44A
+/// @return [-] true for codes 2, 4 and 6
+/// Range: every material; false where it is unknown.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 43A
+/// Verified by: tests/cpp/structure/test_codes.cpp
 constexpr bool is_continuous(Material m) {
     return m == Material::concrete_continuous || m == Material::steel_continuous ||
            m == Material::prestressed_continuous;
 }
-/// Whether the material is steel, simple or continuous [-].
+
+/// Whether the spans are of steel, simple or continuous.
+///
+/// @param m [-] item 43A or 44A
+/// @return [-] true for codes 3 and 4
+/// Range: every material; false where it is unknown.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 43A
+/// Verified by: tests/cpp/structure/test_codes.cpp
 constexpr bool is_steel(Material m) {
     return m == Material::steel || m == Material::steel_continuous;
 }
 
-/// The guide's word for a material [text].
+/// What the coding guide calls a material, for tables and reasons.
+///
+/// @param material [-] item 43A or 44A
+/// @return [text] the guide's word; "unknown" where it is not recorded
+/// Range: every material.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 43A
+/// Verified by: tests/cpp/structure/test_codes.cpp
 std::string_view material_name(Material material);
-/// The guide's word for a design [text].
+
+/// What the coding guide calls a design, for tables and reasons.
+///
+/// @param design [-] item 43B or 44B
+/// @return [text] the guide's word; "unknown" where it is not recorded
+/// Range: every design.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 43B
+/// Verified by: tests/cpp/structure/test_codes.cpp
 std::string_view design_name(Design design);
 
 } // namespace scupper

@@ -1,14 +1,14 @@
 #pragma once
 // One structure as its record tells it. Plain data: what a reader found, nothing inferred.
 
+#include "scupper/quantity.hpp"
+#include "scupper/structure/codes.hpp"
+#include "scupper/uncertain.hpp"
+
 #include <cstdint>
 #include <limits>
 #include <string>
 #include <vector>
-
-#include "scupper/quantity.hpp"
-#include "scupper/structure/codes.hpp"
-#include "scupper/uncertain.hpp"
 
 namespace scupper {
 
@@ -19,18 +19,18 @@ inline constexpr int no_code = -1;
 
 /// Recorded dimensions; a value the record does not give is NaN, never zero.
 struct RecordedDimensions {
-    Length<> length{not_recorded};          ///< [m] item 49, structure length
-    Length<> longest_span{not_recorded};    ///< [m] item 48
-    Length<> deck_width{not_recorded};      ///< [m] item 52, out to out; 0 is kept (under fill)
-    Length<> roadway_width{not_recorded};   ///< [m] item 51, curb to curb; 0 is kept
-    Length<> approach_width{not_recorded};  ///< [m] item 32, approach roadway with shoulders
-    Length<> left_walk_width{not_recorded}; ///< [m] item 50A, left curb or sidewalk
+    Length<> length{not_recorded};           ///< [m] item 49, structure length
+    Length<> longest_span{not_recorded};     ///< [m] item 48
+    Length<> deck_width{not_recorded};       ///< [m] item 52, out to out; 0 is kept (under fill)
+    Length<> roadway_width{not_recorded};    ///< [m] item 51, curb to curb; 0 is kept
+    Length<> approach_width{not_recorded};   ///< [m] item 32, approach roadway with shoulders
+    Length<> left_walk_width{not_recorded};  ///< [m] item 50A, left curb or sidewalk
     Length<> right_walk_width{not_recorded}; ///< [m] item 50B, right curb or sidewalk
-    Angle<> skew{not_recorded};             ///< [rad] item 34; NaN where it varies (99)
-    Length<> clearance_over{not_recorded};  ///< [m] item 53; NaN where none (99.99)
-    Length<> clearance_under{not_recorded}; ///< [m] item 54B; NaN where none (0, 99.99)
+    Angle<> skew{not_recorded};              ///< [rad] item 34; NaN where it varies (99)
+    Length<> clearance_over{not_recorded};   ///< [m] item 53; NaN where none (99.99)
+    Length<> clearance_under{not_recorded};  ///< [m] item 54B; NaN where none (0, 99.99)
     Length<> navigation_clearance{not_recorded}; ///< [m] item 39; NaN without navigation control
-    Length<> detour{not_recorded};          ///< [m] item 19, detour length
+    Length<> detour{not_recorded};               ///< [m] item 19, detour length
 };
 
 /// Recorded whole numbers and codes; no_code where the record does not give them.
@@ -81,23 +81,31 @@ struct GivenValue {
 
 /// One structure: who it is, what its record says, what somebody measured.
 struct Structure {
-    std::string state;    ///< two-digit FIPS state code
-    std::string id;       ///< structure number without padding; unique only within its state
-    std::string number;   ///< structure number as recorded, padding kept
-    std::string carries;  ///< item 7, facility carried
-    std::string crosses;  ///< item 6A, features intersected
-    std::string location; ///< item 9
-    std::string district; ///< item 2, highway agency district
-    std::uint64_t line = 0;                  ///< [-] line of the file it was read from, from 1
-    double latitude = not_recorded;          ///< [deg] north positive
-    double longitude = not_recorded;         ///< [deg] east positive
+    std::string state;      ///< two-digit FIPS state code
+    std::string id;         ///< structure number without padding; unique only within its state
+    std::string number;     ///< structure number as recorded, padding kept
+    std::string carries;    ///< item 7, facility carried
+    std::string crosses;    ///< item 6A, features intersected
+    std::string location;   ///< item 9
+    std::string district;   ///< item 2, highway agency district
+    std::uint64_t line = 0; ///< [-] line of the file it was read from, from 1
+    double latitude = not_recorded;           ///< [deg] north positive
+    double longitude = not_recorded;          ///< [deg] east positive
     double recorded_deck_area = not_recorded; ///< [m2] the file's own DECK_AREA, for checks
-    RecordedDimensions dimensions;
-    RecordedCodes codes;
-    std::vector<GivenValue> given;
+    RecordedDimensions dimensions;            ///< [SI unit of each] as the record has them
+    RecordedCodes codes;                      ///< [-] as the record has them
+    std::vector<GivenValue> given;            ///< [SI unit of each, n] what somebody measured
 };
 
-/// The stable key of a structure for draws and joins: state code, colon, structure number [text].
+/// The stable key of a structure for draws, joins and errors; a number alone is not unique.
+///
+/// Formula: state code, colon, structure number
+/// @param structure [-] the record
+/// @return [text] "state:id"
+/// Range: any structure.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/structure/test_codes.cpp
 std::string structure_key(const Structure& structure);
 
 } // namespace scupper

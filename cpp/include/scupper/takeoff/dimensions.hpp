@@ -18,7 +18,14 @@ static_assert(input_table[dimension_count - 1].group == "slope" &&
               input_table[dimension_count - 1].field == "run");
 static_assert(input_table[dimension_count].group == "quantity");
 
-/// The index of a dimension known when compiling; a misspelt key does not compile [-].
+/// Where a dimension of a structure, named in code, stands among the inputs.
+///
+/// @param key [text] "deck.length" to "slope.run"
+/// @return [-] index into the input table and into a flat span of inputs, < dimension_count
+/// Range: keys of the first `dimension_count` fields.
+/// Errors: none when running; a misspelt key, or one of another input, does not compile.
+/// Source: own convention
+/// Verified by: tests/cpp/takeoff/test_take_off.cpp
 consteval std::size_t dimension(std::string_view key) {
     const std::size_t index = input_place(key).index;
     if (index >= dimension_count) {

@@ -70,7 +70,15 @@ struct Shape {
 /// Errors: none.
 /// Source: FHWA-PD-96-001 items 43B, 49, 51, 52; 23 CFR 490.411(c)
 std::string_view verdict_reason(Verdict verdict);
-/// The word for an outline [text].
+
+/// What people call the kind of superstructure that a structure is washed as.
+///
+/// @param outline [-] from `infer`
+/// @return [text] "steel beams", "adjacent boxes"
+/// Range: every outline.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/takeoff/test_rules.cpp
 std::string_view outline_name(Outline outline);
 
 } // namespace scupper::takeoff

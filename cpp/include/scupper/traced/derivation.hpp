@@ -1,14 +1,14 @@
 #pragma once
 // A figure explained: from the result down to the inputs, each with value, dimension and source.
 
+#include "scupper/traced/recording.hpp"
+#include "scupper/traced/traced.hpp"
+
 #include <cstddef>
 #include <functional>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "scupper/traced/recording.hpp"
-#include "scupper/traced/traced.hpp"
 
 namespace scupper {
 
@@ -17,20 +17,20 @@ enum class DerivedKind { result, input, constant, choice, solve };
 
 /// One line of an explanation.
 struct DerivedStep {
-    DerivedKind kind = DerivedKind::result;
-    std::string name;                ///< what people call it
-    std::string key;                 ///< schema key, or empty
-    std::string expression;          ///< how it follows from its parts, in their names
-    double value = 0.0;              ///< SI units
-    Dimension dimension{};           ///< of the value
-    std::string basis;               ///< inputs: how it came to be known
-    std::string source;              ///< inputs: origin; solves: method
-    double residual = 0.0;           ///< [-] solves only
-    std::vector<std::size_t> parts;  ///< the steps it follows from; for a choice those of both arms
-    std::string condition;           ///< choices: the question
-    std::string arms[2];             ///< choices: the value if true, the value if false
+    DerivedKind kind = DerivedKind::result; ///< [-] result, input, constant, choice or solve
+    std::string name;                       ///< what people call it
+    std::string key;                        ///< schema key, or empty
+    std::string expression;                 ///< how it follows from its parts, in their names
+    double value = 0.0;                     ///< SI units
+    Dimension dimension{};                  ///< of the value
+    std::string basis;                      ///< inputs: how it came to be known
+    std::string source;                     ///< inputs: origin; solves: method
+    double residual = 0.0;                  ///< [-] solves only
+    std::vector<std::size_t> parts; ///< the steps it follows from; for a choice those of both arms
+    std::string condition;          ///< choices: the question
+    std::string arms[2];            ///< choices: the value if true, the value if false
     std::vector<std::size_t> arm_parts[2]; ///< choices: the steps each arm follows from
-    bool taken_first = false;        ///< choices: whether the first arm was taken
+    bool taken_first = false;              ///< choices: whether the first arm was taken
 };
 
 /// Writes a value for people: (SI value, dimension, schema key or empty) -> "1,234 gal".
@@ -38,7 +38,7 @@ using ValueWriter = std::function<std::string(double, const Dimension&, std::str
 
 /// The explanation of one figure: a list of steps, each once, the figure first.
 struct Derivation {
-    std::vector<DerivedStep> steps;
+    std::vector<DerivedStep> steps; ///< [-, n] the figure first; `parts` are places in here
 
     /// The explanation as indented text; a step met again is only named.
     ///

@@ -1,13 +1,13 @@
 #pragma once
 // Names for results and constants, and iterative solves as one step. All of it vanishes for double.
 
+#include "scupper/quantity.hpp"
+#include "scupper/traced/traced.hpp"
+
 #include <array>
 #include <cstddef>
 #include <string_view>
 #include <utility>
-
-#include "scupper/quantity.hpp"
-#include "scupper/traced/traced.hpp"
 
 namespace scupper {
 
@@ -33,7 +33,15 @@ Quantity<D, T> named(std::string_view name, const Quantity<D, T>& value,
     return Quantity<D, T>(named(name, value.si(), D, key));
 }
 
-/// A named constant as the number type of a formula: constant<T>(standard_gravity).
+/// A named constant as the number type of a formula, so that the explanation shows where it is
+/// defined: constant<T>(standard_gravity).
+///
+/// @param c [SI unit of the constant] value, name and source
+/// @return [SI unit of the constant] its value; `Traced` keeps the name and source
+/// Range: T is double or Traced; c outlives the result.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/traced/test_derivation.cpp
 template <class T>
 constexpr T constant(const NamedConstant& c) {
     if constexpr (std::is_same_v<T, double>) {
@@ -61,9 +69,17 @@ Traced record_solve(const SolveInfo& info, const Solved& solved, const Traced* i
                     std::size_t count);
 } // namespace detail
 
-/// Runs an iterative solve as one step of the explanation: inputs, method, result, residual.
-/// `solve` takes std::array<double, N> and returns Solved; it gives NaN where there is no answer,
-/// never throws, since both arms of a choice are evaluated.
+/// Runs an iterative solve as one step of the explanation, so that iterations do not swamp it.
+///
+/// @param info [text] what is solved for, the method, the dimension of the result
+/// @param inputs [SI unit of each, N] what the solve depends on
+/// @param solve [call] takes std::array<double, N>, gives `Solved`; both arms of a choice are
+///   evaluated, so where there is no answer it gives NaN and never throws
+/// @return [SI unit of the result] the answer; NaN where there is none
+/// Range: any inputs that `solve` takes.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/traced/test_traced.cpp
 template <std::size_t N, class F>
 double solve_opaque(const SolveInfo&, const std::array<double, N>& inputs, F&& solve) {
     return std::forward<F>(solve)(inputs).value;
@@ -77,7 +93,13 @@ Traced solve_opaque(const SolveInfo& info, const std::array<Traced, N>& inputs, 
     return detail::record_solve(info, std::forward<F>(solve)(values), inputs.data(), N);
 }
 
-/// The plain value of a number of either type.
+/// The plain value of a number of either type, for checks and results; its history is left behind.
+///
+/// @param x [any unit] the number
+/// @return [unit of x] its value
+/// Range: any number.
+/// Errors: none.
+/// Source: definition
 inline double value_of(double x) {
     return x;
 }

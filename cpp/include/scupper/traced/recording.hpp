@@ -1,14 +1,14 @@
 #pragma once
 // What a formula did, step by step: the tape that a Traced number writes.
 
+#include "scupper/quantity.hpp"
+
 #include <array>
 #include <cstdint>
 #include <span>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "scupper/quantity.hpp"
 
 namespace scupper {
 
@@ -48,12 +48,12 @@ using Step = std::uint32_t;
 
 /// What is known about a leaf, a constant, a named result or a solve.
 struct Label {
-    std::string name;             ///< what people call it
-    std::string key;              ///< schema key where it has one
-    Dimension dimension{};        ///< dimension of the value
-    std::string basis;            ///< how a leaf came to be known
-    std::string source;           ///< document, rule or method
-    double residual = 0.0;        ///< [-] of a solve
+    std::string name;      ///< what people call it
+    std::string key;       ///< schema key where it has one
+    Dimension dimension{}; ///< dimension of the value
+    std::string basis;     ///< how a leaf came to be known
+    std::string source;    ///< document, rule or method
+    double residual = 0.0; ///< [-] of a solve
 };
 
 /// A universal or agreed constant that a formula names.
@@ -66,7 +66,7 @@ struct NamedConstant {
 
 /// One recorded step.
 struct RecordedStep {
-    Op op;
+    Op op;                        ///< [-] what was done
     std::uint32_t first_argument; ///< index into the pool of arguments
     std::uint32_t argument_count; ///< [-]
     std::int32_t label;           ///< index into the labels, or -1

@@ -2,10 +2,10 @@
 // A number that remembers how it came about. The same formula that prices with double explains
 // itself with Traced, to the bit.
 
+#include "scupper/traced/recording.hpp"
+
 #include <cmath>
 #include <cstdint>
-
-#include "scupper/traced/recording.hpp"
 
 namespace scupper {
 
@@ -72,13 +72,86 @@ class Traced {
     Step step_ = 0;
 };
 
+// Elementary functions: the value of std's, as one step of the recording; a constant stays one.
+
+/// The square root of a traced number.
+///
+/// @param a [SI unit] the radicand
+/// @return [square root of a's unit] its root
+/// Range: a >= 0; NaN below.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced sqrt(const Traced& a);
+
+/// The exponential of a traced number.
+///
+/// @param a [-] the exponent
+/// @return [-] e to the power a
+/// Range: any number; infinite beyond about 709.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced exp(const Traced& a);
+
+/// The natural logarithm of a traced number.
+///
+/// @param a [-] the argument
+/// @return [-] ln a
+/// Range: a > 0; minus infinity at 0, NaN below.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced log(const Traced& a);
+
+/// The cosine of a traced angle.
+///
+/// @param a [rad] the angle
+/// @return [-] its cosine
+/// Range: any finite angle.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced cos(const Traced& a);
+
+/// The tangent of a traced angle.
+///
+/// @param a [rad] the angle
+/// @return [-] its tangent
+/// Range: any finite angle; very large near pi/2.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced tan(const Traced& a);
+
+/// The magnitude of a traced number.
+///
+/// @param a [SI unit] any value
+/// @return [unit of a] a without its sign
+/// Range: any number; NaN gives NaN.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced abs(const Traced& a);
+
+/// The least whole number not below a traced number; whole items are `count_up`.
+///
+/// @param a [-] any value
+/// @return [-] whole number
+/// Range: any number; NaN gives NaN.
+/// Errors: none.
+/// Source: definition
 Traced ceil(const Traced& a);
+
+/// A traced number to a traced power, for exponents that are not whole.
+///
+/// @param a [-] the base
+/// @param b [-] the exponent
+/// @return [-] a to the power b
+/// Range: a >= 0; NaN below unless b is whole.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/traced/test_traced.cpp
 Traced pow(const Traced& a, const Traced& b);
 TracedCondition operator&&(const TracedCondition& a, const TracedCondition& b);
 TracedCondition operator||(const TracedCondition& a, const TracedCondition& b);

@@ -1,11 +1,11 @@
 #pragma once
 // A value as people know it: low, likely, high, and where it comes from.
 
+#include "scupper/random.hpp"
+
 #include <cstdint>
 #include <string>
 #include <string_view>
-
-#include "scupper/random.hpp"
 
 namespace scupper {
 
@@ -19,7 +19,14 @@ enum class Basis : std::uint8_t {
     assumed,  ///< by a named rule although no record tells
 };
 
-/// The word for a basis as tables print it [text].
+/// The word for a basis, as tables and explanations print it.
+///
+/// @param basis [-] how a value came to be known
+/// @return [text] "measured", "element", "recorded", "given", "inferred" or "assumed"
+/// Range: every basis.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/uncertain/test_uncertain.cpp
 std::string_view basis_name(Basis basis);
 
 /// Where a value comes from: a document, "common practice", or "invented for the demo".
@@ -31,10 +38,10 @@ struct Provenance {
 
 /// One uncertain input: its three-point guess in SI units and what is known about it.
 struct Uncertain {
-    ThreePoint guess;                     ///< low, likely, high in the SI unit of its field
-    double shared_share = 0.0;            ///< [-] share of the spread common to all structures
-    Basis basis = Basis::assumed;         ///< how it came to be known
-    const Provenance* origin = nullptr;   ///< outlives the value; may be null
+    ThreePoint guess;                   ///< low, likely, high in the SI unit of its field
+    double shared_share = 0.0;          ///< [-] share of the spread common to all structures
+    Basis basis = Basis::assumed;       ///< how it came to be known
+    const Provenance* origin = nullptr; ///< outlives the value; may be null
 };
 
 /// A value without spread.
@@ -62,7 +69,15 @@ Uncertain certain(double si, Basis basis, const Provenance* origin = nullptr);
 Uncertain between(double low, double likely, double high, Basis basis,
                   const Provenance* origin = nullptr);
 
-/// Whether the guess has no spread at all, so that a draw is its value to the bit [-].
+/// Whether a guess has no spread at all, so that every draw of it is its value to the bit.
+///
+/// Formula: low = high
+/// @param value [SI unit of its field] low, likely, high
+/// @return [-] true where nothing can be drawn
+/// Range: a guess with low <= likely <= high; false where it is NaN.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/uncertain/test_uncertain.cpp
 bool is_certain(const Uncertain& value);
 
 } // namespace scupper
