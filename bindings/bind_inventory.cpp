@@ -1,0 +1,154 @@
+// Reading an inventory; its structures, doubts and rejected records as columns.
+#include "convert.hpp"
+#include "docstrings.hpp"
+#include "progress.hpp"
+#include "recorded.hpp"
+#include "scupper/inventory.hpp"
+#include "scupper/random.hpp"
+#include "scupper/unit.hpp"
+
+#include <bit>
+#include <pybind11/stl.h>
+#include <set>
+#include <utility>
+
+namespace scupper::python {
+
+namespace {
+
+using inventory::Doubt;
+using inventory::Inventory;
+using inventory::Rejected;
+
+Inventory read(const std::string& path, const py::object& progress) {
+    const py::gil_scoped_release free;
+    return inventory::read_inventory(path, watcher(progress));
+}
+
+/// Structures from anywhere.
+Inventory gathered(const std::vector<const Structure*>& structures) {
+    Inventory result;
+    for (const Structure* s : structures) {
+        result.structures.push_back(*s);
+    }
+    result.rows = result.structures.size();
+    result.reindex();
+    return result;
+}
+
+/// Some structures of an inventory, with the doubts about them.
+Inventory part(const Inventory& from, const std::vector<const Structure*>& structures) {
+    Inventory result = gathered(structures);
+    std::set<std::pair<std::string, std::string>> names;
+    for (const Structure& s : result.structures) {
+        names.emplace(s.state, s.id);
+    }
+    result.files = from.files;
+    for (const Doubt& d : from.doubts) {
+        if (names.contains({d.state, d.structure})) {
+            result.doubts.push_back(d);
+        }
+    }
+    return result;
+}
+
+Columns recorded_columns(const Inventory& inv) {
+    const auto& rows = inv.structures;
+    Columns columns;
+    for (const TextField& f : text_fields) {
+        columns[f.name] = texts(rows, f.get);
+    }
+    for (const Measure& f : measures) {
+        const Unit unit = parse_unit(f.unit, f.name);
+        columns[f.name] =
+            numbers<double>(rows, [&](const Structure& s) { return to_unit(f.si(s), unit); });
+    }
+    for (const CodeField& f : code_fields) {
+        columns[f.name] = numbers<int>(rows, [&](const Structure& s) { return s.codes.*f.member; });
+    }
+    return columns;
+}
+
+/// One text that changes with anything the record says.
+std::string content(const Structure& s) {
+    std::string all;
+    for (const TextField& f : text_fields) {
+        all += f.get(s) + '\n';
+    }
+    for (const Measure& f : measures) {
+        all += std::to_string(std::bit_cast<std::uint64_t>(f.si(s))) + '\n';
+    }
+    for (const CodeField& f : code_fields) {
+        all += std::to_string(s.codes.*f.member) + '\n';
+    }
+    return all;
+}
+
+std::uint64_t hash(const Inventory& inv) {
+    const py::gil_scoped_release free;
+    std::uint64_t all = 0;
+    for (const Structure& s : inv.structures) {
+        all = combine(all, hash_text(content(s)));
+    }
+    return all;
+}
+
+template <class Row>
+Columns row_columns(const Inventory& inv, const std::vector<Row>& rows) {
+    Columns columns;
+    columns["where"] = texts(rows, [&](const Row& r) { return where(inv, r); });
+    columns["line"] = numbers<std::uint64_t>(rows, [](const Row& r) { return r.line; });
+    columns["state"] = texts(rows, [](const Row& r) { return r.state; });
+    columns["structure_id"] = texts(rows, [](const Row& r) { return r.structure; });
+    columns["found"] = texts(rows, [](const Row& r) { return r.found; });
+    columns["reason"] = texts(rows, [](const Row& r) { return r.reason; });
+    return columns;
+}
+
+Columns doubt_columns(const Inventory& inv) {
+    Columns columns = row_columns(inv, inv.doubts);
+    columns["column"] = texts(inv.doubts, [](const Doubt& d) { return d.column; });
+    columns["kept"] = numbers<bool>(inv.doubts, [](const Doubt& d) { return d.kept; });
+    return columns;
+}
+
+const Structure& at(const Inventory& inv, std::size_t position) {
+    if (position >= inv.structures.size()) {
+        throw py::index_error("the inventory has " + std::to_string(inv.structures.size()) +
+                              " structures");
+    }
+    return inv.structures[position];
+}
+
+} // namespace
+
+void bind_inventory(py::module_& m) {
+    using py::arg;
+    py::class_<Inventory>(m, "Inventory", doc("inventory::Inventory"))
+        .def_static("of", &gathered, "Structures gathered from anywhere.", arg("structures"))
+        .def("part", &part, "Some of its structures, with the doubts about them.",
+             arg("structures"))
+        .def("__len__", [](const Inventory& inv) { return inv.structures.size(); })
+        .def("at", &at, "The structure at a position from 0.", arg("position"),
+             py::return_value_policy::reference_internal)
+        .def("find", &Inventory::find, doc("inventory::Inventory::find"), arg("id"),
+             py::return_value_policy::reference_internal)
+        .def("near_misses", &Inventory::near_misses, doc("inventory::Inventory::near_misses"),
+             arg("id"), arg("most"))
+        .def_readonly("files", &Inventory::files, doc("inventory::Inventory::files"))
+        .def_readonly("rows", &Inventory::rows, doc("inventory::Inventory::rows"))
+        .def_readonly("routes_under", &Inventory::routes_under,
+                      doc("inventory::Inventory::routes_under"))
+        .def_readonly("absent_columns", &Inventory::absent_columns,
+                      doc("inventory::Inventory::absent_columns"))
+        .def("recorded", &recorded_columns, "Columns of all recorded fields.")
+        .def(
+            "rejected", [](const Inventory& inv) { return row_columns(inv, inv.rejected); },
+            doc("inventory::Inventory::rejected"))
+        .def("hash", &hash, "A hash of everything that the records say, in their order.")
+        .def("doubts", &doubt_columns, doc("inventory::Inventory::doubts"));
+    m.def("read_inventory", &read, doc("inventory::read_inventory"), arg("path"),
+          arg("progress").none(true));
+}
+
+} // namespace scupper::python

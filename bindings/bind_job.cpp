@@ -1,0 +1,91 @@
+// A job: read, written, changed, made ready.
+#include "convert.hpp"
+#include "docstrings.hpp"
+#include "plan_handle.hpp"
+#include "scupper/job.hpp"
+#include "scupper/json.hpp"
+
+#include <pybind11/stl.h>
+
+namespace scupper::python {
+
+namespace {
+
+using estimate::Plan;
+using estimate::Show;
+
+Job read(const std::string& text, const std::string& name) {
+    Job job = json::read_job(text, name, json::shipped_rates());
+    check_job(job);
+    return job;
+}
+
+PlanHandle ready(const Job& job) {
+    const py::gil_scoped_release free;
+    return {estimate::make_plan(job)};
+}
+
+/// Values of the inputs in the units of the job, one row an input. A rate stands for a time per
+/// unit, so that its low comes from the high of the time.
+struct InputTable {
+    std::vector<std::string> keys, labels, units, basis, sources;
+    std::vector<double> low, likely, high;
+
+    void add(const LayoutField& field, const Uncertain& value, const Show& show) {
+        const bool follows = std::isnan(value.guess.likely); // from the record of a structure
+        keys.push_back(field.key);
+        labels.push_back(field.label);
+        units.push_back(show.unit(field.dimension, field.key).name);
+        const auto shown = [&](double si) { return show.number(si, field.dimension, field.key); };
+        low.push_back(std::min(shown(value.guess.low), shown(value.guess.high)));
+        likely.push_back(shown(value.guess.likely));
+        high.push_back(std::max(shown(value.guess.low), shown(value.guess.high)));
+        basis.emplace_back(follows ? std::string_view{} : basis_name(value.basis));
+        sources.push_back(follows || value.origin == nullptr ? "" : value.origin->source);
+    }
+};
+
+Columns input_columns(const PlanHandle& handle) {
+    const Plan& plan = *handle.plan;
+    const Show show(plan.job);
+    InputTable table;
+    for (std::size_t i = 0; i < plan.base.size(); ++i) {
+        table.add(plan.inputs.fields()[i], plan.base[i], show);
+    }
+    Columns columns;
+    columns["key"] = table.keys;
+    columns["label"] = table.labels;
+    columns["unit"] = table.units;
+    columns["low"] = table.low;
+    columns["likely"] = table.likely;
+    columns["high"] = table.high;
+    columns["basis"] = table.basis;
+    columns["source"] = table.sources;
+    return columns;
+}
+
+} // namespace
+
+void bind_job(py::module_& m) {
+    using py::arg;
+    py::class_<PlanHandle>(m, "Plan", doc("estimate::Plan"))
+        .def("inputs", &input_columns, "Columns of every input of the job, in the job's units.");
+    py::class_<Job>(m, "Job", doc("Job"))
+        .def_static(
+            "demo", [] { return json::demo_job(); }, doc("json::demo_job"))
+        .def_static("read", &read, doc("json::read_job"), arg("text"), arg("name"))
+        .def("write", &json::write_job, doc("json::write_job"))
+        .def("with_input", &json::with_input, doc("json::with_input"), arg("key"), arg("value"))
+        .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
+             arg("key"), arg("value"))
+        .def("plan", &ready, doc("estimate::make_plan"))
+        .def_readonly("name", &Job::name, "What people call the job.")
+        .def_readonly("currency", &Job::currency, "Three-letter code of every amount.")
+        .def_readonly("units", &Job::units, doc("Job::units"))
+        .def_property_readonly(
+            "price_at",
+            [](const Job& j) { return j.price_at == PriceAt::mean ? "mean" : "likely"; },
+            doc("PriceAt"));
+}
+
+} // namespace scupper::python

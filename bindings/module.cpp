@@ -1,0 +1,20 @@
+// The extension module scupper._core: one register function a part, no arithmetic.
+#include "parts.hpp"
+
+PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
+    using namespace scupper::python;
+    m.doc() = "The compiled core of scupper. Import `scupper` instead.";
+    m.attr("__version__") = SCUPPER_VERSION;
+    bind_errors(m);
+    bind_vocabulary(m);
+    bind_units(m);
+    bind_hydraulics(m);
+    bind_structure(m);
+    bind_inventory(m);
+    bind_closure(m);
+    bind_take_off(m);
+    bind_job(m);
+    bind_derivation(m);
+    bind_estimate(m);
+    bind_programme(m);
+}

@@ -1,0 +1,23 @@
+#pragma once
+// One register function a part; module.cpp calls them.
+
+#include <pybind11/pybind11.h>
+
+namespace py = pybind11;
+
+namespace scupper::python {
+
+void bind_errors(py::module_& m);
+void bind_units(py::module_& m);
+void bind_hydraulics(py::module_& m);
+void bind_structure(py::module_& m);
+void bind_inventory(py::module_& m);
+void bind_closure(py::module_& m);
+void bind_take_off(py::module_& m);
+void bind_job(py::module_& m);
+void bind_derivation(py::module_& m);
+void bind_estimate(py::module_& m);
+void bind_programme(py::module_& m);
+void bind_vocabulary(py::module_& m);
+
+} // namespace scupper::python

@@ -1,0 +1,62 @@
+"""Plans and prices the routine cleaning of highway bridges.
+
+A structure's public record goes in; a priced, explained estimate comes out::
+
+    import scupper as sc
+
+    inv = sc.read_inventory(sc.demo_records())
+    est = sc.estimate(inv[0], sc.Job.demo())
+    print(est)
+    print(est.explain("water"))
+"""
+
+from scupper import closure, hydraulics, units
+from scupper._core import Derivation, Structure, __version__
+from scupper.cost import Cost
+from scupper.demo import demo_records
+from scupper.errors import (
+    Error,
+    FileError,
+    InputError,
+    Interrupted,
+    MoneyError,
+    SolveError,
+    UnitError,
+    UnknownNameError,
+)
+from scupper.estimating import Estimate, estimate, explain
+from scupper.inventory import Inventory, Selection, read_inventory
+from scupper.job import Job
+from scupper.programme import Programme, estimate_all
+from scupper.taking_off import keys, rules, take_off
+
+__all__ = [
+    "Cost",
+    "Derivation",
+    "Error",
+    "Estimate",
+    "FileError",
+    "InputError",
+    "Interrupted",
+    "Inventory",
+    "Job",
+    "MoneyError",
+    "Programme",
+    "Selection",
+    "SolveError",
+    "Structure",
+    "UnitError",
+    "UnknownNameError",
+    "__version__",
+    "closure",
+    "demo_records",
+    "estimate",
+    "estimate_all",
+    "explain",
+    "hydraulics",
+    "keys",
+    "read_inventory",
+    "rules",
+    "take_off",
+    "units",
+]

@@ -1,0 +1,1394 @@
+"""
+The compiled core of scupper. Import `scupper` instead.
+"""
+from __future__ import annotations
+import collections.abc
+import numpy
+import numpy.typing
+import typing
+__all__: list[str] = ['Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'take_off', 'take_off_columns', 'to_si', 'unit_table', 'verdicts', 'water_density', 'water_viscosity']
+class Structure:
+    """
+    One structure: who it is, what its record says, what somebody measured.
+    """
+    def __repr__(self) -> str:
+        ...
+    def to_dict(self) -> dict[str, typing.Any]:
+        """
+        Everything the record says, units in the names; None where it says nothing.
+        """
+    @property
+    def carries(self) -> str:
+        """
+        item 7, facility carried
+        """
+    @property
+    def crosses(self) -> str:
+        """
+        item 6A, features intersected
+        """
+    @property
+    def id(self) -> str:
+        """
+        structure number without padding; unique only within its state
+        """
+    @property
+    def key(self) -> str:
+        """
+        The stable key of a structure for draws, joins and errors; a number alone is not unique.
+        
+        Parameters
+        ----------
+        structure : [-]
+            the record
+        
+        Returns
+        -------
+        [text]
+            "state:id"
+        
+        Formula
+        -------
+        state code, colon, structure number
+        
+        Range
+        -----
+        any structure.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/structure/test_codes.cpp
+        """
+    @property
+    def line(self) -> int:
+        """
+        [-] line of the file it was read from, from 1
+        """
+    @property
+    def location(self) -> str:
+        """
+        item 9
+        """
+    @property
+    def state(self) -> str:
+        """
+        two-digit FIPS state code
+        """
+class Inventory:
+    """
+    The structures of one or several files. Every row is accounted for:
+    rows = structures + rejected + routes_under.
+    """
+    @staticmethod
+    def of(structures: collections.abc.Sequence[Structure]) -> Inventory:
+        """
+        Structures gathered from anywhere.
+        """
+    def __len__(self) -> int:
+        ...
+    def at(self, position: typing.SupportsInt | typing.SupportsIndex) -> Structure:
+        """
+        The structure at a position from 0.
+        """
+    def doubts(self) -> dict[str, typing.Any]:
+        """
+        fields in doubt, in that order
+        """
+    def find(self, id: str) -> Structure:
+        """
+        The structure of that number.
+        
+        Parameters
+        ----------
+        id : [text]
+            structure number, padding ignored; "state:number" where several states
+            use the number
+        
+        Returns
+        -------
+        [-]
+            the structure, or null where there is none
+        
+        Range
+        -----
+        any text.
+        
+        Errors
+        ------
+        InputError `inventory.ambiguous` naming the candidates where states share the
+        number.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/inventory/test_find.cpp
+        """
+    def hash(self) -> int:
+        """
+        A hash of everything that the records say, in their order.
+        """
+    def near_misses(self, id: str, most: typing.SupportsInt | typing.SupportsIndex) -> list[str]:
+        """
+        The numbers that were probably meant by one that is not found.
+        
+        Parameters
+        ----------
+        id : [text]
+            the wrong number
+        most : [-]
+            how many to give at most
+        
+        Returns
+        -------
+        [text, n]
+            keys "state:number", the nearest first; empty where none is near
+        
+        Formula
+        -------
+        equal without blanks, signs and leading zeros first, then by least edit distance
+        
+        Range
+        -----
+        any text.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/inventory/test_find.cpp
+        """
+    def part(self, structures: collections.abc.Sequence[Structure]) -> Inventory:
+        """
+        Some of its structures, with the doubts about them.
+        """
+    def recorded(self) -> dict[str, typing.Any]:
+        """
+        Columns of all recorded fields.
+        """
+    def rejected(self) -> dict[str, typing.Any]:
+        """
+        records that are no structure, in that order
+        """
+    @property
+    def absent_columns(self) -> list[str]:
+        """
+        columns the reader knows and the header lacks
+        """
+    @property
+    def files(self) -> list[str]:
+        """
+        names of the files read
+        """
+    @property
+    def routes_under(self) -> int:
+        """
+        [-] records of routes under a structure (5A is not 1)
+        """
+    @property
+    def rows(self) -> int:
+        """
+        [-] records read, header and blank lines apart
+        """
+class Plan:
+    """
+    A job made ready.
+    """
+    def inputs(self) -> dict[str, typing.Any]:
+        """
+        Columns of every input of the job, in the job's units.
+        """
+class Job:
+    """
+    A job. Values are settings by schema key: those of the rate book first, then the job's own.
+    """
+    @staticmethod
+    def demo() -> Job:
+        """
+        The job of the demo, on the shipped rates; its prices and equipment are invented [-].
+        """
+    @staticmethod
+    def read(text: str, name: str) -> Job:
+        """
+        Reads a job on top of a rate book: the job's own values win.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with the keys of `job_keys`
+        name : [text]
+            what to call the document in errors
+        book : [-]
+            operations and values that the job builds on
+        
+        Returns
+        -------
+        [-]
+            the job
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        as `read_rate_book`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    def plan(self) -> Plan:
+        """
+        Makes a job ready: checks words, keys, bounds and that every value is there.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        
+        Returns
+        -------
+        [-]
+            the plan; it keeps its own copy of the job
+        
+        Range
+        -----
+        any job.
+        
+        Errors
+        ------
+        UnknownNameError `schema.key` or `job.word`; InputError `job.missing` naming a value
+        that no rate book or job gives, `job.bounds`, `job.scope`, those of a three-point guess.
+        
+        Source
+        ------
+        own convention
+        """
+    def with_input(self, key: str, value: str) -> Job:
+        """
+        A job with one value replaced, for every structure.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        key : [text]
+            key of the input schema, or a short name such as "drains"
+        value : [text]
+            a JSON value: text with unit, a number, a list of three, or an object
+        
+        Returns
+        -------
+        [-]
+            the changed job
+        
+        Range
+        -----
+        any key the job's layout knows.
+        
+        Errors
+        ------
+        as `read_job`; UnknownNameError `schema.key` naming the nearest known key.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    def with_override(self, structure: str, key: str, value: str) -> Job:
+        """
+        A job with one value replaced for one structure.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        structure : [text]
+            structure number, or "state:number"
+        key : [text]
+            as for `with_input`
+        value : [text]
+            as for `with_input`
+        
+        Returns
+        -------
+        [-]
+            the changed job
+        
+        Range
+        -----
+        any key the job's layout knows.
+        
+        Errors
+        ------
+        as `with_input`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    def write(self) -> str:
+        """
+        Writes a job whole, every value in SI units with all its digits, so that reading it back gives
+        the same job.
+        
+        Parameters
+        ----------
+        job : [-]
+            a job
+        
+        Returns
+        -------
+        [text]
+            a JSON document
+        
+        Range
+        -----
+        any job.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    @property
+    def currency(self) -> str:
+        """
+        Three-letter code of every amount.
+        """
+    @property
+    def name(self) -> str:
+        """
+        What people call the job.
+        """
+    @property
+    def price_at(self) -> str:
+        """
+        At which value of every input the estimate prices.
+        """
+    @property
+    def units(self) -> str:
+        """
+        "us", "metric" or "si": how results are shown
+        """
+class Derivation:
+    """
+    The explanation of one figure: a list of steps, each once, the figure first.
+    """
+    def __repr__(self) -> str:
+        ...
+    def __str__(self) -> str:
+        ...
+    def _repr_html_(self) -> str:
+        ...
+    def to_dict(self) -> dict[str, typing.Any]:
+        """
+        The steps, the figure first; parts are positions in the list of steps.
+        """
+class Estimate:
+    """
+    One structure priced under one job.
+    """
+    def assumptions(self) -> dict[str, typing.Any]:
+        """
+        The uncertain inputs by what they are worth: the total at low and at high, one at a time.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [currency, n]
+            the dearest first; inputs that move nothing are left out
+        
+        Range
+        -----
+        any estimate.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_estimate.cpp
+        """
+    def cautions(self) -> list[dict[str, str]]:
+        """
+        What the crew must mind at this structure, by what its closure and its surroundings trigger.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [-, n]
+            the cautions that apply, in the order of the job
+        
+        Range
+        -----
+        any estimate. They are the usual ones, not a safety plan: local codes and licensed
+        practice govern.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        each caution names its own
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_cautions.cpp
+        """
+    def cost_lines(self) -> dict[str, typing.Any]:
+        """
+        The cost lines that are not zero; they add up to the total.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [currency, n]
+            component, operation, resource, amount
+        
+        Range
+        -----
+        any estimate.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_estimate.cpp
+        """
+    def explain(self, key: str) -> Derivation:
+        """
+        How a figure came about, down to the inputs, by pricing the structure again with a recording.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        key : [text]
+            as for `figure_place_of`
+        
+        Returns
+        -------
+        [-]
+            the derivation; its value is the figure, to the bit
+        
+        Range
+        -----
+        any figure.
+        
+        Errors
+        ------
+        UnknownNameError `schema.key` naming the nearest known key.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_explain.cpp
+        """
+    def figure(self, key: str) -> tuple[float, str]:
+        """
+        One figure.
+        
+        Parameters
+        ----------
+        key : [text]
+            "cost.total", "operation[deck_hand_line].time", "drain_count", "water"
+        
+        Returns
+        -------
+        [SI unit of the figure]
+            its value
+        
+        Range
+        -----
+        keys that `figure_place_of` knows.
+        
+        Errors
+        ------
+        UnknownNameError `schema.key` naming the nearest known key.
+        
+        Source
+        ------
+        own convention
+        """
+    def figures(self) -> dict[str, typing.Any]:
+        """
+        Columns of every figure, in the job's units.
+        """
+    def ranges(self, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        The ranges of the main figures, from draws of all uncertain inputs.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        settings : [-]
+            seed, number of draws, kind of sampling
+        
+        Returns
+        -------
+        [SI unit of each figure, n]
+            5 %, 50 % and 95 % beside the value
+        
+        Range
+        -----
+        at least one draw.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_draws.cpp
+        """
+    def text(self, key: str) -> str:
+        """
+        A figure as text in the job's units.
+        """
+    def untold(self) -> list[tuple[str, float, float, str, float]]:
+        """
+        The quantities no record can tell, with the assumed range and the money that rests on it.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [-, n]
+            in the order of the slots; quantities that move no money are left out
+        
+        Range
+        -----
+        any estimate.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        """
+    @property
+    def structure(self) -> Structure:
+        """
+        The record that was priced.
+        """
+class Programme:
+    """
+    A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
+    """
+    def columns(self, units: str) -> list[tuple[str, str]]:
+        """
+        Key and unit of every column: us, metric or si.
+        """
+    def priced(self) -> numpy.typing.NDArray[numpy.uint64]:
+        """
+        [-, n] positions among the structures
+        """
+    def table(self) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        [SI unit of each figure, n x keys] row by row
+        """
+    def totals(self) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        [SI unit of each figure] sums; NaN where a sum is no sense
+        """
+    def unpriced(self) -> dict[str, typing.Any]:
+        """
+        A structure that has no price, and why.
+        """
+def basis_names() -> list[str]:
+    """
+    The words for how a value is known, the surest first.
+    """
+def error_message(id: str, path: str, found: str, allowed: str) -> str:
+    """
+    The message of an error from its facts.
+    """
+def estimate(structure: Structure, plan: Plan) -> Estimate:
+    """
+    Prices one structure, in an outing of its own group.
+    
+    Parameters
+    ----------
+    structure : [-]
+        the record
+    plan : [-]
+        the job made ready
+    
+    Returns
+    -------
+    [-]
+        the estimate
+    
+    Range
+    -----
+    any structure.
+    
+    Errors
+    ------
+    InputError `estimate.unpriced` with the reason where it cannot be priced; those of
+    `resolve`.
+    
+    Source
+    ------
+    the parts it calls
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_estimate.cpp
+    """
+def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Programme:
+    """
+    Prices a list of structures on several threads.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told how far the run is; may be empty
+    
+    Returns
+    -------
+    [-]
+        the programme; the same bits for any number of threads and order of work
+    
+    Range
+    -----
+    any list.
+    
+    Errors
+    ------
+    Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_programme.cpp
+    """
+def format_quantity(si: typing.SupportsFloat | typing.SupportsIndex, unit: str, digits: typing.SupportsInt | typing.SupportsIndex) -> str:
+    """
+    An SI value as text in a unit.
+    """
+def friction_factor(reynolds_number: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], relative_roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The Darcy friction factor of a round pipe.
+    
+    Parameters
+    ----------
+    reynolds_number : [-]
+        Re, >= 0; at 0 the factor is infinite
+    relative_roughness : [-]
+        k, roughness over bore, 0 to 0.05
+    
+    Returns
+    -------
+    [-]
+        Darcy friction factor (four times Fanning's)
+    
+    Formula
+    -------
+    f = 64 / Re up to Re 2,000; from 4,000
+    1 / sqrt(f) = -2 log10(k / 3.7 + 2.51 / (Re sqrt(f))), solved to machine precision;
+    between them a straight line in Re, so that f and the loss are continuous and the
+    loss always grows with the flow
+    
+    Range
+    -----
+    between Re 2,000 and 4,000 a flow may be either kind: the straight line is a bridge,
+    uncertain by up to half its value. Newton's steps on the concave Colebrook equation
+    cannot overshoot twice; six at most are taken, three suffice.
+    
+    Errors
+    ------
+    InputError `hydraulics.reynolds_number`, `hydraulics.relative_roughness`
+    where out of range
+    
+    Source
+    ------
+    C. F. Colebrook, J. Inst. Civ. Eng. 11 (1939) 133; Hagen-Poiseuille; the bridge is own
+    convention
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
+def friction_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a length of hose or pipe costs in pressure.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    bore : [m]
+        inside diameter, > 0
+    length : [m]
+        of the hose, >= 0
+    roughness : [m]
+        equivalent sand roughness of the wall, >= 0
+    fluid : [-]
+        density [kg/m3] and kinematic viscosity [m2/s]
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    p = f (L / D) rho V^2 / 2
+    
+    Range
+    -----
+    full round pipes at their true bore under pressure; see friction_factor.
+    
+    Errors
+    ------
+    InputError as reynolds and friction_factor; `hydraulics.length`,
+    `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Darcy-Weisbach equation
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
+def from_si(si: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    SI numbers in a unit.
+    """
+def hash_text(text: str) -> int:
+    """
+    The stable hash of a text that keys draws: state and structure number, name of an input.
+    
+    Parameters
+    ----------
+    text : [text]
+        any bytes
+    
+    Returns
+    -------
+    [-]
+        64 bits
+    
+    Formula
+    -------
+    mix64(fnv1a_64(text)). The mixer repairs the weak high bits of short texts.
+    
+    Range
+    -----
+    all.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/random/test_hash.cpp
+    """
+def hazen_williams_forms() -> list[str]:
+    """
+    The names of the Hazen-Williams forms [text, n].
+    """
+def hazen_williams_loss(form: str, flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a length of pipe costs in pressure by Hazen-Williams.
+    
+    Parameters
+    ----------
+    form : [-]
+        which published form
+    flow : [m3/s]
+        volume flow, >= 0
+    bore : [m]
+        inside diameter, > 0
+    length : [m]
+        of the pipe, >= 0
+    coefficient : [-]
+        C, > 0; 100 for old steel, 150 for plastic
+    density : [kg/m3]
+        of the liquid, > 0; the two psi forms have water's built in
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    by form; heads become pressures with rho g h
+    
+    Range
+    -----
+    water near 60 degF, turbulent, bores from about 2 in; small hoses leave it.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.bore`, `hydraulics.length`,
+    `hydraulics.coefficient`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    G. S. Williams, A. Hazen, Hydraulic Tables (1905); the factors as reprinted in
+    pipe-makers' and sprinkler tables, see tests/reference/hydraulics/hazen_williams.csv
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_trade_friction.cpp
+    """
+def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a length of hose costs in pressure by its hose coefficient.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    length : [m]
+        of the hose, >= 0
+    coefficient : [-]
+        C in psi per 100 ft at (100 gpm)^2, >= 0
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    p = C (Q / 100 gpm)^2 (L / 100 ft) psi
+    
+    Range
+    -----
+    near the flow at which the coefficient was measured: real hoses follow a power of
+    about 1.8, so that the formula is too low well below it and too high well above.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.length`, `hydraulics.coefficient`
+    where out of range
+    
+    Source
+    ------
+    common practice of the fire service
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_trade_friction.cpp
+    """
+def job_keys() -> list[str]:
+    """
+    Keys of a job document [text, n].
+    """
+def key_listing() -> str:
+    """
+    Every name that documents, tables and programs may rely on, one a line, with its dimension.
+    
+    Returns
+    -------
+    [text]
+        sections of lines "section<tab>key<tab>dimension"
+    
+    Range
+    -----
+    none.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/schema/test_keys.cpp
+    """
+def kind_by_record(structure: Structure) -> str:
+    """
+    The closure that common practice would set up for deck work on a road.
+    
+    Parameters
+    ----------
+    road : [-]
+        what the record tells
+    
+    Returns
+    -------
+    [-]
+        the kind of closure; one_lane_two_way where the record does not tell the lanes
+    
+    Formula
+    -------
+    no lanes: none; one lane for both ways: full closure; up to two lanes two way: one
+    lane two way by flaggers; more lanes: one lane closed, of the freeway kind on freeways
+    
+    Range
+    -----
+    any codes.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_kind.cpp
+    """
+def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
+    """
+    The known name nearest to a wrong one, or empty text where none is near.
+    
+    Parameters
+    ----------
+    wrong : [text]
+        what was given
+    known : [text, n]
+        the names that would be right
+    
+    Returns
+    -------
+    [text]
+        one of `known`, or empty
+    
+    Formula
+    -------
+    least edit distance, first of equals, at most a third of the longer word
+    
+    Range
+    -----
+    any text.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    common practice
+    """
+def nozzle_flow(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much water a nozzle lets through.
+    
+    Parameters
+    ----------
+    bore : [m]
+        inside diameter of the tip, > 0
+    pressure : [Pa]
+        gauge pressure at the tip, >= 0
+    discharge_coefficient : [-]
+        c, > 0; about 0.95 to 1 for a smooth bore
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m3/s]
+        volume flow
+    
+    Formula
+    -------
+    Q = c (pi / 4) D^2 sqrt(2 p / rho)
+    
+    Range
+    -----
+    turbulent jets in air.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.pressure`,
+    `hydraulics.discharge_coefficient`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Torricelli's law with a discharge coefficient; definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def nozzle_pressure(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Which pressure drives a flow through a nozzle.
+    
+    Parameters
+    ----------
+    bore : [m]
+        inside diameter of the tip, > 0
+    flow : [m3/s]
+        volume flow, >= 0
+    discharge_coefficient : [-]
+        c, > 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        gauge pressure at the tip
+    
+    Formula
+    -------
+    p = (rho / 2) (Q / (c (pi / 4) D^2))^2
+    
+    Range
+    -----
+    turbulent jets in air.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.flow`, `hydraulics.discharge_coefficient`,
+    `hydraulics.density` where out of range
+    
+    Source
+    ------
+    nozzle_flow, solved for the pressure
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def nozzle_reaction(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard a jet of known flow pushes back on whoever holds the nozzle.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    pressure : [Pa]
+        gauge pressure at the tip, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [N]
+        reaction along the jet; the force that parts a coupling is another, larger one
+    
+    Formula
+    -------
+    F = rho Q v, v = sqrt(2 p / rho)
+    
+    Range
+    -----
+    jets along the axis; wide sprays push less. Published hold limits and the employer's
+    rules decide how many people hold a line, not this figure.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.pressure`, `hydraulics.density`
+    where out of range
+    
+    Source
+    ------
+    momentum balance
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def parse_as(text: str, like: str, path: str) -> float:
+    """
+    The SI value of a text, of the dimension that `like` is a unit of.
+    """
+def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
+    """
+    SI value, SI unit and currency of a text.
+    """
+def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much a nozzle lets through that is known by its flow at a rating pressure.
+    
+    Parameters
+    ----------
+    rated_flow : [m3/s]
+        flow at the rating pressure, > 0
+    rated_pressure : [Pa]
+        rating pressure, > 0
+    pressure : [Pa]
+        gauge pressure at the nozzle, >= 0
+    
+    Returns
+    -------
+    [m3/s]
+        volume flow
+    
+    Formula
+    -------
+    Q = Qr sqrt(p / pr)
+    
+    Range
+    -----
+    fixed orifices; not for nozzles that hold their pressure or their flow.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.rated_pressure`, `hydraulics.pressure`
+    where out of range
+    
+    Source
+    ------
+    nozzle_flow at two pressures; nozzle size numbers at 4,000 psi are common practice
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def read_inventory(path: str, progress: typing.Any) -> Inventory:
+    """
+    Reads a delimited inventory file.
+    
+    Parameters
+    ----------
+    path : [text]
+        the file
+    progress : [-]
+        told how far the reading is; may be empty
+    
+    Returns
+    -------
+    [-]
+        structures, rejected records and doubts
+    
+    Range
+    -----
+    text with a header row; CRLF or LF; UTF-8, with or without mark, or Latin-1.
+    
+    Errors
+    ------
+    FileError `inventory.open` where it cannot be read, `inventory.header` where the first
+    row is no header, `inventory.columns` naming necessary columns it lacks; Interrupted
+    `inventory.stopped` where progress says so.
+    
+    Source
+    ------
+    FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019
+    
+    Verified by
+    -----------
+    tests/cpp/inventory/test_samples.cpp
+    """
+def rules() -> dict[str, typing.Any]:
+    """
+    Every rule, in the order of the input schema, then the quantities [-, n].
+    """
+def shown_unit(like: str, units: str) -> str:
+    """
+    The unit in which a dimension is shown: us, metric or si.
+    """
+def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+    """
+    Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
+    deck area is told.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told how far the run is; may be empty
+    
+    Returns
+    -------
+    [SI, n x columns]
+        the table
+    
+    Range
+    -----
+    any list. The range comes from 64 seeded draws of the uncertain dimensions.
+    
+    Errors
+    ------
+    UnknownNameError `schema.key` where a measured value has an unknown key; Interrupted
+    `estimate.stopped`.
+    
+    Source
+    ------
+    the rules of the take-off
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_take_off_table.cpp
+    """
+def take_off_columns(units: str) -> list[tuple[str, str]]:
+    """
+    Quantity and unit of every column, in the order of the table.
+    """
+def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Numbers of a unit in SI, of the dimension that `like` is a unit of.
+    """
+def unit_table() -> list[tuple[str, str, str, float, float, str]]:
+    """
+    Rows of name, aliases, SI unit, factor, offset and name in pint of every unit.
+    """
+def verdicts() -> list[str]:
+    """
+    What the record turned out to be.
+    """
+def water_density(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How heavy water is.
+    
+    Parameters
+    ----------
+    temperature : [K]
+        of the water
+    
+    Returns
+    -------
+    [kg/m3]
+        density
+    
+    Formula
+    -------
+    rho = (999.83952 + 16.945176 t - 7.9870401e-3 t^2 - 46.170461e-6 t^3
+    + 105.56302e-9 t^4 - 280.54253e-12 t^5) / (1 + 16.87985e-3 t), t in degC
+    
+    Range
+    -----
+    0 to 50 degC, 1 atm; air-free water. Within 0.01 % of IAPWS-95.
+    
+    Errors
+    ------
+    InputError `hydraulics.temperature` outside 0 to 50 degC
+    
+    Source
+    ------
+    G. S. Kell, J. Chem. Eng. Data 20 (1975) 97-105, equation for air-free water at 1 atm
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_water.cpp
+    """
+def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How viscous water is.
+    
+    Parameters
+    ----------
+    temperature : [K]
+        of the water
+    
+    Returns
+    -------
+    [Pa s]
+        dynamic viscosity
+    
+    Formula
+    -------
+    mu = 1e-6 sum a_i (T / 300 K)^b_i
+    
+    Range
+    -----
+    0 to 50 degC, 0.1 MPa. Within 0.01 % of the IAPWS 2008 viscosity.
+    
+    Errors
+    ------
+    InputError `hydraulics.temperature` outside 0 to 50 degC
+    
+    Source
+    ------
+    IAPWS SR6-08 (2011), Properties of Liquid Water at 0.1 MPa, equation 7
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_water.cpp
+    """
+__version__: str = '0.1.0'

@@ -1,0 +1,36 @@
+"""Files are read with a readable error, and written whole or not at all."""
+
+from __future__ import annotations
+
+import os
+from pathlib import Path
+
+from scupper.errors import FileError
+
+
+def read_text(path: str | os.PathLike[str]) -> str:
+    """The UTF-8 text of a file."""
+    try:
+        return Path(path).read_text(encoding="utf-8")
+    except OSError as e:
+        reason = e.strerror or str(e)
+        raise FileError("file.open", os.fspath(path), reason, "a readable file") from None
+    except UnicodeDecodeError as e:
+        raise FileError("file.text", os.fspath(path), str(e), "UTF-8 text") from None
+
+
+def write_whole(path: str | os.PathLike[str], text: str) -> None:
+    """Writes beside the file, then puts the new one in its place."""
+    target = Path(path)
+    partial = target.with_name(f".{target.name}.{os.getpid()}.partial")
+    try:
+        partial.write_text(text, encoding="utf-8")
+        os.replace(partial, target)
+    except OSError as e:
+        raise not_writable(target, e) from None
+    finally:
+        partial.unlink(missing_ok=True)
+
+
+def not_writable(path: Path, error: OSError) -> FileError:
+    return FileError("file.write", str(path), error.strerror or str(error), "a writable path")

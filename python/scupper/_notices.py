@@ -1,0 +1,43 @@
+"""Warnings of an estimate, in words."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING
+
+from scupper.units import registry
+
+if TYPE_CHECKING:
+    from scupper.estimating import Estimate
+
+#: What a person holds: from a bucket, and standing alone. Source: common practice.
+BUCKET_REACTION = (25, "lbf")
+ONE_PERSON_REACTION = (60, "lbf")
+
+
+def warnings_of(estimate: Estimate) -> list[str]:
+    """Quantities no record tells, with the money that rests on them; a nozzle that pushes hard."""
+    return [*_untold(estimate), *_reaction(estimate)]
+
+
+def _untold(estimate: Estimate) -> Iterator[str]:
+    for label, low, high, unit, worth in estimate._core.untold():
+        counted = unit in ("each", "1")
+        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {unit}"
+        yield (f"{label} {shown}, not counted: {estimate.currency} {worth:,.0f} rests on them")
+
+
+def _reaction(estimate: Estimate) -> Iterator[str]:
+    reaction = estimate.nozzle.reaction
+    shown = estimate.text("nozzle.reaction")
+    quantity = registry().Quantity
+    if reaction > quantity(*ONE_PERSON_REACTION):
+        yield (
+            f"nozzle reaction {shown}: more than one person holds "
+            f"({ONE_PERSON_REACTION[0]} lbf, common practice); the employer's rules decide"
+        )
+    elif reaction > quantity(*BUCKET_REACTION):
+        yield (
+            f"nozzle reaction {shown}: too much from a bucket "
+            f"({BUCKET_REACTION[0]} lbf, common practice); the employer's rules decide"
+        )

@@ -1,0 +1,44 @@
+"""How far a long call is: nothing, a bar, or the caller's own function."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+
+Told = Callable[[int, int], bool | None]
+Progress = bool | Told
+
+
+@contextmanager
+def told(progress: Progress, what: str) -> Iterator[Told | None]:
+    """The function the core calls with numbers done and in all.
+
+    Parameters
+    ----------
+    progress
+        False for none, True for a bar on standard error, or a function of (done, all); False from
+        it stops the call.
+    what
+        What the bar says.
+    """
+    if progress is False:
+        yield None
+    elif progress is True:
+        with _bar(what) as update:
+            yield update
+    else:
+        yield progress
+
+
+@contextmanager
+def _bar(what: str) -> Iterator[Told]:
+    from rich.console import Console
+    from rich.progress import Progress as Bar
+
+    with Bar(console=Console(stderr=True), transient=True) as bar:
+        task = bar.add_task(what)
+
+        def update(done: int, total: int) -> None:
+            bar.update(task, completed=done, total=total)
+
+        yield update

@@ -1,0 +1,150 @@
+"""The command `scupper`."""
+
+from __future__ import annotations
+
+import argparse
+import os
+import sys
+from collections.abc import Sequence
+from typing import TYPE_CHECKING
+
+from scupper import _core
+from scupper.errors import Error, Interrupted
+
+if TYPE_CHECKING:
+    from scupper.inventory import Inventory
+    from scupper.job import Job
+
+USER_ERROR = 2
+INTERRUPTED = 130
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Runs the command line.
+
+    Parameters
+    ----------
+    arguments
+        Words after the command; None for those of the process.
+
+    Returns
+    -------
+    int
+        0, 2 where the input cannot be used, 130 after Ctrl-C.
+    """
+    options = _parser().parse_args(arguments)
+    try:
+        options.run(options)
+    except (KeyboardInterrupt, Interrupted):
+        print("scupper: stopped; nothing was left half-written", file=sys.stderr)
+        return INTERRUPTED
+    except Error as e:
+        print(f"scupper: {e}", file=sys.stderr)
+        return USER_ERROR
+    except BrokenPipeError:
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())  # `scupper rules | head`
+    return 0
+
+
+def _parser() -> argparse.ArgumentParser:
+    parser = argparse.ArgumentParser(
+        prog="scupper", description="Plans and prices the routine cleaning of highway bridges."
+    )
+    parser.add_argument("--version", action="version", version=f"scupper {_core.__version__}")
+    commands = parser.add_subparsers(required=True, metavar="command")
+    _add_estimate(commands)
+    _add_explain(commands)
+    for name, run, what in (
+        ("rules", _rules, "print every rule of the take-off"),
+        ("keys", _keys, "print every key that documents may use"),
+    ):
+        command = commands.add_parser(name, help=what)
+        command.set_defaults(run=run)
+    demo = commands.add_parser("demo", help="write the records and job of an invented county")
+    demo.add_argument("folder", metavar="DIR")
+    demo.set_defaults(run=_demo)
+    return parser
+
+
+def _add_job(command: argparse.ArgumentParser) -> None:
+    command.add_argument("records", metavar="RECORDS", help="inventory file")
+    command.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+    command.add_argument("--units", choices=["us", "metric", "si"], help="how results are shown")
+
+
+def _add_estimate(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("estimate", help="price an inventory into CSV files")
+    _add_job(command)
+    command.add_argument("--out", metavar="DIR", required=True, help="folder for the CSV files")
+    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    command.add_argument("--threads", type=int, metavar="N", help="as many as the machine has")
+    command.set_defaults(run=_estimate)
+
+
+def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("explain", help="print how a figure of a structure came about")
+    _add_job(command)
+    command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
+    command.add_argument("key", metavar="KEY", help='as "water", "cost.total", "drain_count"')
+    command.set_defaults(run=_explain)
+
+
+def _job(options: argparse.Namespace) -> Job:
+    from scupper.job import Job
+
+    if options.job is None:
+        print("scupper: no --job: the demo's invented prices and crew are used", file=sys.stderr)
+    job = Job.demo() if options.job is None else Job.from_file(options.job)
+    return job.replace(units=options.units) if options.units else job
+
+
+def _records(options: argparse.Namespace) -> Inventory:
+    from scupper.inventory import read_inventory
+
+    return read_inventory(options.records, progress=sys.stderr.isatty())
+
+
+def _estimate(options: argparse.Namespace) -> None:
+    from scupper.results import write_results
+
+    job = _job(options)
+    inventory = _records(options)
+    chosen = inventory
+    if options.select is not None:
+        chosen = inventory.select(part.strip() for part in options.select.split(","))
+    summary = write_results(
+        options.out, inventory, chosen, job, threads=options.threads, progress=sys.stderr.isatty()
+    )
+    print(summary)
+
+
+def _explain(options: argparse.Namespace) -> None:
+    from scupper.estimating import estimate
+
+    priced = estimate(_records(options)[options.structure], _job(options))
+    print(priced.explain(options.key))
+
+
+def _rules(_: argparse.Namespace) -> None:
+    from scupper.taking_off import rules
+
+    for rule in rules().to_dict("records"):
+        print(f"{rule['name']}: {rule['formula']}")
+        for word in ("when", "missing", "source"):
+            if rule[word]:
+                print(f"    {word}: {rule[word]}")
+
+
+def _keys(_: argparse.Namespace) -> None:
+    print(_core.key_listing(), end="")
+
+
+def _demo(options: argparse.Namespace) -> None:
+    from scupper.demo import write_demo
+
+    for file in write_demo(options.folder):
+        print(file)
+
+
+if __name__ == "__main__":
+    sys.exit(main())

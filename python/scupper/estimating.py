@@ -1,0 +1,249 @@
+"""The estimate of one structure."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING
+
+from scupper import _core, _report
+from scupper._core import Derivation, Structure
+from scupper._frames import frame
+from scupper._notices import warnings_of
+from scupper._stamp import stamp
+from scupper.cost import Cost
+from scupper.units import in_pint
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+    from scupper.job import Job
+    from scupper.units import Quantity
+
+_ASSUMPTIONS = ["key", "label", "low", "likely", "high", "basis", "source", "worth",
+                "total_at_low", "total_at_high"]  # fmt: skip
+
+
+class Quantities(Mapping[str, "Quantity"]):
+    """What there is to wash, by quantity slot; shown as a table."""
+
+    def __init__(self, estimate: Estimate) -> None:
+        self._estimate = estimate
+        self._slots = [slot for slot, _ in _core.take_off_columns("si")]
+
+    def __getitem__(self, slot: str) -> Quantity:
+        if slot not in self._slots:
+            raise KeyError(slot)
+        return self._estimate.figure(slot)
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._slots)
+
+    def __len__(self) -> int:
+        return len(self._slots)
+
+    def __repr__(self) -> str:
+        return _report.text([(slot, self._estimate.text(slot)) for slot in self])
+
+    def _repr_html_(self) -> str:
+        return _report.html([(slot, self._estimate.text(slot)) for slot in self])
+
+
+class Nozzle:
+    """What leaves the nozzle."""
+
+    def __init__(self, estimate: Estimate) -> None:
+        self.flow: Quantity = estimate.figure("nozzle.flow")
+        self.pressure: Quantity = estimate.figure("nozzle.pressure")
+        self.reaction: Quantity = estimate.figure("nozzle.reaction")
+        self._text = "{} at {}, reaction {}".format(
+            *(estimate.text(f"nozzle.{word}") for word in ("flow", "pressure", "reaction"))
+        )
+
+    def __repr__(self) -> str:
+        return self._text
+
+
+class Estimate:
+    """One structure priced under one job, at the mean of every input unless the job says likely.
+
+    It is priced as an outing group of one; in a programme it shares as the job says.
+    """
+
+    def __init__(self, core: _core.Estimate, job: Job) -> None:
+        self._core = core
+        self.job = job
+        self.cost = Cost(core, job.currency)
+
+    @property
+    def structure(self) -> Structure:
+        """The record that was priced."""
+        return self._core.structure
+
+    @property
+    def currency(self) -> str:
+        """Three-letter code of every amount."""
+        return self.job.currency
+
+    def figure(self, key: str) -> Quantity:
+        """One figure of the schema, in the job's units.
+
+        Parameters
+        ----------
+        key
+            As ``"water.volume"``, ``"operation[deck_hand_line].time"``, ``"drain_count"``.
+
+        Raises
+        ------
+        UnknownNameError
+            Naming the nearest known key.
+        """
+        number, unit = self._core.figure(key)
+        return in_pint(number, "1" if unit == self.currency else unit)
+
+    def text(self, key: str) -> str:
+        """One figure as text in the job's units, as ``"1,600 gal"``."""
+        return self._core.text(key)
+
+    @cached_property
+    def quantities(self) -> Quantities:
+        """What there is to wash, by quantity slot."""
+        return Quantities(self)
+
+    @property
+    def water(self) -> Quantity:
+        """Volume of water used."""
+        return self.figure("water.volume")
+
+    @property
+    def debris(self) -> Quantity:
+        """Mass of the dirt."""
+        return self.figure("debris.mass")
+
+    @property
+    def debris_volume(self) -> Quantity:
+        """Volume of the dirt."""
+        return self.figure("debris.volume")
+
+    @property
+    def hours(self) -> Quantity:
+        """Paid labour-hours of everybody."""
+        return self.figure("hours.labour")
+
+    @property
+    def on_site_hours(self) -> Quantity:
+        """Time of the crew at the structure."""
+        return self.figure("hours.on_site")
+
+    @property
+    def paid_hours(self) -> Quantity:
+        """Paid time of each person."""
+        return self.figure("hours.paid")
+
+    @property
+    def shifts(self) -> float:
+        """Crew-shifts."""
+        return float(self._core.figure("shift.count")[0])
+
+    @cached_property
+    def nozzle(self) -> Nozzle:
+        """Flow, pressure and reaction at the nozzle."""
+        return Nozzle(self)
+
+    def explain(self, key: str) -> Derivation:
+        """How a figure came about, down to the inputs, in the job's units.
+
+        Parameters
+        ----------
+        key
+            As for `figure`.
+
+        Returns
+        -------
+        Derivation
+            ``str()``, HTML in a notebook, ``.to_dict()``.
+        """
+        return self._core.explain(key)
+
+    @cached_property
+    def assumptions(self) -> pd.DataFrame:
+        """Every uncertain input that moves the total, the dearest first.
+
+        ``worth`` is the difference of the total between low and high of that input alone, in
+        `currency`; low, likely and high are text in the job's units.
+        """
+        return frame(self._core.assumptions(), _ASSUMPTIONS)
+
+    @cached_property
+    def warnings(self) -> list[str]:
+        """What to measure or mind: quantities no record tells, a nozzle that pushes hard."""
+        return warnings_of(self)
+
+    @cached_property
+    def cautions(self) -> list[dict[str, str]]:
+        """What the crew must mind here: id, text and source of each.
+
+        The usual ones, not a safety plan: the agency's rules, local codes and licensed practice
+        govern.
+        """
+        return self._core.cautions()
+
+    def ranges(self, draws: int = 256, seed: int = 1) -> pd.DataFrame:
+        """The main figures with the range that draws of all uncertain inputs give them.
+
+        Parameters
+        ----------
+        draws
+            How many.
+        seed
+            The same seed gives the same draws.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By key: label, unit, value, P5, P50, P95, in the job's units.
+        """
+        return frame(self._core.ranges(draws, seed)).set_index("key")
+
+    @cached_property
+    def stamp(self) -> dict[str, str]:
+        """What this rests on: version, date, hashes of the record and of the job with its rates."""
+        return stamp(self.job, _core.Inventory.of([self.structure]))
+
+    def to_pandas(self) -> pd.DataFrame:
+        """Every figure: key, label, value, unit, in the job's units."""
+        return frame(self._core.figures())
+
+    def __repr__(self) -> str:
+        return _report.text(_report.estimate_lines(self))
+
+    def _repr_html_(self) -> str:
+        return _report.html(_report.estimate_lines(self))
+
+
+def estimate(structure: Structure, job: Job) -> Estimate:
+    """Prices one structure.
+
+    Parameters
+    ----------
+    structure
+        A structure of an inventory.
+    job
+        The job.
+
+    Returns
+    -------
+    Estimate
+        Figures, cost, ranges, assumptions, explanations.
+
+    Raises
+    ------
+    InputError
+        Where it cannot be priced; ``found`` holds the reason.
+    """
+    return Estimate(_core.estimate(structure, job.plan), job)
+
+
+def explain(priced: Estimate, key: str) -> Derivation:
+    """How a figure of an estimate came about: the same as ``priced.explain(key)``."""
+    return priced.explain(key)

@@ -1,0 +1,191 @@
+"""The inventory: structures, and everything the reader could not use."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterable, Iterator
+from typing import TYPE_CHECKING, Any
+
+from scupper import _core
+from scupper._core import Structure
+from scupper._frames import frame, whole_numbers
+from scupper._progress import Progress, told
+from scupper.errors import InputError, UnknownNameError
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+_REJECTED = ["where", "line", "state", "structure_id", "found", "reason"]
+_DOUBTS = ["where", "line", "state", "structure_id", "column", "found", "reason", "kept"]
+
+
+class Inventory:
+    """Structures in the order of their file: ``inv[0]``, ``inv["0042"]``, ``inv["99:0042"]``.
+
+    Every row of the file is accounted for: rows = structures + rejected + routes under.
+    """
+
+    def __init__(self, core: _core.Inventory) -> None:
+        self._core = core
+
+    def __len__(self) -> int:
+        return len(self._core)
+
+    def __iter__(self) -> Iterator[Structure]:
+        return (self._core.at(i) for i in range(len(self)))
+
+    def __getitem__(self, which: int | str) -> Structure:
+        """The structure at a position, or of a number; "state:number" where states share it."""
+        if isinstance(which, str):
+            return self._find(which)
+        return self._core.at(which if which >= 0 else range(len(self))[which])
+
+    def _find(self, number: str) -> Structure:
+        found: Structure | None = self._core.find(number)
+        if found is None:
+            near = ", ".join(self._core.near_misses(number, 3))
+            allowed = f"{near}?" if near else "a structure number of this inventory"
+            raise UnknownNameError("inventory.unknown", "inventory", f'"{number}"', allowed)
+        return found
+
+    @property
+    def rows(self) -> int:
+        """Records read, header and blank lines apart."""
+        return self._core.rows
+
+    @property
+    def routes_under(self) -> int:
+        """Records of routes under a structure; they are no structures."""
+        return self._core.routes_under
+
+    @property
+    def files(self) -> list[str]:
+        """Names of the files read."""
+        return self._core.files
+
+    @property
+    def rejected(self) -> pd.DataFrame:
+        """Records that are no structure: where, line, state, structure_id, found, reason."""
+        return frame(self._core.rejected(), _REJECTED)
+
+    @property
+    def doubts(self) -> pd.DataFrame:
+        """Fields in doubt; ``kept`` says whether the value is recorded all the same."""
+        return frame(self._core.doubts(), _DOUBTS)
+
+    def to_pandas(self) -> pd.DataFrame:
+        """The recorded fields, one row a structure, units in the column names.
+
+        Returns
+        -------
+        pandas.DataFrame
+            Missing numbers are NaN or NA, missing text is empty.
+        """
+        columns = self._core.recorded()
+        integers = [n for n, c in columns.items() if getattr(c, "dtype", None) == "int32"]
+        return frame(columns | {name: whole_numbers(columns[name]) for name in integers})
+
+    def select(self, numbers: Iterable[str]) -> Selection:
+        """The structures of some numbers, and which numbers were not found.
+
+        Parameters
+        ----------
+        numbers
+            Structure numbers, or "state:number".
+
+        Returns
+        -------
+        Selection
+            In the order of the numbers; a number given twice is taken once.
+        """
+        found: dict[str, Structure] = {}
+        missing: dict[str, list[str]] = {}
+        repeated: list[str] = []
+        for number in map(str, numbers):
+            structure = self._unambiguous(number)
+            if structure is None:
+                missing[number] = self._core.near_misses(number, 3)
+            elif structure.key in found:
+                repeated.append(number)
+            else:
+                found[structure.key] = structure
+        core = self._core.part(list(found.values()))
+        return Selection(core, missing, repeated)
+
+    def _unambiguous(self, number: str) -> Structure | None:
+        """The structure, or None where there is none or several states have one."""
+        try:
+            return self._core.find(number)
+        except InputError:
+            return None
+
+    def __repr__(self) -> str:
+        name = ", ".join(map(os.path.basename, self.files)) or "no file"
+        return (
+            f"<{type(self).__name__} of {name}: {len(self)} structures, "
+            f"{len(self._core.rejected()['where'])} rejected, {self.routes_under} routes under, "
+            f"{len(self._core.doubts()['where'])} doubts>"
+        )
+
+
+class Selection(Inventory):
+    """A part of an inventory, usable wherever an inventory is.
+
+    Attributes
+    ----------
+    missing : dict of str to list of str
+        Numbers not found, or found in several states, and the nearest that exist.
+    repeated : list of str
+        Numbers of structures that were already taken.
+    """
+
+    def __init__(
+        self, core: _core.Inventory, missing: dict[str, list[str]], repeated: list[str]
+    ) -> None:
+        super().__init__(core)
+        self.missing = missing
+        self.repeated = repeated
+
+
+def read_inventory(
+    path: str | os.PathLike[str], elements: Any = None, progress: Progress = False
+) -> Inventory:
+    """Reads a delimited national inventory file.
+
+    Parameters
+    ----------
+    path
+        The file: a header row, comma-separated; columns are found by name.
+    elements
+        Must be None: this version reads no element files.
+    progress
+        True for a bar on standard error, or a function of (bytes done, bytes in all).
+
+    Returns
+    -------
+    Inventory
+        Structures, rejected records and doubts.
+
+    Raises
+    ------
+    FileError
+        Where it cannot be read or lacks necessary columns.
+    InputError
+        Where `elements` is given.
+    """
+    if elements is not None:
+        raise InputError(
+            "inventory.elements",
+            "elements",
+            repr(elements),
+            "None: element files are not read by this version",
+        )
+    with told(progress, "reading") as watch:
+        return Inventory(_core.read_inventory(os.fspath(path), watch))
+
+
+def gathered(structures: Inventory | Iterable[Structure]) -> Inventory:
+    """An inventory as it is, or one of structures from anywhere."""
+    if isinstance(structures, Inventory):
+        return structures
+    return Inventory(_core.Inventory.of(list(structures)))

@@ -1,0 +1,171 @@
+"""A job: scope, service level, closure, crews, equipment, values, exceptions."""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING, Any
+
+from scupper import _core
+from scupper._files import read_text, write_whole
+from scupper._frames import frame
+from scupper.errors import InputError
+from scupper.units import core_unit, is_quantity
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+
+class Job:
+    """What a person asks for. A job never changes: `replace` and `override` give a new one.
+
+    Every value with a dimension is text with its unit or a pint quantity; three of them are low,
+    likely and high.
+    """
+
+    def __init__(self, core: _core.Job) -> None:
+        self._core = core
+
+    @classmethod
+    def demo(cls) -> Job:
+        """The job of the demo; the county, its prices and its yard are invented."""
+        return cls(_core.Job.demo())
+
+    @classmethod
+    def from_file(cls, path: str | os.PathLike[str]) -> Job:
+        """Reads a job document (JSON) on top of the shipped rates.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be read or is no JSON.
+        InputError
+            Where a key, word, unit or value cannot be used; the path names it.
+        """
+        return cls(_core.Job.read(read_text(path), os.fspath(path)))
+
+    @classmethod
+    def from_dict(cls, document: Mapping[str, Any]) -> Job:
+        """A job from a document as `to_dict` gives it; pint quantities may stand for text."""
+        return cls(_core.Job.read(json.dumps(_plain(document, "job")), "job"))
+
+    def to_dict(self) -> dict[str, Any]:
+        """The whole job as a document: every operation and value, in SI with all digits."""
+        document: dict[str, Any] = json.loads(self._core.write())
+        return document
+
+    def save(self, path: str | os.PathLike[str]) -> None:
+        """Writes the job whole, or not at all."""
+        write_whole(path, self._core.write())
+
+    def replace(self, changes: Mapping[str, Any] | None = None, /, **more: Any) -> Job:
+        """A job with words or values replaced for every structure.
+
+        Parameters
+        ----------
+        changes
+            Keys of the job document (``units``, ``sharing``, ``closure``, ``service``, ...), each
+            replaced whole, or keys of the input schema: ``{"nozzle.bore": "7/8 in"}``.
+        **more
+            The same by keyword: ``units="metric"``, ``drains=6``.
+
+        Returns
+        -------
+        Job
+            The changed job.
+
+        Raises
+        ------
+        InputError
+            Where a key, word, unit or value cannot be used; a bare number where a unit is due is
+            refused with a valid example.
+        """
+        everything = {**(changes or {}), **more}
+        words = {k: v for k, v in everything.items() if k in _core.job_keys()}
+        core = self._core
+        if words:
+            core = Job.from_dict(self.to_dict() | words)._core
+        for key, value in everything.items():
+            if key not in words:
+                core = core.with_input(key, json.dumps(_plain(value, key)))
+        return Job(core)
+
+    def override(
+        self, structure: str, changes: Mapping[str, Any] | None = None, /, **more: Any
+    ) -> Job:
+        """A job with values measured or counted at one structure.
+
+        Parameters
+        ----------
+        structure
+            Structure number, or "state:number".
+        changes
+            Keys of the input schema: ``{"deck.length": "60 ft"}``.
+        **more
+            Short names of quantities: ``drains=0``.
+
+        Returns
+        -------
+        Job
+            The changed job.
+        """
+        core = self._core
+        for key, value in {**(changes or {}), **more}.items():
+            core = core.with_override(structure, key, json.dumps(_plain(value, key)))
+        return Job(core)
+
+    def keys(self) -> pd.DataFrame:
+        """Every input of this job: key, label, unit, low, likely, high, basis, source.
+
+        Returns
+        -------
+        pandas.DataFrame
+            Numbers in the job's units; NaN where the value follows from a structure's record.
+        """
+        return frame(self.plan.inputs())
+
+    @cached_property
+    def plan(self) -> _core.Plan:
+        """The job made ready; checks that every value is there and within bounds."""
+        return self._core.plan()
+
+    @property
+    def name(self) -> str:
+        """What people call the job."""
+        return self._core.name
+
+    @property
+    def currency(self) -> str:
+        """Three-letter code of every amount."""
+        return self._core.currency
+
+    @property
+    def units(self) -> str:
+        """How results are shown: "us", "metric" or "si"."""
+        return self._core.units
+
+    @property
+    def price_at(self) -> str:
+        """At which value of every input an estimate prices: "mean" or "likely"."""
+        return self._core.price_at
+
+    def __repr__(self) -> str:
+        return f"<Job {self.name!r}: {self.currency}, units {self.units}>"
+
+
+def _plain(value: Any, path: str) -> Any:
+    """A value as JSON knows it; a pint quantity becomes text with its unit."""
+    if is_quantity(value):
+        number, unit = core_unit(value)
+        return f"{float(number)!r} {unit}"
+    if isinstance(value, Mapping):
+        return {str(k): _plain(v, f"{path}.{k}") for k, v in value.items()}
+    if isinstance(value, list | tuple):
+        return [_plain(v, f"{path}[{i}]") for i, v in enumerate(value)]
+    if hasattr(value, "item"):
+        return value.item()
+    if value is None or isinstance(value, str | int | float | bool):
+        return value
+    raise InputError("job.type", path, repr(value), "text with a unit, a number, or a list of them")

@@ -1,0 +1,81 @@
+"""What there is to wash of every structure, with range and basis."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import TYPE_CHECKING, Any
+
+from scupper import _core
+from scupper._core import Structure
+from scupper._frames import frame, suffixed, words
+from scupper._progress import Progress, told
+from scupper.inventory import Inventory, gathered
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+
+def take_off(
+    inventory: Inventory | Iterable[Structure],
+    units: str = "si",
+    threads: int | None = None,
+    progress: Progress = False,
+) -> pd.DataFrame:
+    """Quantities of every component, one row a structure.
+
+    Parameters
+    ----------
+    inventory
+        An inventory, a selection of one, or structures.
+    units
+        ``"si"`` (m, m2) or ``"us"`` (ft, ft2); the unit stands in the column name.
+    threads
+        How many; None for as many as the machine has.
+    progress
+        True for a bar on standard error, or a function of (done, all).
+
+    Returns
+    -------
+    pandas.DataFrame
+        Every quantity is followed by the same name with ``_low`` and ``_high`` (5 % and 95 % of
+        draws) and ``_basis``. NaN: no record tells it; ``_low`` and ``_high`` then hold what is
+        assumed. ``verdict`` says whether a structure is washed as a bridge.
+    """
+    inv = gathered(inventory)
+    with told(progress, "taking off") as watch:
+        core = _core.take_off(inv._core, threads or 0, watch)
+    recorded = inv._core.recorded()
+    columns: dict[str, Any] = {name: recorded[name] for name in ("structure_id", "state")}
+    for i, (slot, unit) in enumerate(_core.take_off_columns(units)):
+        name = suffixed(slot, unit)
+        columns[name] = _core.from_si(core["value"][:, i], unit)
+        columns[f"{name}_low"] = _core.from_si(core["low"][:, i], unit)
+        columns[f"{name}_high"] = _core.from_si(core["high"][:, i], unit)
+        columns[f"{name}_basis"] = words(core["basis"][:, i], _core.basis_names())
+    columns["verdict"] = words(core["verdict"], _core.verdicts())
+    return frame(columns)
+
+
+def rules() -> pd.DataFrame:
+    """Every rule by which a dimension, category or quantity follows from a record.
+
+    Returns
+    -------
+    pandas.DataFrame
+        name, field, formula, low, likely, high, basis, when, missing, source.
+    """
+    return frame(_core.rules())
+
+
+def keys() -> pd.DataFrame:
+    """Every name that documents, tables and programs may rely on.
+
+    Returns
+    -------
+    pandas.DataFrame
+        section, key, dimension and whether it goes by the quantity that drives its row.
+    """
+    lines = [line.split("\t") for line in _core.key_listing().splitlines()]
+    rows = [(*line, "", "", "")[:4] for line in lines]
+    names = ("section", "key", "dimension", "by")
+    return frame({name: [row[i] for row in rows] for i, name in enumerate(names)})
