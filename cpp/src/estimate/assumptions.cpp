@@ -1,8 +1,8 @@
+#include "scupper/estimate/estimate.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <vector>
-
-#include "scupper/estimate/estimate.hpp"
 
 namespace scupper::estimate {
 
@@ -18,8 +18,8 @@ class Repricer {
     double total_with(std::size_t place, double value) {
         const double before = values_[place];
         values_[place] = value;
-        price(estimate_.resolved.model,
-              Inputs<double>(estimate_.plan->inputs, values_.data()), workspace_);
+        price(estimate_.resolved.model, Inputs<double>(estimate_.plan->inputs, values_.data()),
+              workspace_);
         values_[place] = before;
         return workspace_.figures.at(total_);
     }

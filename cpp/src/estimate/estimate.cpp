@@ -1,11 +1,11 @@
 #include "scupper/estimate/estimate.hpp"
 
+#include "scupper/error.hpp"
+#include "scupper/work.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <utility>
-
-#include "scupper/error.hpp"
-#include "scupper/work.hpp"
 
 namespace scupper::estimate {
 
@@ -21,8 +21,7 @@ double Estimate::figure(std::string_view key) const {
     return figures[figure_place_of(*plan, key)];
 }
 
-Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
-                   const Plan& plan) {
+Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures, const Plan& plan) {
     if (!resolved.model.shape.washable) {
         return Outcome::not_washable;
     }
@@ -35,8 +34,12 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     if (std::isfinite(total_of(plan, figures))) {
         return Outcome::priced;
     }
-    const double flow = figures[plan.figures.place(figure_place("nozzle.flow"), 0)];
-    return std::isfinite(flow) ? Outcome::no_number : Outcome::no_flow;
+    for (std::size_t row = 0; row < plan.methods.size(); ++row) {
+        if (!std::isfinite(figures[plan.figures.place(figure_place("nozzle.flow"), row)])) {
+            return Outcome::no_flow;
+        }
+    }
+    return Outcome::no_number;
 }
 
 std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
@@ -58,8 +61,8 @@ std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
 std::size_t figure_place_of(const Plan& plan, std::string_view key) {
     const std::string name(key);
     for (const std::string& candidate :
-         {name, "takeoff[" + name + "].quantity", "operation[" + name + "].time",
-          name + ".volume", name + ".total"}) {
+         {name, "takeoff[" + name + "].quantity", "operation[" + name + "].time", name + ".volume",
+          name + ".total"}) {
         if (const auto place = plan.figures.find(candidate)) {
             return *place;
         }

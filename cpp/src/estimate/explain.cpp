@@ -1,7 +1,7 @@
+#include "scupper/estimate/estimate.hpp"
+
 #include <string>
 #include <vector>
-
-#include "scupper/estimate/estimate.hpp"
 
 namespace scupper::estimate {
 
@@ -43,8 +43,7 @@ Traced recorded(const Traced& figure, const LayoutField& field, Recording& recor
                                                     .dimension = field.dimension,
                                                     .basis = {},
                                                     .source = "not present or not in the scope"});
-    return {figure.value(), &recording,
-            recording.record(Op::constant, figure.value(), {}, label)};
+    return {figure.value(), &recording, recording.record(Op::constant, figure.value(), {}, label)};
 }
 
 } // namespace

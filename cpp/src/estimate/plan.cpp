@@ -1,11 +1,11 @@
 #include "scupper/estimate/plan.hpp"
 
+#include "plan_parts.hpp"
+#include "scupper/error.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
-
-#include "plan_parts.hpp"
-#include "scupper/error.hpp"
 
 namespace scupper::estimate {
 
@@ -45,11 +45,11 @@ void set_values(Plan& plan) {
     }
 }
 
-/// A wet operation takes its water from the nozzle, any other states it.
+/// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
     for (const Operation& op : plan.job.operations) {
         const std::string row = "operation[" + op.name + "].";
-        if (key == row + (op.wet ? "water_per_unit" : "trigger_share")) {
+        if (key == row + (!op.method.empty() ? "water_per_unit" : "trigger_share")) {
             return false;
         }
     }
@@ -88,11 +88,10 @@ Uncertain checked(const Uncertain& value, const LayoutField& field, const std::s
     const std::string where = path + "." + field.key;
     check(value.guess, where);
     if (value.guess.low < field.least || value.guess.high > field.greatest) {
-        throw InputError({"job.bounds", where,
-                          std::to_string(value.guess.low) + " to " +
-                              std::to_string(value.guess.high) + " (SI)",
-                          std::to_string(field.least) + " to " + std::to_string(field.greatest) +
-                              " (SI)"});
+        throw InputError(
+            {"job.bounds", where,
+             std::to_string(value.guess.low) + " to " + std::to_string(value.guess.high) + " (SI)",
+             std::to_string(field.least) + " to " + std::to_string(field.greatest) + " (SI)"});
     }
     return value;
 }

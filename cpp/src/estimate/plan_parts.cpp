@@ -38,6 +38,24 @@ bool in_scope(const Job& job, const Operation& op) {
     return std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
 }
 
+std::size_t method_row(const Job& job, const std::string& name) {
+    for (std::size_t i = 0; i < job.methods.size(); ++i) {
+        if (job.methods[i].name == name) {
+            return i;
+        }
+    }
+    return no_method;
+}
+
+PlannedMethod planned(const WashMethod& method, const std::vector<std::string>& segments) {
+    PlannedMethod result{method.name, {}};
+    for (const std::string& name : method.hose) {
+        const auto found = std::find(segments.begin(), segments.end(), name);
+        result.hose.push_back(static_cast<std::size_t>(found - segments.begin()));
+    }
+    return result;
+}
+
 std::string cost_label(std::string name) {
     std::replace(name.begin(), name.end(), '_', ' ');
     return name + ", cost";
@@ -58,23 +76,33 @@ Layout figure_layout(const Plan& plan) {
     for (const PlannedOperation& op : plan.operations) {
         operations.push_back({op.name, slot_table[op.driver].dimension, {}});
     }
+    std::vector<LayoutRow> methods;
+    for (const PlannedMethod& method : plan.methods) {
+        methods.push_back({method.name, {}, {}});
+    }
     std::vector<LayoutRow> lines;
     for (const CostLine& line : plan.lines) {
         lines.push_back({row_name(line), {}, {}});
     }
-    return Layout(Schema::figures,
-                  {{"operation", operations}, {"line", lines}, {"takeoff", slot_layout_rows()}});
+    return Layout(Schema::figures, {{"nozzle", methods},
+                                    {"operation", operations},
+                                    {"line", lines},
+                                    {"takeoff", slot_layout_rows()}});
 }
 
 } // namespace
 
 void plan_operations(Plan& plan) {
+    const std::vector<std::string> segments = hose_segments(plan.job);
+    for (const WashMethod& method : plan.job.methods) {
+        plan.methods.push_back(planned(method, segments));
+    }
     std::size_t input_row = 0;
     for (const Operation& op : plan.job.operations) {
         const bool by_rate = op.timing == Timing::rate || op.timing == Timing::clock_rate;
-        plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing, op.wet,
-                                   in_scope(plan.job, op), condition_of(op.when),
-                                   by_rate ? input_row++ : 0});
+        plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing,
+                                   method_row(plan.job, op.method), in_scope(plan.job, op),
+                                   condition_of(op.when), by_rate ? input_row++ : 0});
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));

@@ -6,7 +6,10 @@ namespace scupper::estimate {
 
 template <class T>
 Workspace<T>::Workspace(const Plan& plan) : figures(plan.figures) {
-    line.hose.resize(plan.job.hose.size());
+    lines.resize(plan.methods.size());
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        lines[i].hose.resize(plan.methods[i].hose.size());
+    }
 }
 
 template <class T>

@@ -1,7 +1,7 @@
-#include <array>
-
 #include "price_steps.hpp"
 #include "scupper/debris.hpp"
+
+#include <array>
 
 namespace scupper::estimate::detail {
 

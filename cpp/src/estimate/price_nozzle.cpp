@@ -5,32 +5,39 @@ namespace scupper::estimate::detail {
 namespace {
 
 template <class T>
-void fill_line(const Model& model, const Inputs<T>& in, hydraulics::Line<T>& line) {
-    line.pump_pressure = in.template get<"pump.pressure">();
-    line.flow_limit = in.template get<"pump.flow_limit">();
+void fill_line(std::size_t row, const PlannedMethod& method, const Inputs<T>& in,
+               hydraulics::Line<T>& line) {
+    line.pump_pressure = in.template get<"pump.pressure">(row);
+    line.flow_limit = in.template get<"pump.flow_limit">(row);
     line.fluid = hydraulics::water(Temperature<T>(in.template get<"water.temperature">().si()));
     line.rise = Length<T>(T(0.0));
-    for (std::size_t i = 0; i < model.plan->job.hose.size(); ++i) {
+    for (std::size_t i = 0; i < method.hose.size(); ++i) {
+        const std::size_t hose = method.hose[i];
         hydraulics::Segment<T>& segment = line.hose[i];
-        segment.bore = in.template get<"hose.bore">(i);
-        segment.length = in.template get<"hose.length">(i);
-        segment.roughness = in.template get<"hose.roughness">(i);
-        segment.minor_loss = in.template get<"hose.minor_loss">(i);
-        line.rise += in.template get<"hose.rise">(i);
+        segment.bore = in.template get<"hose.bore">(hose);
+        segment.length = in.template get<"hose.length">(hose);
+        segment.roughness = in.template get<"hose.roughness">(hose);
+        segment.minor_loss = in.template get<"hose.minor_loss">(hose);
+        line.rise += in.template get<"hose.rise">(hose);
     }
-    line.nozzle = {in.template get<"nozzle.bore">(),
-                   in.template get<"nozzle.discharge_coefficient">()};
+    line.nozzle = {in.template get<"nozzle.bore">(row),
+                   in.template get<"nozzle.discharge_coefficient">(row)};
 }
 
 } // namespace
 
 template <class T>
 void price_nozzle(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
-    fill_line(model, in, ws.line);
-    const hydraulics::OperatingPoint<T> point = hydraulics::operating_point(ws.line);
-    ws.figures.template set<"nozzle.flow">(point.flow);
-    ws.figures.template set<"nozzle.pressure">(point.tip_pressure);
-    ws.figures.template set<"nozzle.reaction">(point.reaction);
+    for (std::size_t row = 0; row < model.plan->methods.size(); ++row) {
+        if (!model.active_methods[row]) {
+            continue;
+        }
+        fill_line(row, model.plan->methods[row], in, ws.lines[row]);
+        const hydraulics::OperatingPoint<T> point = hydraulics::operating_point(ws.lines[row]);
+        ws.figures.template set<"nozzle.flow">(point.flow, row);
+        ws.figures.template set<"nozzle.pressure">(point.tip_pressure, row);
+        ws.figures.template set<"nozzle.reaction">(point.reaction, row);
+    }
 }
 
 SCUPPER_INSTANTIATE_STEP(price_nozzle);

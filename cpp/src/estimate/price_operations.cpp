@@ -24,10 +24,10 @@ Effort<T> by_rate(const PlannedOperation& op, const T& quantity, const Inputs<T>
         effort.productive = worked;
         effort.clock = work::clock_time(worked, in.template get<"shift.productive_share">());
     }
-    effort.water = op.wet ? work::nozzle_water(ws.figures.template get<"nozzle.flow">(), worked,
-                                               in.template get<"operation.trigger_share">(row))
-                          : Volume<T>(quantity *
-                                      in.template raw<"operation.water_per_unit">(row));
+    effort.water = op.method != no_method
+                       ? work::nozzle_water(ws.figures.template get<"nozzle.flow">(op.method),
+                                            worked, in.template get<"operation.trigger_share">(row))
+                       : Volume<T>(quantity * in.template raw<"operation.water_per_unit">(row));
     return effort;
 }
 

@@ -1,10 +1,9 @@
 #include "scupper/estimate/programme.hpp"
 
-#include <limits>
-#include <utility>
-
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/estimate/run.hpp"
+
+#include <utility>
 
 namespace scupper::estimate {
 
@@ -25,19 +24,14 @@ std::vector<std::size_t> places_of(const Plan& plan, const std::vector<std::stri
     return places;
 }
 
-/// A pressure or a flow of one structure has no sum over structures.
-bool adds_up(const std::string& key) {
-    return !key.starts_with("nozzle.");
-}
-
 void gather(std::span<const Structure> structures, const Results& results, Programme& programme) {
     const std::size_t width = programme.keys.size();
     std::vector<FixedTotal> sums(width);
     for (std::size_t i = 0; i < structures.size(); ++i) {
         if (results.outcomes[i] != Outcome::priced) {
-            programme.unpriced.push_back({i, structures[i].id, structures[i].state,
-                                          outcome_reason(results.outcomes[i],
-                                                         results.verdicts[i])});
+            programme.unpriced.push_back(
+                {i, structures[i].id, structures[i].state,
+                 outcome_reason(results.outcomes[i], results.verdicts[i])});
             continue;
         }
         programme.priced.push_back(i);
@@ -48,9 +42,7 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
         }
     }
     for (std::size_t k = 0; k < width; ++k) {
-        programme.totals.push_back(adds_up(programme.keys[k])
-                                       ? sums[k].value()
-                                       : std::numeric_limits<double>::quiet_NaN());
+        programme.totals.push_back(sums[k].value());
     }
 }
 

@@ -1,10 +1,10 @@
 #include "scupper/estimate/resolve.hpp"
 
+#include "plan_parts.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
-
-#include "plan_parts.hpp"
 
 namespace scupper::estimate {
 
@@ -12,11 +12,11 @@ namespace {
 
 void decide_closure(const Structure& structure, const Plan& plan, Model& model) {
     const int named_kind = index_of(closure_kind_names, plan.job.closure);
-    model.closure = named_kind >= 0
-                        ? static_cast<closure::Kind>(named_kind)
-                        : closure::kind_by_record({structure.codes.lanes_on,
-                                                   structure.codes.traffic_direction,
-                                                   structure.codes.functional_class});
+    model.closure =
+        named_kind >= 0
+            ? static_cast<closure::Kind>(named_kind)
+            : closure::kind_by_record({structure.codes.lanes_on, structure.codes.traffic_direction,
+                                       structure.codes.functional_class});
 }
 
 bool operation_runs(const PlannedOperation& op, const Model& model) {
@@ -35,6 +35,12 @@ void decide_activity(const Plan& plan, Model& model) {
     model.active.resize(plan.operations.size());
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
         model.active[i] = operation_runs(plan.operations[i], model);
+    }
+    model.active_methods.assign(plan.methods.size(), 0);
+    for (std::size_t i = 0; i < plan.operations.size(); ++i) {
+        if (model.active[i] && plan.operations[i].method != no_method) {
+            model.active_methods[plan.operations[i].method] = 1;
+        }
     }
     model.active_labour.resize(plan.labour.size());
     for (std::size_t i = 0; i < plan.labour.size(); ++i) {
@@ -83,8 +89,7 @@ Overrides measured_values(const Structure& structure, const std::string& key, co
     Overrides values;
     for (const GivenValue& given : structure.given) {
         const std::size_t place = plan.inputs.at(full_key(given.key), key);
-        values.emplace_back(place,
-                            detail::checked(given.value, plan.inputs.fields()[place], key));
+        values.emplace_back(place, detail::checked(given.value, plan.inputs.fields()[place], key));
     }
     for (const std::string& id : {structure.id, key}) {
         const auto found = plan.overrides.find(id);

@@ -1,5 +1,7 @@
 #include "scupper/estimate/run.hpp"
 
+#include "scupper/error.hpp"
+
 #include <algorithm>
 #include <atomic>
 #include <chrono>
@@ -8,8 +10,6 @@
 #include <mutex>
 #include <thread>
 #include <vector>
-
-#include "scupper/error.hpp"
 
 namespace scupper::estimate {
 

@@ -1,10 +1,10 @@
 #include "scupper/estimate/show.hpp"
 
-#include <cmath>
-#include <utility>
-
 #include "scupper/error.hpp"
 #include "scupper/schema.hpp"
+
+#include <cmath>
+#include <utility>
 
 namespace scupper::estimate {
 
@@ -14,7 +14,8 @@ constexpr int digits = 4;
 
 /// Work by area or length is known by its rate; drains by minutes each.
 bool is_shown_as_rate(const Dimension& d, std::string_view key) {
-    return key.ends_with(".time_per_unit") && (d == dim::time / dim::area || d == dim::time / dim::length);
+    return key.ends_with(".time_per_unit") &&
+           (d == dim::time / dim::area || d == dim::time / dim::length);
 }
 
 std::string_view rate_unit(const Dimension& d, UnitSystem system) {

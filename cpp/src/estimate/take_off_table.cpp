@@ -1,12 +1,12 @@
 #include "scupper/estimate/take_off_table.hpp"
 
-#include <algorithm>
-#include <cmath>
-#include <limits>
-
 #include "price_steps.hpp"
 #include "scupper/estimate/draws.hpp"
 #include "scupper/estimate/run.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
 
 namespace scupper::estimate {
 
@@ -60,8 +60,7 @@ class Taker {
 
   private:
     takeoff::Quantities<double> quantities(const std::vector<double>& values) const {
-        return detail::quantities_of(resolved_.model,
-                                     Inputs<double>(plan_.inputs, values.data()));
+        return detail::quantities_of(resolved_.model, Inputs<double>(plan_.inputs, values.data()));
     }
 
     void draw() {

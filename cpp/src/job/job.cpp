@@ -1,10 +1,10 @@
 #include "scupper/job/job.hpp"
 
+#include "scupper/error.hpp"
+
 #include <algorithm>
 #include <array>
 #include <span>
-
-#include "scupper/error.hpp"
 
 namespace scupper {
 
@@ -25,6 +25,16 @@ void require_word(Words words, const std::string& word, const std::string& path,
     throw UnknownNameError({"job.word", path, "\"" + word + "\"", allowed});
 }
 
+void check_method(const Operation& op, const Job& job, const std::string& path) {
+    std::vector<std::string_view> known;
+    for (const WashMethod& method : job.methods) {
+        known.push_back(method.name);
+    }
+    if (!op.method.empty()) {
+        require_word(known, op.method, path + ".method");
+    }
+}
+
 void check_conditions(const std::vector<std::string>& when, const std::string& path) {
     for (const std::string& word : when) {
         const bool closure = index_of(closure_kind_names, word) >= 0;
@@ -34,13 +44,14 @@ void check_conditions(const std::vector<std::string>& when, const std::string& p
     }
 }
 
-void check_operation(const Operation& op) {
+void check_operation(const Operation& op, const Job& job) {
     const std::string path = "job.operations[" + op.name + "]";
     require_word(component_names, op.component, path + ".component");
     for (const std::string& level : op.levels) {
         require_word(service_level_names, level, path + ".levels");
     }
     check_conditions(op.when, path);
+    check_method(op, job, path);
     if (!(op.factor > 0.0)) {
         throw InputError(
             {"job.factor", path + ".factor", std::to_string(op.factor), "a number above 0"});
@@ -66,10 +77,10 @@ void check_scope(const Job& job) {
             job.operations.begin(), job.operations.end(),
             [&, c = component, l = level](const Operation& op) { return serves(op, c, l); });
         if (!served) {
-            throw InputError({"job.scope", path,
-                              "no operation of the rate book serves " + component + " at level " +
-                                  level,
-                              "a level that an operation serves, or an operation of your own"});
+            throw InputError(
+                {"job.scope", path,
+                 "no operation of the rate book serves " + component + " at level " + level,
+                 "a level that an operation serves, or an operation of your own"});
         }
     }
     if (!any) {
@@ -87,7 +98,8 @@ std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
 }
 
 std::vector<LayoutRow> drain_rows() {
-    return {{"free", {}, "free drain"}, {"clogged", {}, "clogged drain"},
+    return {{"free", {}, "free drain"},
+            {"clogged", {}, "clogged drain"},
             {"frozen", {}, "frozen drain"}};
 }
 
@@ -98,12 +110,24 @@ std::string service_level(const Job& job, const std::string& component) {
     return found == job.service.end() ? "none" : found->second;
 }
 
+std::vector<std::string> hose_segments(const Job& job) {
+    std::vector<std::string> names;
+    for (const WashMethod& method : job.methods) {
+        for (const std::string& name : method.hose) {
+            if (std::find(names.begin(), names.end(), name) == names.end()) {
+                names.push_back(name);
+            }
+        }
+    }
+    return names;
+}
+
 void check_job(const Job& job) {
     static constexpr std::array<std::string_view, 3> unit_systems{"us", "metric", "si"};
     require_word(unit_systems, job.units, "job.units");
     require_word(closure_kind_names, job.closure, "job.closure", "by_record");
     for (const Operation& op : job.operations) {
-        check_operation(op);
+        check_operation(op, job);
     }
     for (const Resource& r : job.labour) {
         check_conditions(r.when, "job.labour[" + r.name + "]");
@@ -125,17 +149,25 @@ Layout input_layout(const Job& job) {
         }
     }
     std::vector<LayoutRow> hose;
-    for (const std::string& name : job.hose) {
+    for (const std::string& name : hose_segments(job)) {
         hose.push_back({name, {}, "hose " + name});
+    }
+    std::vector<LayoutRow> methods;
+    for (const WashMethod& method : job.methods) {
+        methods.push_back({method.name, {}, {}});
     }
     std::vector<LayoutRow> closures;
     for (std::size_t kind = 1; kind < closure_kind_names.size(); ++kind) { // 0 is "none"
-        closures.push_back({std::string(closure_kind_names[kind]), {}, "closure " + std::string(closure_kind_names[kind])});
+        closures.push_back({std::string(closure_kind_names[kind]),
+                            {},
+                            "closure " + std::string(closure_kind_names[kind])});
     }
     return Layout(Schema::inputs, {{"quantity", slot_layout_rows()},
                                    {"dirt", {{"gutter", {}, "gutter"}}},
                                    {"drain_dirt", drain_rows()},
+                                   {"pump", methods},
                                    {"hose", hose},
+                                   {"nozzle", methods},
                                    {"operation", operations},
                                    {"closure", closures},
                                    {"labour", rows_of(job.labour)},

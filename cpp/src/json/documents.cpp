@@ -1,14 +1,14 @@
 #include "scupper/json/documents.hpp"
 
-#include <algorithm>
-#include <array>
-#include <utility>
-
 #include "data/cautions_json.hpp"
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
 #include "scupper/error.hpp"
 #include "values.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
 
 namespace scupper::json {
 
@@ -20,7 +20,7 @@ using detail::ValueContext;
 constexpr int document_version = 1;
 
 constexpr std::array<std::string_view, 10> rate_book_keys{
-    "scupper_rates", "name",      "date", "currency",  "source",
+    "scupper_rates", "name",       "date",   "currency",  "source",
     "note",          "operations", "labour", "equipment", "inputs"};
 
 Json parse(std::string_view text, std::string_view name) {
@@ -81,16 +81,6 @@ Slot read_driver(const std::string& word, const std::string& path) {
     return found;
 }
 
-bool flag_or(const Json& object, const char* key, bool otherwise, const std::string& path) {
-    if (!object.contains(key)) {
-        return otherwise;
-    }
-    if (!object[key].is_boolean()) {
-        throw InputError({"json.type", path + "." + key, object[key].dump(), "true or false"});
-    }
-    return object[key].get<bool>();
-}
-
 Operation read_operation(const Json& value, const std::string& path) {
     detail::require_known_keys(value, job_operation_keys, path);
     Operation op;
@@ -102,7 +92,7 @@ Operation read_operation(const Json& value, const std::string& path) {
     op.levels = words(value, "levels", path);
     op.driver = read_driver(detail::text_or(value, "driver", {}, path), path);
     op.timing = read_timing(detail::text_or(value, "timing", "rate", path), path);
-    op.wet = flag_or(value, "wet", false, path);
+    op.method = detail::text_or(value, "method", {}, path);
     op.when = words(value, "when", path);
     op.note = detail::text_or(value, "note", {}, path);
     if (value.contains("factor")) {
@@ -121,13 +111,21 @@ Resource read_resource(const Json& value, const std::string& path) {
             detail::text_or(value, "note", {}, path)};
 }
 
+WashMethod read_method(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_method_keys, path);
+    return {detail::text_or(value, "name", {}, path), words(value, "hose", path),
+            detail::text_or(value, "note", {}, path)};
+}
+
 Caution read_caution(const Json& value, const std::string& path) {
     static constexpr std::array<std::string_view, 4> keys{"id", "text", "source", "when"};
     detail::require_known_keys(value, keys, path);
-    Caution caution{detail::text_or(value, "id", {}, path), detail::text_or(value, "text", {}, path),
+    Caution caution{detail::text_or(value, "id", {}, path),
+                    detail::text_or(value, "text", {}, path),
                     detail::text_or(value, "source", {}, path), words(value, "when", path)};
     if (caution.id.empty() || caution.text.empty() || caution.source.empty()) {
-        throw InputError({"json.missing", path, value.dump(), "a caution with id, text and source"});
+        throw InputError(
+            {"json.missing", path, value.dump(), "a caution with id, text and source"});
     }
     return caution;
 }
@@ -205,7 +203,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     if (doc.contains("equipment")) {
         job.equipment = list_of(doc, "equipment", name, read_resource);
     }
-    job.hose = words(doc, "hose", name);
+    job.methods = list_of(doc, "methods", name, read_method);
 }
 
 ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
@@ -260,9 +258,11 @@ Job read_job(std::string_view text, std::string_view name, const RateBook& book)
     job.note = detail::text_or(doc, "note", {}, path);
     job.currency = detail::text_or(doc, "currency", book.currency, path);
     job.units = detail::text_or(doc, "units", "us", path);
-    job.price_at = read_price_at(detail::text_or(doc, "price_at", "mean", path), path + ".price_at");
+    job.price_at =
+        read_price_at(detail::text_or(doc, "price_at", "mean", path), path + ".price_at");
     job.closure = detail::text_or(doc, "closure", "by_record", path);
-    job.sharing = read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
+    job.sharing =
+        read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
     read_service(doc, path, job);
     read_rows(doc, path, job);
     const Layout layout = input_layout(job);

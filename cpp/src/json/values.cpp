@@ -1,21 +1,21 @@
 #include "values.hpp"
 
+#include "scupper/error.hpp"
+#include "scupper/estimate/plan.hpp"
+#include "scupper/unit.hpp"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <optional>
 
-#include "scupper/error.hpp"
-#include "scupper/estimate/plan.hpp"
-#include "scupper/unit.hpp"
-
 namespace scupper::json::detail {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> value_keys{
-    "value", "low",  "likely",       "high",   "source", "date",
-    "note",  "basis", "shared_share", "family", "meaning"};
+constexpr std::array<std::string_view, 11> value_keys{"value",        "low",    "likely", "high",
+                                                      "source",       "date",   "note",   "basis",
+                                                      "shared_share", "family", "meaning"};
 
 constexpr std::array<std::string_view, 6> family_names{"fixed", "uniform", "triangular",
                                                        "pert",  "normal",  "lognormal"};
@@ -91,8 +91,9 @@ ThreePoint read_points(const Json& value, const LayoutField& field, const ValueC
     for (std::size_t i = 0; i < 3; ++i) {
         points[i] = read_number(value[i], field, context, path);
     }
-    const bool rate = value[0].is_string() &&
-                      is_inverse(field, parse_quantity(value[0].get<std::string>(), path).dimension);
+    const bool rate =
+        value[0].is_string() &&
+        is_inverse(field, parse_quantity(value[0].get<std::string>(), path).dimension);
     if (!rate && (points[0] > points[1] || points[1] > points[2])) {
         throw InputError({"json.order", path, value.dump(), "low, likely, high in this order"});
     }
@@ -104,8 +105,8 @@ std::size_t word_index(const std::array<std::string_view, N>& words, const std::
                        const std::string& path) {
     const int index = index_of(words, word);
     if (index < 0) {
-        throw UnknownNameError({"json.word", path, "\"" + word + "\"",
-                                "\"" + nearest_name(word, words) + "\"?"});
+        throw UnknownNameError(
+            {"json.word", path, "\"" + word + "\"", "\"" + nearest_name(word, words) + "\"?"});
     }
     return static_cast<std::size_t>(index);
 }

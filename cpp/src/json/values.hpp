@@ -1,11 +1,11 @@
 #pragma once
 // One value of a document: text with unit, number, list of three, or object with origin.
 
-#include <nlohmann/json.hpp>
-#include <string>
-
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
+
+#include <nlohmann/json.hpp>
+#include <string>
 
 namespace scupper::json::detail {
 
@@ -13,9 +13,9 @@ using Json = nlohmann::json;
 
 /// What a value is read against.
 struct ValueContext {
-    const Layout* layout;    ///< fields and their dimensions
-    std::string currency;    ///< three-letter code every amount must have
-    Provenance origin;       ///< where values come from that do not say so themselves
+    const Layout* layout; ///< fields and their dimensions
+    std::string currency; ///< three-letter code every amount must have
+    Provenance origin;    ///< where values come from that do not say so themselves
     Basis basis = Basis::given;
 };
 

@@ -8,14 +8,10 @@ namespace {
 using detail::Json;
 
 Json write_operation(const Operation& op) {
-    return {{"name", op.name},
-            {"component", op.component},
-            {"levels", op.levels},
-            {"driver", slot_table[op.driver].key},
-            {"factor", op.factor},
-            {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
-            {"wet", op.wet},
-            {"when", op.when},
+    return {{"name", op.name},     {"component", op.component},
+            {"levels", op.levels}, {"driver", slot_table[op.driver].key},
+            {"factor", op.factor}, {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
+            {"method", op.method}, {"when", op.when},
             {"note", op.note}};
 }
 
@@ -57,7 +53,10 @@ std::string write_job(const Job& job) {
     }
     doc["labour"] = write_resources(job.labour);
     doc["equipment"] = write_resources(job.equipment);
-    doc["hose"] = job.hose;
+    doc["methods"] = Json::array();
+    for (const WashMethod& m : job.methods) {
+        doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});
+    }
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();
     for (const auto& [id, settings] : job.overrides) {

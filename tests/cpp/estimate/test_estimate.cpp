@@ -73,7 +73,7 @@ TEST_CASE("what cannot be priced is refused with the reason") {
     CHECK(e.id() == "estimate.unpriced");
     CHECK(e.path() == "99:P1");
     CHECK(e.found().find("culvert") != std::string::npos);
-    const Job weak = json::with_input(json::with_input(json::demo_job(), "pump.pressure", "\"1 psi\""),
+    const Job weak = json::with_input(json::with_input(json::demo_job(), "pump[hand_line].pressure", "\"1 psi\""),
                                       "hose[supply].rise", "\"20 ft\"");
     CHECK(refused<InputError>(weak).found().find("no water reaches the nozzle") !=
           std::string::npos);
@@ -123,7 +123,7 @@ TEST_CASE("guesses are ordered by the money they move; certain inputs are none")
     for (const auto& guess : guesses) {
         CHECK(guess.value.guess.low < guess.value.guess.high);
         CHECK(guess.value.origin != nullptr);
-        CHECK(guess.key != "nozzle.bore"); // the yard knows its own nozzle
+        CHECK(guess.key != "nozzle[hand_line].bore"); // the yard knows its own nozzle
     }
 }
 

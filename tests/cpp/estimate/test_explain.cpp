@@ -41,7 +41,7 @@ TEST_CASE("an explanation ends in inputs that say how they came to be known") {
 TEST_CASE("the flow at the nozzle is explained as a solve with its method") {
     const auto e = estimate::estimate(overpass(), demo_plan());
     bool found = false;
-    for (const DerivedStep& s : estimate::explain(e, "nozzle.flow").steps) {
+    for (const DerivedStep& s : estimate::explain(e, "nozzle[hand_line].flow").steps) {
         found |= s.kind == DerivedKind::solve && !s.source.empty() && s.residual < 1e-9;
     }
     CHECK(found);

@@ -68,7 +68,7 @@ TEST_CASE("the worked rinse by hand: every step of a structure without ranges") 
     CHECK(e.figure("drain_clogged") == Approx(2400.0 / 0.75));
     CHECK(e.figure("closure_set_up") == Approx(25 * 60.0));
     const double gallon = 231 * 0.0254 * 0.0254 * 0.0254;
-    const double water = e.figure("nozzle.flow") * deck * 0.5 + (3 * 60 + 120) * gallon;
+    const double water = e.figure("nozzle[hand_line].flow") * deck * 0.5 + (3 * 60 + 120) * gallon;
     CHECK(e.figure("water") == Approx(water));
     const double dirt = 2.0 * 61.0 * 1.5 * foot * 0.15 * 0.0254 + (3 * 0.3 + 1.0) * std::pow(foot, 3);
     CHECK(e.figure("debris") == Approx(dirt));
@@ -111,7 +111,7 @@ TEST_CASE("longer and wider decks take more of everything, less drains less") {
 
 TEST_CASE("a higher pump pressure means more water; water never falls from the sky") {
     const auto water = [](const char* pressure) {
-        const Job job = json::with_input(json::demo_job(), "pump.pressure", pressure);
+        const Job job = json::with_input(json::demo_job(), "pump[hand_line].pressure", pressure);
         return estimate::estimate(overpass(), estimate::make_plan(job)).figure("water");
     };
     CHECK(water("\"60 psi\"") < water("\"80 psi\""));

@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <atomic>
-#include <cmath>
 #include <cstring>
 #include <vector>
 
@@ -82,7 +81,6 @@ TEST_CASE("a row of the programme is the estimate of that structure alone") {
         }
     }
     CHECK(p.totals[column] == Approx(sum).epsilon(1e-9));
-    CHECK(std::isnan(p.totals.front())); // flows of different nozzles do not add up
 }
 
 TEST_CASE("a run stops when its listener says so, and passes on errors") {

@@ -61,6 +61,9 @@ TEST_CASE("an empty scope and misspelt words are refused") {
     job.operations[0].when = {"over_watr"};
     CHECK(refused<UnknownNameError>(job).path() == "job.operations[deck_hand_line].when");
     job = small_job();
+    job.operations[0].method = "hand_lime";
+    CHECK(refused<UnknownNameError>(job).path() == "job.operations[deck_hand_line].method");
+    job = small_job();
     job.operations[0].factor = 0.0;
     CHECK(refused<InputError>(job).id() == "job.factor");
     job = small_job();
@@ -70,11 +73,13 @@ TEST_CASE("an empty scope and misspelt words are refused") {
 
 TEST_CASE("the layout has a row for every operation, hose, person and piece of equipment") {
     Job job = small_job();
-    job.hose = {"supply", "reel"};
+    job.methods = {{"hand_line", {"supply", "reel"}, {}}, {"wand", {"supply"}, {}}};
     job.labour = {{"wash_crew", {}, {}}};
     const Layout layout = input_layout(job);
     CHECK(layout.find("operation[deck_hand_line].time_per_unit"));
     CHECK(layout.find("hose[reel].bore"));
+    CHECK(layout.row_names("hose") == std::vector<std::string>{"supply", "reel"});
+    CHECK(layout.find("nozzle[wand].bore"));
     CHECK(layout.find("labour[wash_crew].wage"));
     CHECK(layout.find("quantity[drain_count].given"));
     CHECK_FALSE(layout.find("closure[none].set_up_time"));

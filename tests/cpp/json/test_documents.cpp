@@ -18,7 +18,7 @@ const Setting& setting(const Job& job, const std::string& key) {
 }
 
 std::string small_job(const std::string& inputs) {
-    return R"({"scupper_job": 1, "service": {"deck_top": "rinse"}, "hose": ["supply"],
+    return R"({"scupper_job": 1, "service": {"deck_top": "rinse"}, "methods": [{"name": "hand_line", "hose": ["supply"]}],
                "inputs": {)" +
            inputs + "}}";
 }
@@ -53,9 +53,9 @@ TEST_CASE("a production rate is held as time per unit, low and high change place
 }
 
 TEST_CASE("values keep low, likely, high, source, share and basis") {
-    const Job job = read(R"("nozzle.bore": {"low": "3/8 in", "likely": "1/2 in", "high": "5/8 in",
+    const Job job = read(R"("nozzle[hand_line].bore": {"low": "3/8 in", "likely": "1/2 in", "high": "5/8 in",
         "source": "yard list", "date": "2026-03-01", "shared_share": 0.25, "basis": "measured"})");
-    const Setting& bore = setting(job, "nozzle.bore");
+    const Setting& bore = setting(job, "nozzle[hand_line].bore");
     CHECK(bore.value.guess.low == Approx(0.375 * 0.0254));
     CHECK(bore.value.guess.high == Approx(0.625 * 0.0254));
     CHECK(bore.value.shared_share == 0.25);
@@ -72,22 +72,22 @@ TEST_CASE("a job's own value takes the place of the rate book's, the rest stays"
 }
 
 TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
-    const auto unit = refused<UnitError>(small_job(R"("nozzle.bore": "100 psi")"));
-    CHECK(unit.path() == "job.json.inputs.nozzle.bore");
+    const auto unit = refused<UnitError>(small_job(R"("nozzle[hand_line].bore": "100 psi")"));
+    CHECK(unit.path() == "job.json.inputs.nozzle[hand_line].bore");
     CHECK(unit.id() == "unit.dimension");
-    const auto bare = refused<UnitError>(small_job(R"("nozzle.bore": 0.5)"));
+    const auto bare = refused<UnitError>(small_job(R"("nozzle[hand_line].bore": 0.5)"));
     CHECK(bare.id() == "unit.missing");
-    const auto key = refused<UnknownNameError>(small_job(R"("nozzle.boar": "1 in")"));
-    CHECK(key.allowed() == "\"nozzle.bore\"?");
+    const auto key = refused<UnknownNameError>(small_job(R"("nozzle[hand_line].boar": "1 in")"));
+    CHECK(key.allowed() == "\"nozzle[hand_line].bore\"?");
     const auto top = refused<UnknownNameError>(R"({"scupper_job": 1, "servise": {}})");
     CHECK(top.allowed() == "\"service\"?");
     const auto component =
         refused<UnknownNameError>(R"({"scupper_job": 1, "service": {"deck_topp": "rinse"}})");
     CHECK(component.allowed() == "\"deck_top\"?");
     CHECK(refused<UnitError>(small_job(R"("price.water": "8 EUR/m3")")).id() == "json.currency");
-    CHECK(refused<InputError>(small_job(R"("nozzle.bore": ["1 in", "2 in"])")).id() ==
+    CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["1 in", "2 in"])")).id() ==
           "json.type");
-    CHECK(refused<InputError>(small_job(R"("nozzle.bore": ["2 in", "1 in", "3 in"])")).id() ==
+    CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["2 in", "1 in", "3 in"])")).id() ==
           "json.order");
     CHECK(refused<InputError>(R"({"scupper_job": 2})").id() == "json.version");
     CHECK(refused<FileError>("{").id() == "json.text");
@@ -112,14 +112,14 @@ TEST_CASE("a job written and read back is the same job") {
 
 TEST_CASE("single values change for all structures or for one") {
     const Job& job = json::demo_job();
-    const Job changed = json::with_input(job, "nozzle.bore", R"("7/8 in")");
-    CHECK(setting(changed, "nozzle.bore").value.guess.likely == Approx(0.875 * 0.0254));
-    CHECK(setting(job, "nozzle.bore").value.guess.likely == Approx(0.5 * 0.0254));
+    const Job changed = json::with_input(job, "nozzle[hand_line].bore", R"("7/8 in")");
+    CHECK(setting(changed, "nozzle[hand_line].bore").value.guess.likely == Approx(0.875 * 0.0254));
+    CHECK(setting(job, "nozzle[hand_line].bore").value.guess.likely == Approx(0.5 * 0.0254));
     const Job counted = json::with_override(job, "0042", "drains", "0");
     REQUIRE(counted.overrides.count("0042") == 1);
     CHECK(counted.overrides.at("0042").front().key == "quantity[drain_count].given");
     CHECK(counted.overrides.at("0042").front().value.basis == Basis::measured);
-    CHECK_THROWS_AS(json::with_input(job, "nozzle.bohr", R"("1 in")"), UnknownNameError);
+    CHECK_THROWS_AS(json::with_input(job, "nozzle[hand_line].bohr", R"("1 in")"), UnknownNameError);
 }
 
 TEST_CASE("every shipped value says where it comes from") {

@@ -27,6 +27,15 @@ struct Condition {
     std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 
+/// The mark of an operation without a nozzle.
+inline constexpr std::size_t no_method = static_cast<std::size_t>(-1);
+
+/// A way to bring water to bear, looked up once.
+struct PlannedMethod {
+    std::string name;              ///< [text] its name
+    std::vector<std::size_t> hose; ///< [-, n] rows of its segments, from pump to nozzle
+};
+
 /// One operation of a job, looked up once.
 struct PlannedOperation {
     std::string name;      ///< [text] word of the trade, or the user's own
@@ -34,7 +43,7 @@ struct PlannedOperation {
     Slot driver;           ///< [-] quantity slot that drives it
     double factor;         ///< [-]
     Timing timing;         ///< [-] how its time follows
-    bool wet;              ///< [-] the nozzle runs, so its water follows from the flow
+    std::size_t method;    ///< [-] row of its method, or no_method
     bool in_scope;         ///< whether the service level of its component calls for it
     Condition when;        ///< [-] on which structures it is needed
     std::size_t input_row; ///< row in group `operation` of the inputs; for timing rate, clock_rate
@@ -62,6 +71,7 @@ struct Plan {
     std::vector<Uncertain> base;       ///< by input place; the structure's own dimensions are blank
     std::vector<double> base_values;   ///< [SI] of `base`, at the mean or likely value
     std::vector<std::uint64_t> hashes; ///< of every input key, for draws
+    std::vector<PlannedMethod> methods;        ///< [-, n] ways to bring water to bear
     std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
     std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
     std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed

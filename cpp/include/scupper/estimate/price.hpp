@@ -7,6 +7,8 @@
 #include "scupper/hydraulics.hpp"
 #include "scupper/work.hpp"
 
+#include <vector>
+
 namespace scupper::estimate {
 
 /// Memory a price works in, made once for a plan and used for every structure and draw.
@@ -14,10 +16,10 @@ template <class T>
 struct Workspace {
     explicit Workspace(const Plan& plan);
 
-    Figures<T> figures;                ///< [SI unit of each] the result of `price`
-    takeoff::Quantities<T> quantities; ///< [SI unit of each slot] from the take-off
-    hydraulics::Line<T> line;          ///< [-] pump, hose and nozzle as the inputs have them
-    work::OutingHours<T> hours;        ///< [s] where the paid hours go
+    Figures<T> figures;                     ///< [SI unit of each] the result of `price`
+    takeoff::Quantities<T> quantities;      ///< [SI unit of each slot] from the take-off
+    std::vector<hydraulics::Line<T>> lines; ///< [-, n] by method: pump, hose and nozzle
+    work::OutingHours<T> hours;             ///< [s] where the paid hours go
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

@@ -28,6 +28,7 @@ struct Model {
     closure::Kind closure = closure::Kind::none; ///< [-] as the job or the record has it
     Beneath beneath;                             ///< [-] what lies below
     std::vector<char> active;                    ///< by operation
+    std::vector<char> active_methods;            ///< by method: an active operation needs it
     std::vector<char> active_labour;             ///< by row
     std::vector<char> active_equipment;          ///< by row
 };

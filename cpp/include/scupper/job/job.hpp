@@ -29,7 +29,7 @@ struct Job {
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
-    std::vector<std::string> hose;              ///< segments from pump to nozzle
+    std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
     std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
@@ -44,6 +44,15 @@ struct Job {
 /// Errors: none.
 /// Source: own convention
 std::string service_level(const Job& job, const std::string& component);
+
+/// The hose segments of all methods, each once, in the order in which they are named.
+///
+/// @param job [-] the job
+/// @return [text, n] names of segments
+/// Range: any job.
+/// Errors: none.
+/// Source: own convention
+std::vector<std::string> hose_segments(const Job& job);
 
 /// Checks what can be checked without a structure: words, operations, and that every component in
 /// the scope has an operation that serves it.

@@ -22,9 +22,16 @@ struct Operation {
     Slot driver = 0;                 ///< quantity slot that drives it
     double factor = 1.0;             ///< [-] how often the quantity is worked
     Timing timing = Timing::rate;    ///< how its time follows
-    bool wet = false;                ///< whether the nozzle runs
+    std::string method;              ///< how water is brought to bear; empty where none runs
     std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
     std::string note;                ///< free text
+};
+
+/// A way to bring water to bear: one pump, hose segments in series, one nozzle.
+struct WashMethod {
+    std::string name;              ///< one of method_names, or the user's own
+    std::vector<std::string> hose; ///< names of its segments, from pump to nozzle
+    std::string note;              ///< free text
 };
 
 /// A kind of people or equipment that is paid by the hour.

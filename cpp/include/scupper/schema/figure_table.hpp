@@ -19,7 +19,7 @@ struct FigureField {
 };
 
 inline constexpr std::array<InputGroup, 9> figure_groups{{
-    {"nozzle", false, "nozzle"},
+    {"nozzle", true, "nozzles by method"},
     {"operation", true, "operations"},
     {"water", false, "water"},
     {"debris", false, "debris"},

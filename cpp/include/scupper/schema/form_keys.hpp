@@ -21,14 +21,19 @@ inline constexpr std::array<std::string_view, 15> job_keys{
     "operations",  // operations of the user's own, on top of the rate book's
     "labour",      // kinds of people: name and when they are needed
     "equipment",   // kinds of equipment: name and when they are needed
-    "hose",        // names of the hose segments from pump to nozzle
+    "methods",     // ways to bring water to bear: name and hose segments
     "inputs",      // schema key to value
     "overrides",   // structure number to {schema key to value}
 };
 
 /// Keys of one operation in `operations`.
 inline constexpr std::array<std::string_view, 9> job_operation_keys{
-    "name", "component", "levels", "driver", "factor", "timing", "wet", "when", "note"};
+    "name", "component", "levels", "driver", "factor", "timing", "method", "when", "note"};
+/// Keys of one method in `methods`.
+inline constexpr std::array<std::string_view, 3> job_method_keys{
+    "name",
+    "hose", // names of its hose segments from pump to nozzle; methods may share segments
+    "note"};
 /// Keys of one kind of people or equipment.
 inline constexpr std::array<std::string_view, 3> job_resource_keys{"name", "when", "note"};
 

@@ -68,6 +68,13 @@ inline constexpr std::array<std::string_view, 34> operation_names{
     "meal",
     "idle"};
 
+/// How water is brought to bear, each with its own pump, hose and nozzle. A job may add its own.
+inline constexpr std::array<std::string_view, 4> method_names{
+    "hand_line", // low pressure, high flow
+    "wand",      // high pressure, low flow
+    "flusher",   // bar of a flusher truck
+    "jetter"};   // bar or gun of a combination truck
+
 /// How the time of an operation follows.
 inline constexpr std::array<std::string_view, 6> timing_names{
     "rate",       // quantity x time per unit, in productive time
