@@ -64,6 +64,16 @@ Columns line_columns(const Estimate& e) {
     return columns;
 }
 
+std::vector<std::string> active_methods(const Estimate& e) {
+    std::vector<std::string> names;
+    for (std::size_t row = 0; row < e.plan->methods.size(); ++row) {
+        if (e.resolved.model.active_methods[row]) {
+            names.push_back(e.plan->methods[row].name);
+        }
+    }
+    return names;
+}
+
 ShownDerivation explain(const Estimate& e, const std::string& key) {
     const py::gil_scoped_release free;
     return {estimate::explain(e, key), Show(e.plan->job)};
@@ -186,6 +196,7 @@ void bind_estimate(py::module_& m) {
         .def("explain", &explain, doc("estimate::explain"), arg("key"))
         .def("ranges", &range_columns, doc("estimate::ranges"), arg("draws"), arg("seed"))
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))
+        .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
         .def("cautions", &caution_rows, doc("estimate::cautions"))
         .def("untold", &untold_rows, doc("estimate::untold_quantities"));
     m.def("estimate", &price, doc("estimate::estimate"), arg("structure"), arg("plan"));

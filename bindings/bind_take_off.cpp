@@ -14,10 +14,6 @@ namespace {
 using estimate::TakeOffTable;
 using takeoff::Rule;
 
-/// The words for takeoff::Verdict, in its order.
-constexpr std::array<std::string_view, 5> verdict_words{"bridge", "culvert", "buried", "tunnel",
-                                                        "no_dimensions"};
-
 TakeOffTable table_of(const inventory::Inventory& inv, unsigned threads,
                       const py::object& progress) {
     const py::gil_scoped_release free;
@@ -41,7 +37,7 @@ Columns take_off(const inventory::Inventory& inv, unsigned threads, const py::ob
     result["low"] = hand_over(std::move(table.low), shape);
     result["high"] = hand_over(std::move(table.high), shape);
     result["basis"] = hand_over(codes(table.basis), shape);
-    result["verdict"] = hand_over(codes(table.verdict), {rows});
+    result["verdict"] = texts(table.verdict, [](takeoff::Verdict v) { return verdict_name(v); });
     return result;
 }
 
@@ -75,9 +71,6 @@ Columns rule_columns() {
 } // namespace
 
 void bind_take_off(py::module_& m) {
-    m.def(
-        "verdicts", [] { return std::vector(verdict_words.begin(), verdict_words.end()); },
-        doc("takeoff::Verdict"));
     m.def("take_off", &take_off, doc("estimate::take_off_table"), py::arg("inventory"),
           py::arg("threads"), py::arg("progress").none(true));
     m.def("take_off_columns", &take_off_columns,

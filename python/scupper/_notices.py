@@ -28,16 +28,16 @@ def _untold(estimate: Estimate) -> Iterator[str]:
 
 
 def _reaction(estimate: Estimate) -> Iterator[str]:
-    reaction = estimate.nozzle.reaction
-    shown = estimate.text("nozzle.reaction")
     quantity = registry().Quantity
-    if reaction > quantity(*ONE_PERSON_REACTION):
-        yield (
-            f"nozzle reaction {shown}: more than one person holds "
-            f"({ONE_PERSON_REACTION[0]} lbf, common practice); the employer's rules decide"
-        )
-    elif reaction > quantity(*BUCKET_REACTION):
-        yield (
-            f"nozzle reaction {shown}: too much from a bucket "
-            f"({BUCKET_REACTION[0]} lbf, common practice); the employer's rules decide"
-        )
+    for method, nozzle in estimate.nozzles.items():
+        line = method.replace("_", " ")
+        if nozzle.reaction > quantity(*ONE_PERSON_REACTION):
+            yield (
+                f"nozzle reaction of the {line} {nozzle.reaction_text}: more than one person holds "
+                f"({ONE_PERSON_REACTION[0]} lbf, common practice); the employer's rules decide"
+            )
+        elif nozzle.reaction > quantity(*BUCKET_REACTION):
+            yield (
+                f"nozzle reaction of the {line} {nozzle.reaction_text}: too much from a bucket "
+                f"({BUCKET_REACTION[0]} lbf, common practice); the employer's rules decide"
+            )

@@ -52,12 +52,14 @@ class Quantities(Mapping[str, "Quantity"]):
 class Nozzle:
     """What leaves the nozzle."""
 
-    def __init__(self, estimate: Estimate) -> None:
-        self.flow: Quantity = estimate.figure("nozzle.flow")
-        self.pressure: Quantity = estimate.figure("nozzle.pressure")
-        self.reaction: Quantity = estimate.figure("nozzle.reaction")
+    def __init__(self, estimate: Estimate, method: str) -> None:
+        key = f"nozzle[{method}]"
+        self.flow: Quantity = estimate.figure(f"{key}.flow")
+        self.pressure: Quantity = estimate.figure(f"{key}.pressure")
+        self.reaction: Quantity = estimate.figure(f"{key}.reaction")
+        self.reaction_text: str = estimate.text(f"{key}.reaction")
         self._text = "{} at {}, reaction {}".format(
-            *(estimate.text(f"nozzle.{word}") for word in ("flow", "pressure", "reaction"))
+            *(estimate.text(f"{key}.{word}") for word in ("flow", "pressure", "reaction"))
         )
 
     def __repr__(self) -> str:
@@ -146,9 +148,9 @@ class Estimate:
         return float(self._core.figure("shift.count")[0])
 
     @cached_property
-    def nozzle(self) -> Nozzle:
-        """Flow, pressure and reaction at the nozzle."""
-        return Nozzle(self)
+    def nozzles(self) -> dict[str, Nozzle]:
+        """Flow, pressure and reaction at the nozzle of every method at work."""
+        return {method: Nozzle(self, method) for method in self._core.methods()}
 
     def explain(self, key: str) -> Derivation:
         """How a figure came about, down to the inputs, in the job's units.

@@ -52,7 +52,7 @@ def take_off(
         columns[f"{name}_low"] = _core.from_si(core["low"][:, i], unit)
         columns[f"{name}_high"] = _core.from_si(core["high"][:, i], unit)
         columns[f"{name}_basis"] = words(core["basis"][:, i], _core.basis_names())
-    columns["verdict"] = words(core["verdict"], _core.verdicts())
+    columns["verdict"] = core["verdict"]
     return frame(columns)
 
 

@@ -80,7 +80,7 @@ def no_dimensions() -> None:
         (no_file, sc.FileError, "inventory.open", "/nowhere/records.txt", ""),
         (no_unit, sc.UnitError, "unit.missing", "inputs.nozzle.bore", "12 ft 6 in"),
         (wrong_unit, sc.UnitError, "unit.dimension", "inputs.nozzle.bore", "a length"),
-        (unknown_key, sc.UnknownNameError, "schema.key", "inputs.nozzle.boar", "nozzle.bore"),
+        (unknown_key, sc.UnknownNameError, "schema.key", "inputs.nozzle.boar", "nozzle[hand_line].bore"),
         (unknown_word, sc.UnknownNameError, "json.word", "job.sharing", "pro_rata"),
         (other_currency, sc.UnitError, "json.currency", "inputs.price.water", "USD"),
         (out_of_range, sc.InputError, "hydraulics.bore", "bore", ""),
@@ -103,10 +103,10 @@ def test_facts_reach_python(
 
 def test_a_job_file_names_the_place_of_its_fault(tmp_path: Path) -> None:
     file = tmp_path / "job.json"
-    file.write_text('{"scupper_job": 1, "inputs": {"nozzle.bore": "1/2 psi"}}', encoding="utf-8")
+    file.write_text('{"scupper_job": 1, "inputs": {"deck.length": "1/2 psi"}}', encoding="utf-8")
     with pytest.raises(sc.UnitError) as caught:
         sc.Job.from_file(file)
-    assert caught.value.path == f"{file}.inputs.nozzle.bore"
+    assert caught.value.path == f"{file}.inputs.deck.length"
     with pytest.raises(sc.FileError) as caught_file:
         sc.Job.from_file(tmp_path / "absent.json")
     assert caught_file.value.id == "file.open"

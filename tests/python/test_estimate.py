@@ -64,7 +64,7 @@ def test_quantities_are_pint_of_the_application_registry(estimate: sc.Estimate) 
 
 
 def test_water_follows_from_the_nozzle(estimate: sc.Estimate, job: sc.Job) -> None:
-    nozzle = estimate.nozzle
+    nozzle = estimate.nozzles["hand_line"]
     flow = sc.hydraulics.nozzle_flow("0.5 in", nozzle.pressure, 0.97)
     assert nozzle.flow.to("gpm").magnitude == pytest.approx(flow.to("gpm").magnitude, rel=0.05)
     reaction = sc.hydraulics.nozzle_reaction(nozzle.flow, nozzle.pressure)

@@ -76,14 +76,14 @@ def test_what_is_no_value_is_refused(job: sc.Job, value: object) -> None:
 
 def test_keys_show_every_input_in_the_units_of_the_job(job: sc.Job) -> None:
     keys = job.keys().set_index("key")
-    bore = keys.loc["nozzle.bore"]
+    bore = keys.loc["nozzle[hand_line].bore"]
     assert (bore["unit"], bore["likely"], bore["basis"]) == ("in", pytest.approx(0.5), "given")
     assert math.isnan(keys.loc["deck.length", "likely"])
     rate = keys.loc["operation[deck_hand_line].time_per_unit"]
     assert rate["unit"] == "ft2/h"
     assert rate["low"] < rate["likely"] < rate["high"]
     metric = job.replace(units="metric").keys().set_index("key")
-    assert metric.loc["nozzle.bore", "likely"] == pytest.approx(12.7)
+    assert metric.loc["nozzle[hand_line].bore", "likely"] == pytest.approx(12.7)
 
 
 def test_repr_says_what_it_is(job: sc.Job) -> None:

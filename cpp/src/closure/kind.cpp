@@ -1,8 +1,8 @@
 #include "scupper/closure/kind.hpp"
 
-#include <cstddef>
-
 #include "scupper/schema.hpp"
+
+#include <cstddef>
 
 namespace scupper::closure {
 

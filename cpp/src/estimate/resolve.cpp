@@ -82,6 +82,12 @@ void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved&
             mark_told(i, plan, r); // the job gives this dimension for every structure
         }
     }
+    for (Slot s = 0; s < slot_table.size(); ++s) {
+        const std::size_t place = plan.inputs.place(input_place("quantity.given"), s);
+        if (!std::isnan(plan.base[place].guess.likely)) {
+            mark_told(place, plan, r); // and this quantity
+        }
+    }
 }
 
 /// Everything measured at this structure: its own values first, the job's after.

@@ -192,7 +192,7 @@ Setting read_setting(const std::string& key, const Json& value, const ValueConte
     } else {
         result.guess = read_points(value, field, context, where);
     }
-    return make_setting(full, result, origin);
+    return make_setting(field.key, result, origin);
 }
 
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency) {

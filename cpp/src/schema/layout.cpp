@@ -135,6 +135,22 @@ std::vector<std::string> Layout::row_names(std::string_view group) const {
 }
 
 std::optional<std::size_t> Layout::find(std::string_view key) const {
+    const auto place = find_full(key);
+    return place || key.find('[') != key.npos ? place : find_full(with_only_row(key));
+}
+
+/// "nozzle.bore" with the row written out where its group has one row; else the key itself.
+std::string Layout::with_only_row(std::string_view key) const {
+    const std::size_t dot = key.find('.');
+    const std::string_view group = key.substr(0, dot);
+    const std::vector<std::string> rows = row_names(group);
+    if (dot == key.npos || rows.size() != 1) {
+        return std::string(key);
+    }
+    return std::string(group) + "[" + rows.front() + "]" + std::string(key.substr(dot));
+}
+
+std::optional<std::size_t> Layout::find_full(std::string_view key) const {
     const auto it = std::lower_bound(
         sorted_.begin(), sorted_.end(), key,
         [](const auto& entry, std::string_view wanted) { return entry.first < wanted; });
@@ -148,11 +164,12 @@ std::size_t Layout::at(std::string_view key, std::string_view path) const {
     if (const auto place = find(key)) {
         return *place;
     }
+    const std::string written_out = with_only_row(key);
     std::vector<std::string_view> known;
     for (const auto& [name, index] : sorted_) {
         known.push_back(name);
     }
-    const std::string near = nearest_name(key, known);
+    const std::string near = nearest_name(written_out, known);
     throw UnknownNameError({"schema.key", std::string(path),
                             "unknown key \"" + std::string(key) + "\"",
                             near.empty() ? "a key of the input schema" : "\"" + near + "\"?"});

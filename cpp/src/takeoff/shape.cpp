@@ -5,6 +5,12 @@
 
 namespace scupper::takeoff {
 
+std::string_view verdict_name(Verdict verdict) {
+    static constexpr std::array<std::string_view, 5> names{"bridge", "culvert", "buried", "tunnel",
+                                                           "no_dimensions"};
+    return names.at(static_cast<std::size_t>(verdict));
+}
+
 std::string_view verdict_reason(Verdict verdict) {
     static constexpr std::array<std::string_view, 5> reasons{
         "a bridge",

@@ -104,6 +104,16 @@ TEST_CASE("an override changes one structure and no other") {
               .figure("drain_count") == 2.0);
 }
 
+TEST_CASE("a quantity given for the whole job holds for every structure, an override beats it") {
+    const Job none = json::with_input(json::demo_job(), "drains", "0");
+    const auto plan = estimate::make_plan(none);
+    CHECK(estimate::estimate(overpass(), plan).figure("drain_count") == 0.0);
+    CHECK(estimate::estimate(creek_bridge(), plan).figure("drain_free") == 0.0);
+    CHECK(estimate::untold_quantities(estimate::estimate(overpass(), plan)).empty());
+    const auto counted = estimate::make_plan(json::with_override(none, "Y1", "drains", "8"));
+    CHECK(estimate::estimate(overpass(), counted).figure("drain_count") == 8.0);
+}
+
 TEST_CASE("a measured dimension also reaches what follows from it by rule") {
     Structure s = overpass();
     const double before = estimate::estimate(s, demo_plan()).figure("girder_area");

@@ -60,6 +60,14 @@ TEST_CASE("a key finds its place, at run time and when compiling") {
     CHECK(layout.row_names("hose") == std::vector<std::string>{"0", "1", "2"});
 }
 
+TEST_CASE("where a group has one row its name may be left out") {
+    const Layout one(Schema::inputs, {{"nozzle", {{"hand_line", {}, {}}}}});
+    CHECK(one.find("nozzle.bore") == one.find("nozzle[hand_line].bore"));
+    REQUIRE(one.find("nozzle.bore"));
+    const Layout two(Schema::inputs, {{"nozzle", {{"hand_line", {}, {}}, {"wand", {}, {}}}}});
+    CHECK_FALSE(two.find("nozzle.bore"));
+}
+
 TEST_CASE("an unknown key is refused with the nearest known one") {
     const Layout layout = sample_layout();
     try {

@@ -69,7 +69,8 @@ class Layout {
     std::vector<std::string> row_names(std::string_view group) const;
     /// The place of a full key.
     ///
-    /// @param key [text] "deck.length", "operation[joint_flushing].time_per_unit"
+    /// @param key [text] "deck.length", "operation[joint_flushing].time_per_unit"; the row may be
+    /// left out where its group has only one: "nozzle.bore"
     /// @return [-] index into the flat span, or nothing
     /// Range: any text.
     /// Errors: none.
@@ -97,6 +98,9 @@ class Layout {
     }
 
   private:
+    std::optional<std::size_t> find_full(std::string_view key) const;
+    std::string with_only_row(std::string_view key) const;
+
     static constexpr std::size_t most_groups = 40;
     std::array<std::size_t, most_groups> offset_{};
     std::array<std::size_t, most_groups> stride_{};

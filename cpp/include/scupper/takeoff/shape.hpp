@@ -62,6 +62,15 @@ struct Shape {
     bool clearance_known = false;          ///< item 54B is measured from a road or a railway
 };
 
+/// The word for a verdict in tables.
+///
+/// @param verdict [-] from `infer`
+/// @return [text] "bridge", "culvert", "buried", "tunnel" or "no_dimensions"
+/// Range: any verdict.
+/// Errors: none.
+/// Source: own convention
+std::string_view verdict_name(Verdict verdict);
+
 /// Why a record is, or is not, priced as a bridge.
 ///
 /// @param verdict [-] from `infer`
