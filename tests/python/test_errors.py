@@ -80,7 +80,7 @@ def no_dimensions() -> None:
         (no_file, sc.FileError, "inventory.open", "/nowhere/records.txt", ""),
         (no_unit, sc.UnitError, "unit.missing", "inputs.nozzle.bore", "12 ft 6 in"),
         (wrong_unit, sc.UnitError, "unit.dimension", "inputs.nozzle.bore", "a length"),
-        (unknown_key, sc.UnknownNameError, "schema.key", "inputs.nozzle.boar", "nozzle[hand_line].bore"),
+        (unknown_key, sc.UnknownNameError, "schema.key", "inputs.nozzle.boar", "[hand_line].bore"),
         (unknown_word, sc.UnknownNameError, "json.word", "job.sharing", "pro_rata"),
         (other_currency, sc.UnitError, "json.currency", "inputs.price.water", "USD"),
         (out_of_range, sc.InputError, "hydraulics.bore", "bore", ""),
