@@ -1,19 +1,136 @@
-// Which closure a road probably needs.
+// Closures: which kind, tapers, buffers, signs and devices over arrays, a first lay-out; in SI.
 #include "docstrings.hpp"
-#include "parts.hpp"
+#include "elementwise.hpp"
 #include "scupper/closure.hpp"
 #include "scupper/structure.hpp"
 
+#include <pybind11/stl.h>
+
 namespace scupper::python {
 
-void bind_closure(py::module_& m) {
-    m.def(
-        "kind_by_record",
-        [](const Structure& s) {
-            return closure::kind_name(closure::kind_by_record(
-                {s.codes.lanes_on, s.codes.traffic_direction, s.codes.functional_class}));
+namespace {
+
+namespace c = closure;
+using c::Element;
+using c::Plan;
+using Elements = std::vector<Element>;
+
+std::string_view kind_by_record(const Structure& s) {
+    return c::kind_name(
+        c::kind_by_record({s.codes.lanes_on, s.codes.traffic_direction, s.codes.functional_class}));
+}
+
+NumberArray taper_length(const Array& speed, const Array& offset, const std::string& kind) {
+    const c::TaperKind which = c::taper_kind_by_name(kind);
+    return elementwise(
+        [which](double v, double w) {
+            return c::taper_length(Speed<>(v), Length<>(w), which).si();
         },
-        doc("closure::kind_by_record"), py::arg("structure"));
+        speed, offset);
+}
+
+NumberArray buffer_length(const Array& speed, const Array& downgrade) {
+    return elementwise([](double v, double g) { return c::buffer_length(Speed<>(v), g).si(); },
+                       speed, downgrade);
+}
+
+std::tuple<double, double, double> sign_spacing(const std::string& road,
+                                                const std::string& edition) {
+    const c::SignSpacing s =
+        c::sign_spacing(c::road_class_by_name(road), c::edition_by_name(edition));
+    return {s.a.si(), s.b.si(), s.c.si()};
+}
+
+NumberArray taper_device_spacing(const Array& speed, const std::string& kind) {
+    const c::TaperKind which = c::taper_kind_by_name(kind);
+    return elementwise(
+        [which](double v) { return c::taper_device_spacing(Speed<>(v), which).si(); }, speed);
+}
+
+NumberArray tangent_device_spacing(const Array& speed) {
+    return elementwise([](double v) { return c::tangent_device_spacing(Speed<>(v)).si(); }, speed);
+}
+
+NumberArray device_count(const Array& length, const Array& spacing) {
+    return elementwise(
+        [](double l, double s) { return number(c::device_count(Length<>(l), Length<>(s))); },
+        length, spacing);
+}
+
+Plan plan(double speed, const std::string& kind, const std::string& road, double lane_width,
+          double shoulder_width, double work_length, int lanes_closed, const std::string& edition,
+          bool divided, double downgrade) {
+    const py::gil_scoped_release free;
+    return c::plan({.speed = Speed<>(speed),
+                    .kind = c::kind_by_name(kind),
+                    .road = c::road_class_by_name(road),
+                    .lane_width = Length<>(lane_width),
+                    .shoulder_width = Length<>(shoulder_width),
+                    .work_length = Length<>(work_length),
+                    .lanes_closed = lanes_closed,
+                    .edition = c::edition_by_name(edition),
+                    .divided = divided,
+                    .downgrade = downgrade});
+}
+
+std::int64_t whole(const Count<>& count) {
+    return static_cast<std::int64_t>(number(count));
+}
+
+Columns element_columns(const Elements& rows) {
+    Columns columns;
+    columns["name"] = texts(rows, [](const Element& e) { return e.name; });
+    columns["start"] = numbers<double>(rows, [](const Element& e) { return e.start.si(); });
+    columns["length"] = numbers<double>(rows, [](const Element& e) { return e.length.si(); });
+    columns["devices"] =
+        numbers<std::int64_t>(rows, [](const Element& e) { return whole(e.devices); });
+    return columns;
+}
+
+void bind_plan(py::module_& m) {
+    py::class_<Plan>(m, "ClosurePlan", doc("closure::Plan"))
+        .def(
+            "elements", [](const Plan& p) { return element_columns(p.elements); },
+            doc("closure::Plan::elements"))
+        .def(
+            "removal_order", [](const Plan& p) { return element_columns(c::removal_order(p)); },
+            doc("closure::removal_order"))
+        .def_property_readonly(
+            "length", [](const Plan& p) { return p.length.si(); }, doc("closure::Plan::length"))
+        .def_property_readonly(
+            "opposite_approach", [](const Plan& p) { return p.opposite_approach.si(); },
+            doc("closure::Plan::opposite_approach"))
+        .def_property_readonly(
+            "devices", [](const Plan& p) { return whole(p.devices); },
+            doc("closure::Plan::devices"))
+        .def_readonly("advance_signs", &Plan::advance_signs, doc("closure::Plan::advance_signs"))
+        .def_readonly("arrow_boards", &Plan::arrow_boards, doc("closure::Plan::arrow_boards"))
+        .def_readonly("shadow_vehicles", &Plan::shadow_vehicles,
+                      doc("closure::Plan::shadow_vehicles"))
+        .def_readonly("flaggers", &Plan::flaggers, doc("closure::Plan::flaggers"))
+        .def_readonly("cautions", &Plan::cautions, doc("closure::Plan::cautions"));
+}
+
+} // namespace
+
+void bind_closure(py::module_& m) {
+    using py::arg;
+    m.def("kind_by_record", &kind_by_record, doc("closure::kind_by_record"), arg("structure"));
+    m.def("taper_length", &taper_length, doc("closure::taper_length"), arg("speed"), arg("offset"),
+          arg("kind"));
+    m.def("buffer_length", &buffer_length, doc("closure::buffer_length"), arg("speed"),
+          arg("downgrade"));
+    m.def("sign_spacing", &sign_spacing, doc("closure::sign_spacing"), arg("road"), arg("edition"));
+    m.def("taper_device_spacing", &taper_device_spacing, doc("closure::taper_device_spacing"),
+          arg("speed"), arg("kind"));
+    m.def("tangent_device_spacing", &tangent_device_spacing, doc("closure::tangent_device_spacing"),
+          arg("speed"));
+    m.def("device_count", &device_count, doc("closure::device_count"), arg("length"),
+          arg("spacing"));
+    bind_plan(m);
+    m.def("closure_plan", &plan, doc("closure::plan"), arg("speed"), arg("kind"), arg("road"),
+          arg("lane_width"), arg("shoulder_width"), arg("work_length"), arg("lanes_closed"),
+          arg("edition"), arg("divided"), arg("downgrade"));
 }
 
 } // namespace scupper::python

@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'take_off', 'take_off_columns', 'to_si', 'unit_table', 'verdicts', 'water_density', 'water_viscosity']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'buffer_length', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -205,6 +205,88 @@ class Inventory:
     def rows(self) -> int:
         """
         [-] records read, header and blank lines apart
+        """
+class ClosurePlan:
+    """
+    What a closure consists of.
+    """
+    def elements(self) -> dict[str, typing.Any]:
+        """
+        in the order in which a driver meets them
+        """
+    def removal_order(self) -> dict[str, typing.Any]:
+        """
+        The order in which a closure is taken away: against the traffic, the first sign last.
+        
+        Parameters
+        ----------
+        plan : [-]
+            a lay-out
+        
+        Returns
+        -------
+        [m, each]
+            its elements, last one first
+        
+        Formula
+        -------
+        the elements reversed
+        
+        Range
+        -----
+        any plan.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/closure/test_plan.cpp
+        """
+    @property
+    def advance_signs(self) -> int:
+        """
+        [-] three an approach, on both sides if divided
+        """
+    @property
+    def arrow_boards(self) -> int:
+        """
+        [-]
+        """
+    @property
+    def cautions(self) -> list[str]:
+        """
+        `plan_caution`, then what this plan leaves open
+        """
+    @property
+    def devices(self) -> int:
+        """
+        [each] sum over the elements
+        """
+    @property
+    def flaggers(self) -> int:
+        """
+        [-] on duty at a time
+        """
+    @property
+    def length(self) -> float:
+        """
+        [m] first advance sign to end of downstream taper
+        """
+    @property
+    def opposite_approach(self) -> float:
+        """
+        [m] advance warning for the other direction, or 0
+        """
+    @property
+    def shadow_vehicles(self) -> int:
+        """
+        [-] with truck-mounted attenuator
         """
 class Plan:
     """
@@ -577,6 +659,10 @@ class Estimate:
         """
         Columns of every figure, in the job's units.
         """
+    def methods(self) -> list[str]:
+        """
+        Methods whose nozzle runs at this structure.
+        """
     def ranges(self, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
         """
         The ranges of the main figures, from draws of all uncertain inputs.
@@ -671,6 +757,121 @@ class Programme:
 def basis_names() -> list[str]:
     """
     The words for how a value is known, the surest first.
+    """
+def buffer_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], downgrade: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The length of the longitudinal buffer space that the manual suggests.
+    
+    Parameters
+    ----------
+    speed : [m/s]
+        of the traffic, > 0
+    downgrade : [-]
+        fall over run in the direction of travel; uphill counts as level
+    
+    Returns
+    -------
+    [m]
+        length along the road
+    
+    Formula
+    -------
+    the level stopping distance rounded up to 5 ft; downhill, where that is longer, the
+    distance on the grade rounded up to 1 ft
+    
+    Range
+    -----
+    -0.3 < downgrade < 0.3. Level figures are those of the table; on downgrades the printed
+    figures are not rounded uniformly and this one is within 1 ft of them.
+    
+    Errors
+    ------
+    InputError `closure.speed`, `closure.downgrade` where out of range
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, table 6C-2; 11th, 6B-2;
+    downgrades: California edition 2026, table 6B-2(CA)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_buffer.cpp
+    """
+def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, road: str, lane_width: typing.SupportsFloat | typing.SupportsIndex, shoulder_width: typing.SupportsFloat | typing.SupportsIndex, work_length: typing.SupportsFloat | typing.SupportsIndex, lanes_closed: typing.SupportsInt | typing.SupportsIndex, edition: str, divided: bool, downgrade: typing.SupportsFloat | typing.SupportsIndex) -> ClosurePlan:
+    """
+    Lays out a closure in its usual order and counts what stands on the road.
+    
+    Parameters
+    ----------
+    site : [m, m/s, -]
+        where, and how
+    
+    Returns
+    -------
+    [m, each, -]
+        elements, counts and cautions; a closure of kind none is empty
+    
+    Formula
+    -------
+    advance warning C, B, A; where lanes are left by merging, a shoulder taper if the paved
+    shoulder is 8 ft wide or more, then a merging taper for each lane with 2 L between two of them;
+    buffer; work space; downstream taper. A shoulder closure has its taper only, a one-lane two-way
+    closure the short one, a full closure none
+    
+    Range
+    -----
+    stationary daytime work on a straight road, without ramps, crossings, footways. Not
+    counted: end-of-work and speed limit signs, barricades, detours, lights, message signs.
+    
+    Errors
+    ------
+    InputError `closure.speed`, `closure.lane_width`, `closure.shoulder_width`,
+    `closure.work_length`, `closure.lanes_closed`, `closure.downgrade` where out of range
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, chapters 6C, 6F and 6H; 11th,
+    6B, 6K and 6P; the 2 L between merging tapers from memory of figure 6H-37
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_plan.cpp
+    """
+def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How many devices a line of a given length takes, one at either end.
+    
+    Parameters
+    ----------
+    length : [m]
+        of the line, >= 0
+    spacing : [m]
+        greatest distance between two devices, > 0
+    
+    Returns
+    -------
+    [each]
+        devices; a line that continues another shares one with it
+    
+    Formula
+    -------
+    N = count_up(length / spacing) + 1
+    
+    Range
+    -----
+    any length.
+    
+    Errors
+    ------
+    InputError `closure.length`, `closure.spacing` where out of range
+    
+    Source
+    ------
+    common practice; a field handbook of 2002 prints L / spacing + 1
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_devices.cpp
     """
 def error_message(id: str, path: str, found: str, allowed: str) -> str:
     """
@@ -1270,6 +1471,46 @@ def shown_unit(like: str, units: str) -> str:
     """
     The unit in which a dimension is shown: us, metric or si.
     """
+def sign_spacing(road: str, edition: str) -> tuple[float, float, float]:
+    """
+    How far apart the advance warning signs stand at least.
+    
+    Parameters
+    ----------
+    road : [-]
+        road class
+    edition : [-]
+        of the manual
+    
+    Returns
+    -------
+    [m]
+        A, B and C
+    
+    Formula
+    -------
+    by table. A class that the edition does not know takes the spacing that its fastest
+    traffic has there: "urban over 40 mph" of 2009 is 350 ft in 2023, "urban 30 mph" of 2023 is the
+    250 ft of "over 25 to 40 mph" in 2009
+    
+    Range
+    -----
+    guidance, to be adjusted to the site. The national figures are the same in both editions.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, table 6C-1, and 11th edition,
+    table 6B-1 (from memory; they agree with the state tables); state classes: California
+    2014, table 6H-3, and 2026, table 6B-1
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_signs.cpp
+    """
 def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
     """
     Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
@@ -1310,6 +1551,119 @@ def take_off_columns(units: str) -> list[tuple[str, str]]:
     """
     Quantity and unit of every column, in the order of the table.
     """
+def tangent_device_spacing(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How far apart channelizing devices stand at most along the buffer and the work space.
+    
+    Parameters
+    ----------
+    speed : [m/s]
+        of the traffic, > 0
+    
+    Returns
+    -------
+    [m]
+        spacing
+    
+    Formula
+    -------
+    2 ft for each mph
+    
+    Range
+    -----
+    tabulated from 20 to 75 mph.
+    
+    Errors
+    ------
+    InputError `closure.speed` where out of range
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, 6F.63; 11th, 6K.01
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_devices.cpp
+    """
+def taper_device_spacing(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kind: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How far apart channelizing devices stand at most in a taper.
+    
+    Parameters
+    ----------
+    speed : [m/s]
+        of the traffic, > 0
+    kind : [-]
+        what the taper asks of a driver
+    
+    Returns
+    -------
+    [m]
+        spacing
+    
+    Formula
+    -------
+    1 ft for each mph; 20 ft in one-lane two-way and downstream tapers
+    
+    Range
+    -----
+    tabulated from 20 to 75 mph; curves, ramps and pedestrians ask for less.
+    
+    Errors
+    ------
+    InputError `closure.speed` where out of range
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, 6F.63 and 6C.08; 11th, 6K.01
+    and 6B.08
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_devices.cpp
+    """
+def taper_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], offset: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kind: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The least length of a taper that moves traffic sideways by an offset.
+    
+    Parameters
+    ----------
+    speed : [m/s]
+        of the traffic, > 0
+    offset : [m]
+        W, width taken from the traffic: a lane, or the shoulder, >= 0
+    kind : [-]
+        what the taper asks of a driver
+    
+    Returns
+    -------
+    [m]
+        length along the road, not rounded
+    
+    Formula
+    -------
+    L = W S^2 / 60 up to 40 mph, L = W S above (S in mph; L and W in the same unit);
+    merging L, shifting L / 2, shoulder L / 3; one-lane two-way and downstream 100 ft, the longest
+    of the 50 to 100 ft allowed, whatever speed and offset
+    
+    Range
+    -----
+    tabulated from 20 to 75 mph. Between 40 and 45 mph no formula is published; the longer
+    of the two, W S, is used as the safe reading. At 40 mph the length jumps by a half.
+    
+    Errors
+    ------
+    InputError `closure.speed`, `closure.offset` where out of range
+    
+    Source
+    ------
+    Manual on Uniform Traffic Control Devices, 2009 edition, tables 6C-3 and 6C-4; 11th,
+    6B-3 and 6B-4. The shoulder taper is L / 3 in the text and 0.33 L in the table.
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_taper.cpp
+    """
 def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
@@ -1317,10 +1671,6 @@ def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """
     Rows of name, aliases, SI unit, factor, offset and name in pint of every unit.
-    """
-def verdicts() -> list[str]:
-    """
-    What the record turned out to be.
     """
 def water_density(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """

@@ -39,8 +39,10 @@ def estimate_lines(estimate: Estimate) -> Lines:
         ("labour", estimate.text("hours.labour")),
         ("water", estimate.text("water.volume")),
         ("dirt", f"{estimate.text('debris.mass')}, {loads} loads"),
-        *((f"nozzle, {method.replace('_', ' ')}", repr(nozzle))
-          for method, nozzle in estimate.nozzles.items()),
+        *(
+            (f"nozzle, {method.replace('_', ' ')}", repr(nozzle))
+            for method, nozzle in estimate.nozzles.items()
+        ),
         ("cost", f"{estimate.cost!r} (P5–P95 {ranges['P5']:,.0f}–{ranges['P95']:,.0f})"),
         ("priced at", f"the {estimate.job.price_at} value of every input"),
         ("outing", "a group of one: this structure alone"),

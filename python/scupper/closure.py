@@ -1,10 +1,226 @@
-"""Which closure a road probably needs while a bridge is cleaned.
+"""Closures: tapers, buffers, signs, devices, and a first lay-out of the whole.
 
-A starting point only: the agency's traffic control plan and the manual it has adopted govern.
+A starting point only: the agency's traffic control plan and the manual it has adopted govern, and a
+trained person adapts both to the site. Arguments are text with their unit (``"55 mph"``), pint
+quantities, or bare numbers and arrays with ``units={"speed": "mph"}``. Arrays broadcast as in
+numpy. Results are pint quantities in SI units; ``.to("ft")`` shows them otherwise.
 """
 
 from __future__ import annotations
 
-from scupper._core import kind_by_record
+from collections.abc import Mapping
+from functools import cached_property
+from typing import TYPE_CHECKING, Any, NamedTuple
 
-__all__ = ["kind_by_record"]
+from scupper import _core, _report
+from scupper._arguments import Arguments, Units, result
+from scupper._core import kind_by_record
+from scupper._frames import frame
+from scupper.errors import InputError
+from scupper.hydraulics import _described_by
+from scupper.units import in_pint
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+    from scupper.units import Quantity
+
+__all__ = [
+    "Plan",
+    "SignSpacing",
+    "buffer_length",
+    "device_count",
+    "kind_by_record",
+    "plan",
+    "sign_spacing",
+    "tangent_device_spacing",
+    "taper_device_spacing",
+    "taper_length",
+]
+
+
+class SignSpacing(NamedTuple):
+    """Distances of the three advance warning signs; a driver passes C first."""
+
+    a: Quantity
+    b: Quantity
+    c: Quantity
+
+
+@_described_by(_core.taper_length)
+def taper_length(
+    speed: Any, offset: Any, kind: str = "merging", *, units: Units = None
+) -> Quantity:
+    """`kind` is merging, shifting, shoulder, one_lane_two_way or downstream."""
+    given = Arguments(units)
+    given.add("speed", speed, "m/s")
+    given.add("offset", offset, "m")
+    return result(_core.taper_length(*given.shaped(), kind=kind), "m")
+
+
+@_described_by(_core.buffer_length)
+def buffer_length(speed: Any, downgrade: Any = 0, *, units: Units = None) -> Quantity:
+    """A downgrade of 6 % is 0.06."""
+    given = Arguments(units)
+    given.add("speed", speed, "m/s")
+    given.add("downgrade", downgrade, "1")
+    return result(_core.buffer_length(*given.shaped()), "m")
+
+
+@_described_by(_core.sign_spacing)
+def sign_spacing(road: str, edition: str | int = "2023") -> SignSpacing:
+    """`road` is a class or a line of a printed table, `edition` the year of the manual."""
+    a, b, c = (in_pint(si, "m") for si in _core.sign_spacing(road, str(edition)))
+    return SignSpacing(a, b, c)
+
+
+@_described_by(_core.taper_device_spacing)
+def taper_device_spacing(speed: Any, kind: str = "merging", *, units: Units = None) -> Quantity:
+    """`kind` as for `taper_length`."""
+    given = Arguments(units)
+    given.add("speed", speed, "m/s")
+    return result(_core.taper_device_spacing(*given.shaped(), kind=kind), "m")
+
+
+@_described_by(_core.tangent_device_spacing)
+def tangent_device_spacing(speed: Any, *, units: Units = None) -> Quantity:
+    """In metre."""
+    given = Arguments(units)
+    given.add("speed", speed, "m/s")
+    return result(_core.tangent_device_spacing(*given.shaped()), "m")
+
+
+@_described_by(_core.device_count)
+def device_count(length: Any, spacing: Any, *, units: Units = None) -> Quantity:
+    """The unit of the result is pint's ``count``."""
+    given = Arguments(units)
+    given.add("length", length, "m")
+    given.add("spacing", spacing, "m")
+    return result(_core.device_count(*given.shaped()), "each")
+
+
+class Plan:
+    """A first lay-out of a closure. Lengths are pint quantities, counts whole numbers.
+
+    Attributes
+    ----------
+    length : pint.Quantity
+        From the first advance sign to the end of the last stretch.
+    opposite_approach : pint.Quantity
+        Advance warning for the other direction, or 0 m.
+    devices : int
+        Channelizing devices, the sum over the elements.
+    advance_signs, arrow_boards, shadow_vehicles : int
+        What else stands on the road; shadow vehicles have a truck-mounted attenuator.
+    flaggers : int
+        On duty at a time.
+    cautions : list of str
+        What governs instead of this plan, then what it leaves open.
+    """
+
+    def __init__(self, core: _core.ClosurePlan) -> None:
+        self._core = core
+        self.length: Quantity = in_pint(core.length, "m")
+        self.opposite_approach: Quantity = in_pint(core.opposite_approach, "m")
+        self.devices: int = core.devices
+        self.advance_signs: int = core.advance_signs
+        self.arrow_boards: int = core.arrow_boards
+        self.shadow_vehicles: int = core.shadow_vehicles
+        self.flaggers: int = core.flaggers
+        self.cautions: list[str] = core.cautions
+
+    @cached_property
+    def elements(self) -> pd.DataFrame:
+        """The stretches as a driver meets them: name, start, length, devices.
+
+        Start and length are pint quantities; a stretch that goes on with a line of devices shares
+        one device with it, counted before.
+        """
+        return _elements(self._core.elements())
+
+    @cached_property
+    def removal_order(self) -> pd.DataFrame:
+        """The same stretches in the order in which they are taken away, the first sign last."""
+        return _elements(self._core.removal_order())
+
+    def _lines(self) -> _report.Lines:
+        """Stretches, counts, cautions; lengths in feet, as the manual has them."""
+        stretches = self._core.elements()
+        lines = [
+            (name.replace("_", " "), f"{_feet(length)}, {devices} devices")
+            for name, length, devices in zip(
+                stretches["name"], stretches["length"], stretches["devices"], strict=True
+            )
+        ]
+        return [
+            *lines,
+            ("whole length", _feet(self._core.length)),
+            ("opposite approach", _feet(self._core.opposite_approach)),
+            ("devices", str(self.devices)),
+            ("advance signs", str(self.advance_signs)),
+            ("arrow boards", str(self.arrow_boards)),
+            ("shadow vehicles", str(self.shadow_vehicles)),
+            ("flaggers", str(self.flaggers)),
+            *(("caution", caution) for caution in self.cautions),
+        ]
+
+    def __repr__(self) -> str:
+        return _report.text(self._lines())
+
+    def _repr_html_(self) -> str:
+        return _report.html(self._lines())
+
+
+@_described_by(_core.closure_plan)
+def plan(
+    *,
+    speed: Any,
+    kind: str,
+    road: str,
+    work_length: Any,
+    lane_width: Any = "12 ft",
+    shoulder_width: Any = "0 ft",
+    lanes_closed: int = 0,
+    edition: str | int = "2023",
+    divided: bool = False,
+    downgrade: Any = 0,
+    units: Units = None,
+) -> Plan:
+    """One site, one plan: no arrays. `lanes_closed` 0 stands for as many as the kind says."""
+    given = {
+        "speed": _one("speed", speed, "m/s", units),
+        "lane_width": _one("lane_width", lane_width, "m", units),
+        "shoulder_width": _one("shoulder_width", shoulder_width, "m", units),
+        "work_length": _one("work_length", work_length, "m", units),
+        "downgrade": _one("downgrade", downgrade, "1", units),
+    }
+    return Plan(
+        _core.closure_plan(
+            kind=kind,
+            road=road,
+            lanes_closed=lanes_closed,
+            edition=str(edition),
+            divided=divided,
+            **given,
+        )
+    )
+
+
+def _one(name: str, value: Any, like: str, units: Units) -> float:
+    """A single SI value; an array is refused."""
+    given = Arguments(units)
+    given.add(name, value, like)
+    (si,) = given.shaped()
+    if si.ndim:
+        raise InputError("arguments.shape", name, f"an array {si.shape}", "one value")
+    return float(si)
+
+
+def _elements(columns: Mapping[str, Any]) -> pd.DataFrame:
+    lengths = {name: [in_pint(float(si), "m") for si in columns[name]]
+               for name in ("start", "length")}  # fmt: skip
+    return frame({**columns, **lengths})
+
+
+def _feet(si: float) -> str:
+    return _core.format_quantity(si, "ft", 4)

@@ -142,7 +142,11 @@ def test_ctrl_c_stops_a_long_run(tmp_path: Path) -> None:
         for i in range(4000):
             file.writelines(row.replace(",TC-", f",{i}-") + "\n" for row in rows)
     command = [sys.executable, "-m", "scupper.command_line", "estimate", str(big)]
-    process = subprocess.Popen([*command, "--out", str(tmp_path / "out")], stderr=subprocess.PIPE)
+    process = subprocess.Popen(
+        [*command, "--out", str(tmp_path / "out")],
+        stderr=subprocess.PIPE,
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),  # may be off where we run
+    )
     assert process.stderr is not None
     assert b"no --job" in process.stderr.readline()
     process.send_signal(signal.SIGINT)
