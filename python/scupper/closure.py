@@ -55,7 +55,8 @@ def taper_length(
     given = Arguments(units)
     given.add("speed", speed, "m/s")
     given.add("offset", offset, "m")
-    return result(_core.taper_length(*given.shaped(), kind=kind), "m")
+    speed_si, offset_si = given.shaped()
+    return result(_core.taper_length(speed_si, offset_si, kind), "m")
 
 
 @_described_by(_core.buffer_length)
@@ -79,7 +80,8 @@ def taper_device_spacing(speed: Any, kind: str = "merging", *, units: Units = No
     """`kind` as for `taper_length`."""
     given = Arguments(units)
     given.add("speed", speed, "m/s")
-    return result(_core.taper_device_spacing(*given.shaped(), kind=kind), "m")
+    (speed_si,) = given.shaped()
+    return result(_core.taper_device_spacing(speed_si, kind), "m")
 
 
 @_described_by(_core.tangent_device_spacing)
