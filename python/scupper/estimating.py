@@ -190,7 +190,7 @@ class Estimate:
         """
         return self._core.cautions()
 
-    def ranges(self, draws: int = 256, seed: int = 1) -> pd.DataFrame:
+    def ranges(self, draws: int = 512, seed: int = 1) -> pd.DataFrame:
         """The main figures with the range that draws of all uncertain inputs give them.
 
         Parameters

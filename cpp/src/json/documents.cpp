@@ -133,6 +133,9 @@ Caution read_caution(const Json& value, const std::string& path) {
 template <class Read>
 auto list_of(const Json& doc, const char* key, const std::string& name, Read read) {
     std::vector<decltype(read(doc, name))> list;
+    if (doc.contains(key) && !doc[key].is_array()) {
+        throw InputError({"json.type", name + "." + key, doc[key].dump(), "a list"});
+    }
     if (doc.contains(key)) {
         for (std::size_t i = 0; i < doc[key].size(); ++i) {
             list.push_back(read(doc[key][i], name + "." + key + "[" + std::to_string(i) + "]"));
@@ -271,6 +274,10 @@ Job read_job(std::string_view text, std::string_view name, const RateBook& book)
         read_inputs(doc["inputs"], context, path + ".inputs", job.settings);
     }
     if (doc.contains("overrides")) {
+        if (!doc["overrides"].is_object()) {
+            throw InputError({"json.type", path + ".overrides", doc["overrides"].dump(),
+                              "an object of structure number and values"});
+        }
         ValueContext measured = context;
         measured.basis = Basis::measured;
         for (const auto& [id, values] : doc["overrides"].items()) {

@@ -89,6 +89,8 @@ TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
           "json.type");
     CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["2 in", "1 in", "3 in"])")).id() ==
           "json.order");
+    CHECK(refused<InputError>(R"({"scupper_job": 1, "labour": 3})").path() == "job.json.labour");
+    CHECK(refused<InputError>(R"({"scupper_job": 1, "overrides": "x"})").id() == "json.type");
     CHECK(refused<InputError>(R"({"scupper_job": 2})").id() == "json.version");
     CHECK(refused<FileError>("{").id() == "json.text");
 }
