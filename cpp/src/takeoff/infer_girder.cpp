@@ -123,7 +123,7 @@ constexpr std::array<const GirderRules*, 15> by_outline{
     &sawn_timber, &adjacent_box, &steel_box,        &box_girder,   &floorbeam,       &truss,
     &cable,       &slab,         &arch_soffit};
 
-/// Long timber spans are laminated, long steel spans have fewer girders.
+/// Long timber spans are laminated; long steel spans have fewer girders and open cross frames.
 GirderRules rules_for(const Record& r, const Shape& shape) {
     constexpr double longest_sawn = 9.0;
     constexpr double long_steel = 45.0;
@@ -133,6 +133,7 @@ GirderRules rules_for(const Record& r, const Shape& shape) {
     GirderRules rules = *by_outline[static_cast<std::size_t>(shape.outline)];
     if (shape.outline == Outline::steel_beam && r.span > long_steel) {
         rules.spacing = "girder.spacing.steel_long";
+        rules.diaphragm_depth = "diaphragm.depth.cross_frame";
     }
     return rules;
 }
