@@ -9,20 +9,28 @@ namespace {
 
 constexpr double deck_edges = 2.0;
 
+/// A parapet stands along every gutter: a median's barrier or gap adds two.
+template <class T>
+void take_off_edges(const Shape& shape, const Dimensions<T>& d, Bill<T>& bill) {
+    const Length<T> gutters = bill.template put<slot("gutter_length")>(
+        static_cast<double>(shape.gutters) * d.deck_length);
+    const Length<T> faces = bill.template put<slot("parapet_length")>(gutters * d.parapet_share);
+    bill.template put<slot("parapet_area")>(faces * d.parapet_face_height);
+    bill.template put<slot("rail_length")>(deck_edges * d.deck_length * d.rail_share);
+}
+
 } // namespace
 
 template <class T>
 void take_off_deck(const Shape& shape, const Dimensions<T>& d, Bill<T>& bill) {
-    const Length<T> edges = deck_edges * d.deck_length;
     bill.template put<slot("deck_top_area")>(d.deck_length * d.roadway_width);
     bill.template put<slot("sidewalk_area")>(d.deck_length * d.walk_width);
+    bill.template put<slot("median_area")>(d.deck_length * d.median_width);
     bill.template put<slot("gutter_pocket_length")>(static_cast<double>(shape.walks) *
                                                     d.deck_length * d.pocket_share);
-    bill.template put<slot("soffit_overhang_area")>(shape.has_overhang ? edges * d.overhang_width
-                                                                       : Area<T>());
-    bill.template put<slot("parapet_area")>(edges * d.parapet_share * d.parapet_face_height);
-    bill.template put<slot("rail_length")>(edges * d.rail_share);
-    bill.template put<slot("gutter_length")>(static_cast<double>(shape.gutters) * d.deck_length);
+    bill.template put<slot("soffit_overhang_area")>(
+        shape.has_overhang ? deck_edges * d.deck_length * d.overhang_width : Area<T>());
+    take_off_edges(shape, d, bill);
     const Count<T> joints = bill.template put<slot("joint_count")>(d.joint_count);
     bill.template put<slot("joint_length")>(number(joints) * skew_length(d.roadway_width, d.skew));
 }
@@ -44,6 +52,8 @@ void take_off_drains(const Dimensions<T>& d, Bill<T>& bill) {
     const T frozen_share = min_of(d.frozen_share, 1.0 - d.clogged_share);
     const Count<T> stuck = bill.template put<frozen>(count * frozen_share);
     bill.template put<free>(max_of(count - plugged - stuck, Count<T>()));
+    const Count<T> boxes = bill.template put<slot("drain_box_count")>(count * d.box_share);
+    bill.template put<slot("downspout_length")>(number(boxes) * d.downspout_length);
 }
 
 template void take_off_deck(const Shape&, const Dimensions<double>&, Bill<double>&);

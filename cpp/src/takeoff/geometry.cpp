@@ -18,8 +18,14 @@ Length<T> girder_girth(const Length<T>& depth, const T& face_factor, int flange_
 }
 
 template <class T>
-Area<T> cap_surface(const Length<T>& length, const Length<T>& width, const Length<T>& depth) {
-    return 2.0 * length * depth + 2.0 * width * depth + length * width;
+Area<T> upright_surface(const Length<T>& length, const Length<T>& width, const Length<T>& height) {
+    return 2.0 * (length + width) * height;
+}
+
+template <class T>
+Area<T> ledge_surface(const Length<T>& length, const Length<T>& width,
+                      const Length<T>& projection) {
+    return 2.0 * projection * (length + width + 2.0 * projection);
 }
 
 template <class T>
@@ -36,7 +42,8 @@ Count<T> ends_at_joints(const Count<T>& joints) {
 #define SCUPPER_INSTANTIATE(T)                                                                     \
     template Length<T> skew_length(const Length<T>&, const Angle<T>&);                             \
     template Length<T> girder_girth(const Length<T>&, const T&, int, const Length<T>&);            \
-    template Area<T> cap_surface(const Length<T>&, const Length<T>&, const Length<T>&);            \
+    template Area<T> upright_surface(const Length<T>&, const Length<T>&, const Length<T>&);        \
+    template Area<T> ledge_surface(const Length<T>&, const Length<T>&, const Length<T>&);          \
     template Area<T> column_surface(const Length<T>&, const Length<T>&);                           \
     template Count<T> ends_at_joints(const Count<T>&);
 

@@ -31,8 +31,13 @@ void mark_untold(const Shape& shape, Inferred& out) {
     mark(slot("drain_free_count"), true);
     mark(slot("drain_clogged_count"), true);
     mark(slot("drain_frozen_count"), true);
+    mark(slot("drain_box_count"), true);
+    mark(slot("downspout_length"), true);
     mark(slot("column_count"), shape.has_columns);
     mark(slot("column_area"), shape.has_columns);
+    const bool has_walls = out.dimensions[dimension("pier.wall_share")].guess.high > 0.0;
+    mark(slot("wall_pier_area"), has_walls && !shape.clearance_known);
+    mark(slot("footing_area"), has_walls);
     mark(slot("pedestal_count"), shape.has_bearings);
     mark(slot("berm_area"), !shape.clearance_known);
     mark(slot("slope_protection_area"), !shape.clearance_known);
@@ -43,7 +48,8 @@ void infer_bridge(const Record& record, Inferred& out) {
     out.shape = detail::shape_of(record);
     detail::infer_deck(record, out.shape, sheet);
     detail::infer_girders(record, out.shape, sheet);
-    detail::infer_supports(record, out.shape, sheet);
+    detail::infer_piers(record, out.shape, sheet);
+    detail::infer_abutments(record, out.shape, sheet);
     mark_untold(out.shape, out);
 }
 

@@ -53,6 +53,19 @@ void infer_roadway(const Record& r, Sheet& sheet) {
     }
 }
 
+/// Only a barrier on a raised strip lies beside the roadway; other medians are part of it.
+void infer_median(const Record& r, Sheet& sheet) {
+    constexpr std::size_t median = dimension("deck.median_width");
+    constexpr int with_barrier = 3;
+    if (r.median != with_barrier) {
+        sheet.absent(median);
+        return;
+    }
+    constexpr RuleId edges("deck.median_width.barrier");
+    const double beside = sheet.likely(width) - sheet.likely(roadway) - sheet.likely(walk);
+    sheet.range(median, edges, beside - edges->high, beside - edges->likely, beside - edges->low);
+}
+
 void infer_skew(const Record& r, Sheet& sheet) {
     if (r.skew >= 0.0) {
         sheet.exact(dimension("deck.skew"), "deck.skew.recorded", r.skew);
@@ -97,6 +110,7 @@ void infer_drains(const Record& r, Sheet& sheet) {
     }
     sheet.scaled(dimension("drain.clogged_share"), "drain.clogged_share");
     sheet.scaled(dimension("drain.frozen_share"), "drain.frozen_share");
+    sheet.scaled(dimension("drain.box_share"), "drain.box_share");
 }
 
 void infer_edges(const Record& r, Sheet& sheet) {
@@ -130,6 +144,7 @@ void infer_deck(const Record& r, const Shape& shape, Sheet& sheet) {
     infer_extent(r, sheet);
     infer_walk(r, sheet);
     infer_roadway(r, sheet);
+    infer_median(r, sheet);
     infer_skew(r, sheet);
     if (shape.walk_present) {
         sheet.scaled(dimension("deck.pocket_share"), "deck.pocket_share");

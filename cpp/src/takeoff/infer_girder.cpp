@@ -3,6 +3,7 @@
 #include "sheet.hpp"
 
 #include <algorithm>
+#include <cmath>
 
 namespace scupper::takeoff::detail {
 
@@ -10,6 +11,9 @@ namespace {
 
 /// What a flange width is a factor of.
 enum class Of { itself, depth, spacing };
+
+/// Flanges of plate girders are seldom wider [m].
+constexpr double widest_plate = 0.9;
 
 /// The rules for one outline; "shape.absent" where it has no such dimension.
 struct GirderRules {
@@ -20,7 +24,36 @@ struct GirderRules {
     RuleId flange = "shape.absent";
     Of flange_of = Of::itself;
     RuleId face = "girder.face_factor.flat";
+    RuleId floor = "shape.absent";
+    RuleId diaphragm_spacing = "shape.absent";
+    RuleId diaphragm_depth = "shape.absent";
+    double deepest = unbounded; ///< [m] cap on the depth
+    double widest = unbounded;  ///< [m] cap on the flange
 };
+
+constexpr GirderRules braced(GirderRules rules, RuleId spacing, RuleId depth) {
+    rules.diaphragm_spacing = spacing;
+    rules.diaphragm_depth = depth;
+    return rules;
+}
+constexpr GirderRules braced_concrete(const GirderRules& rules) {
+    return braced(rules, "diaphragm.spacing.concrete", "diaphragm.depth.concrete");
+}
+constexpr GirderRules capped(GirderRules rules, double deepest, double widest = unbounded) {
+    rules.deepest = deepest;
+    rules.widest = widest;
+    return rules;
+}
+/// Two girders or trusses with floorbeams and stringers between.
+constexpr GirderRules with_floor(RuleId depth, double deepest) {
+    GirderRules rules;
+    rules.depth_simple = depth;
+    rules.depth_continuous = depth;
+    rules.flange = "girder.flange_width.floorbeam";
+    rules.flange_of = Of::depth;
+    rules.floor = "girder.floor_factor";
+    return capped(rules, deepest, widest_plate);
+}
 
 constexpr GirderRules soffit_of(RuleId face) {
     GirderRules rules;
@@ -29,31 +62,36 @@ constexpr GirderRules soffit_of(RuleId face) {
 }
 
 constexpr GirderRules none{};
-constexpr GirderRules steel_beam{"deck.overhang_width.beams", "girder.spacing.steel",
-                                 "girder.depth.steel_simple", "girder.depth.steel_continuous",
-                                 "girder.flange_width.steel", Of::depth};
-constexpr GirderRules prestressed_beam{
-    "deck.overhang_width.beams",       "girder.spacing.prestressed",
-    "girder.depth.prestressed_simple", "girder.depth.prestressed_continuous",
-    "girder.flange_width.prestressed", Of::depth};
-constexpr GirderRules concrete_tee{"deck.overhang_width.beams", "girder.spacing.tee",
-                                   "girder.depth.tee_simple",   "girder.depth.tee_continuous",
-                                   "girder.flange_width.stem",  Of::itself};
-constexpr GirderRules prestressed_tee{"shape.absent",
-                                      "girder.spacing.decked_tee",
-                                      "girder.depth.prestressed_simple",
-                                      "girder.depth.prestressed_continuous",
-                                      "girder.flange_width.unit",
-                                      Of::spacing};
+constexpr GirderRules steel_beam =
+    capped(braced({"deck.overhang_width.beams", "girder.spacing.steel", "girder.depth.steel_simple",
+                   "girder.depth.steel_continuous", "girder.flange_width.steel", Of::depth},
+                  "diaphragm.spacing.steel", "diaphragm.depth.steel"),
+           unbounded, widest_plate);
+constexpr GirderRules prestressed_beam = braced_concrete(
+    {"deck.overhang_width.beams", "girder.spacing.prestressed", "girder.depth.prestressed_simple",
+     "girder.depth.prestressed_continuous", "girder.flange_width.prestressed", Of::depth});
+constexpr GirderRules concrete_tee =
+    braced_concrete({"deck.overhang_width.beams", "girder.spacing.tee", "girder.depth.tee_simple",
+                     "girder.depth.tee_continuous", "girder.flange_width.stem", Of::itself});
+constexpr GirderRules prestressed_tee = braced_concrete(
+    {"shape.absent", "girder.spacing.decked_tee", "girder.depth.prestressed_simple",
+     "girder.depth.prestressed_continuous", "girder.flange_width.unit", Of::spacing});
 constexpr GirderRules channel{"shape.absent",
                               "girder.spacing.channel",
                               "girder.depth.tee_simple",
                               "girder.depth.tee_continuous",
                               "girder.flange_width.unit",
                               Of::spacing};
-constexpr GirderRules timber_beam{
-    "shape.absent",        "girder.spacing.timber",      "girder.depth.timber",
-    "girder.depth.timber", "girder.flange_width.timber", Of::itself};
+constexpr GirderRules sawn_timber =
+    capped(braced({"shape.absent", "girder.spacing.timber", "girder.depth.timber",
+                   "girder.depth.timber", "girder.flange_width.timber", Of::itself},
+                  "diaphragm.spacing.timber", "diaphragm.depth.timber"),
+           0.5);
+constexpr GirderRules glulam =
+    capped(braced({"shape.absent", "girder.spacing.glulam", "girder.depth.glulam",
+                   "girder.depth.glulam", "girder.flange_width.glulam", Of::itself},
+                  "diaphragm.spacing.timber", "diaphragm.depth.timber"),
+           1.8);
 constexpr GirderRules adjacent_box{"shape.absent",
                                    "girder.spacing.adjacent_box",
                                    "girder.depth.adjacent_box",
@@ -67,31 +105,38 @@ constexpr GirderRules steel_box{"deck.overhang_width.box", "girder.spacing.steel
 constexpr GirderRules box_girder{"deck.overhang_width.box", "girder.spacing.box_girder",
                                  "girder.depth.box_girder", "girder.depth.box_girder",
                                  "girder.flange_width.box", Of::spacing};
-constexpr GirderRules floorbeam{"shape.absent",
-                                "shape.absent",
-                                "girder.depth.floorbeam",
-                                "girder.depth.floorbeam",
-                                "girder.flange_width.floorbeam",
-                                Of::depth,
-                                "girder.face_factor.floorbeam"};
-constexpr GirderRules truss{
-    "shape.absent", "shape.absent", "girder.depth.truss",      "girder.depth.truss",
-    "shape.absent", Of::itself,     "girder.face_factor.truss"};
-constexpr GirderRules cable{"shape.absent",
-                            "shape.absent",
-                            "girder.depth.cable",
-                            "girder.depth.cable",
-                            "girder.flange_width.floorbeam",
-                            Of::depth,
-                            "girder.face_factor.floorbeam"};
+constexpr GirderRules floorbeam = with_floor("girder.depth.floorbeam", 4.5);
+constexpr GirderRules cable = with_floor("girder.depth.cable", 4.5);
+constexpr GirderRules truss = [] {
+    GirderRules rules = with_floor("girder.depth.truss", unbounded);
+    rules.flange = "shape.absent";
+    rules.flange_of = Of::itself;
+    rules.face = "girder.face_factor.truss";
+    return rules;
+}();
 constexpr GirderRules slab = soffit_of("girder.face_factor.slab");
 constexpr GirderRules arch_soffit = soffit_of("girder.face_factor.arch");
 
 /// In the order of Outline.
 constexpr std::array<const GirderRules*, 15> by_outline{
     &none,        &steel_beam,   &prestressed_beam, &concrete_tee, &prestressed_tee, &channel,
-    &timber_beam, &adjacent_box, &steel_box,        &box_girder,   &floorbeam,       &truss,
+    &sawn_timber, &adjacent_box, &steel_box,        &box_girder,   &floorbeam,       &truss,
     &cable,       &slab,         &arch_soffit};
+
+/// Long timber spans are laminated; long steel spans have fewer girders and open cross frames.
+GirderRules rules_for(const Record& r, const Shape& shape) {
+    constexpr double longest_sawn = 9.0;
+    constexpr double long_steel = 45.0;
+    if (shape.outline == Outline::timber_beam && r.span > longest_sawn) {
+        return glulam;
+    }
+    GirderRules rules = *by_outline[static_cast<std::size_t>(shape.outline)];
+    if (shape.outline == Outline::steel_beam && r.span > long_steel) {
+        rules.spacing = "girder.spacing.steel_long";
+        rules.diaphragm_depth = "diaphragm.depth.cross_frame";
+    }
+    return rules;
+}
 
 double flange_base(const GirderRules& rules, const Sheet& sheet) {
     switch (rules.flange_of) {
@@ -105,14 +150,27 @@ double flange_base(const GirderRules& rules, const Sheet& sheet) {
     return 1.0;
 }
 
-void infer_faces(const Shape& shape, const GirderRules& rules, Sheet& sheet) {
-    const double share =
-        sheet.likely(dimension("girder.spacing")) / sheet.likely(dimension("deck.width"));
+/// What the face factor of a rule is multiplied by.
+double face_base(const Record& r, const Shape& shape, const Sheet& sheet) {
+    const double width = sheet.likely(dimension("deck.width"));
     if (shape.outline == Outline::adjacent_box) {
-        sheet.scaled(dimension("girder.face_factor"), rules.face, std::min(share, 1.0), 1.0);
-    } else {
-        sheet.scaled(dimension("girder.face_factor"), rules.face);
+        return std::min(sheet.likely(dimension("girder.spacing")) / width, 1.0);
     }
+    return shape.outline == Outline::truss
+               ? std::sqrt(r.span) / (2.0 * sheet.likely(dimension("girder.depth")))
+               : 1.0;
+}
+
+void infer_faces(const Record& r, const Shape& shape, const GirderRules& rules, Sheet& sheet) {
+    const double most = shape.outline == Outline::adjacent_box ? 1.0 : unbounded;
+    sheet.scaled(dimension("girder.face_factor"), rules.face, face_base(r, shape, sheet), most);
+    sheet.scaled(dimension("girder.floor_factor"), rules.floor);
+}
+
+void infer_diaphragms(const GirderRules& rules, Sheet& sheet) {
+    sheet.scaled(dimension("diaphragm.spacing"), rules.diaphragm_spacing);
+    sheet.scaled(dimension("diaphragm.depth"), rules.diaphragm_depth,
+                 sheet.likely(dimension("girder.depth")));
 }
 
 void infer_bearings(const Record& r, const Shape& shape, Sheet& sheet) {
@@ -133,14 +191,17 @@ void infer_bearings(const Record& r, const Shape& shape, Sheet& sheet) {
 } // namespace
 
 void infer_girders(const Record& r, const Shape& shape, Sheet& sheet) {
-    const GirderRules& rules = *by_outline[static_cast<std::size_t>(shape.outline)];
+    const GirderRules rules = rules_for(r, shape);
     sheet.scaled(dimension("deck.overhang_width"), rules.overhang, 1.0,
                  0.25 * sheet.likely(dimension("deck.width")));
     sheet.scaled(dimension("girder.spacing"), rules.spacing);
     sheet.scaled(dimension("girder.depth"),
-                 is_continuous(r.material) ? rules.depth_continuous : rules.depth_simple, r.span);
-    infer_faces(shape, rules, sheet);
-    sheet.scaled(dimension("girder.flange_width"), rules.flange, flange_base(rules, sheet));
+                 is_continuous(r.material) ? rules.depth_continuous : rules.depth_simple, r.span,
+                 rules.deepest);
+    infer_faces(r, shape, rules, sheet);
+    infer_diaphragms(rules, sheet);
+    sheet.scaled(dimension("girder.flange_width"), rules.flange, flange_base(rules, sheet),
+                 rules.widest);
     sheet.scaled(dimension("girder.end_length"), "girder.end_length");
     infer_bearings(r, shape, sheet);
 }

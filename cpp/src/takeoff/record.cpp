@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <initializer_list>
 
 namespace scupper::takeoff::detail {
 
@@ -48,7 +49,14 @@ Record dimensions_of(const Structure& s) {
 
 void set_codes(const RecordedCodes& c, Record& r) {
     r.year = std::max(c.year_built, c.year_reconstructed);
+    r.built = c.year_built;
     r.median = c.median;
+    const auto below = [&c](std::initializer_list<int> codes) {
+        return std::find(codes.begin(), codes.end(), c.service_under) != codes.end();
+    };
+    r.over_water = below({5, 6, 7, 8, 9});
+    r.over_traffic =
+        below({1, 2, 4, 6, 7, 8}) || c.below == Below::highway || c.below == Below::railroad;
     r.deck_type = c.deck_type;
     r.main_material = c.material;
     r.approach_material = c.approach_material;
@@ -89,7 +97,8 @@ void set_majority(Record& r) {
         r.approach_spans > 0 && is_known(r.approach_design) && main_length < 0.5 * r.length;
     r.material = approach ? r.approach_material : r.main_material;
     r.design = approach ? r.approach_design : r.main_design;
-    r.span = approach ? (r.length - main_length) / r.approach_spans : main_span;
+    const double approach_span = (r.length - main_length) / r.approach_spans;
+    r.span = approach ? std::min(approach_span, main_span) : main_span;
 }
 
 } // namespace

@@ -22,7 +22,10 @@ struct Record {
     int main_spans;
     int approach_spans;
     int year; ///< built or reconstructed, the later
+    int built;
     int median;
+    bool over_water;
+    bool over_traffic; ///< a road or a railway
     char deck_type;
     Material main_material;
     Material approach_material;

@@ -3,6 +3,7 @@
 
 #include "deck_rules.hpp"
 #include "girder_rules.hpp"
+#include "quantity_rules.hpp"
 #include "scupper/uncertain.hpp"
 #include "support_rules.hpp"
 

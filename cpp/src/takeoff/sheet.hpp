@@ -35,6 +35,8 @@ class Sheet {
     }
     /// A dimension of a component that is not there.
     void absent(std::size_t index) { exact(index, "shape.absent", 0.0); }
+    /// A dimension already entered.
+    const ThreePoint& guess(std::size_t index) const { return out_.dimensions[index].guess; }
     /// The likely value of a dimension already entered.
     double likely(std::size_t index) const { return out_.dimensions[index].guess.likely; }
 
@@ -58,7 +60,8 @@ class Sheet {
 
 void infer_deck(const Record& record, const Shape& shape, Sheet& sheet);
 void infer_girders(const Record& record, const Shape& shape, Sheet& sheet);
-void infer_supports(const Record& record, const Shape& shape, Sheet& sheet);
+void infer_piers(const Record& record, const Shape& shape, Sheet& sheet);
+void infer_abutments(const Record& record, const Shape& shape, Sheet& sheet);
 /// Length and width alone, which the inventory's own deck area rests on.
 void infer_extent(const Record& record, Sheet& sheet);
 

@@ -126,8 +126,10 @@ TEST_CASE("piers, skew, caps and columns") {
             CHECK(length.in(row.text("unit") == "m" ? 1.0_m : 1.0_ft) ==
                   Approx(row.expected()).epsilon(1e-3));
         } else if (row.text("id") == "cap_area") {
-            CHECK(cap_surface(row["L_ft"] * 1.0_ft, row["w_ft"] * 1.0_ft, row["d_ft"] * 1.0_ft)
-                      .in(1.0_ft2) == Approx(row.expected()));
+            const Length<> length = row["L_ft"] * 1.0_ft;
+            const Length<> width = row["w_ft"] * 1.0_ft;
+            const Area<> sides = upright_surface(length, width, row["d_ft"] * 1.0_ft);
+            CHECK((sides + length * width).in(1.0_ft2) == Approx(row.expected()));
         } else if (row.text("id") == "column_area") {
             CHECK(column_surface(row["dia_ft"] * 1.0_ft, row["h_ft"] * 1.0_ft).in(1.0_ft2) ==
                   Approx(row.expected()).epsilon(1e-5));
@@ -137,6 +139,13 @@ TEST_CASE("piers, skew, caps and columns") {
                   Approx(row.expected() * factor::foot).epsilon(1e-3));
         }
     }
+}
+
+TEST_CASE("a ledge is the footing less what stands on it") {
+    const double footing = (12.0 + 2.0 * 0.5) * (1.0 + 2.0 * 0.5);
+    CHECK(ledge_surface(Length<>(12.0), Length<>(1.0), Length<>(0.5)).si() ==
+          Approx(footing - 12.0 * 1.0));
+    CHECK(ledge_surface(Length<>(12.0), Length<>(1.0), Length<>(0.0)).si() == 0.0);
 }
 
 TEST_CASE("ends at joints: one at an abutment, two at a pier") {
@@ -183,6 +192,11 @@ TEST_CASE("element records of one Arizona slab bridge") {
     CHECK(q[slot("deck_total_area")] / ft2 == Approx(value("nbe_AZ00036_38")).epsilon(0.003));
     CHECK(q[slot("cap_count")] * line == Approx(value("nbe_AZ00036_210")).epsilon(0.003));
     CHECK(2.0 * line == Approx(value("nbe_AZ00036_215")).epsilon(0.01));
+    // All its piers are walls; the record makes that probable.
+    CHECK(i.dimensions[dimension("pier.wall_share")].guess.likely > 0.5);
+    CHECK(i.dimensions[dimension("pier.wall_share")].guess.high == 1.0);
+    CHECK(q[slot("support_line_length")] / factor::foot ==
+          Approx(2.0 * value("nbe_AZ00036_210") + value("nbe_AZ00036_215")).epsilon(0.005));
     // Metal rail and concrete rail are each reported along both edges.
     const double edges = 2.0 * 32.3 / factor::foot;
     for (const auto& [id, key] : {std::pair{"nbe_AZ00036_330", dimension("rail.share")},

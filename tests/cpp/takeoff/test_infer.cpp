@@ -198,3 +198,74 @@ TEST_CASE("older decks have more drains than newer ones") {
     s.codes.deck_type = '3';
     CHECK(at(infer(s), dimension("drain.per_length")).guess.likely == 0.0);
 }
+
+TEST_CASE("a raised median lies beside the roadway; any other is part of it") {
+    Structure s = yardstick();
+    s.dimensions.deck_width = Length<>(14.0);
+    for (const int median : {no_code, 0, 1, 2}) {
+        s.codes.median = median;
+        CHECK(at(infer(s), dimension("deck.median_width")).guess.high == 0.0);
+    }
+    s.codes.median = 3;
+    const ThreePoint width = at(infer(s), dimension("deck.median_width")).guess;
+    CHECK(width.likely == Approx(14.0 - 9.75 - 0.9));
+    CHECK(width.high < 14.0 - 9.75);
+    const Quantities<double> q = likely_quantities(s);
+    CHECK(q[slot("median_area")] == Approx(61.0 * width.likely));
+    // Four gutters, and a parapet face along each of them.
+    CHECK(q[slot("parapet_length")] == Approx(0.5 * q[slot("gutter_length")]));
+    CHECK(q[slot("gutter_length")] == Approx(4.0 * 61.0));
+}
+
+TEST_CASE("piers: walls where the record makes them probable, columns over a road") {
+    constexpr std::size_t share = dimension("pier.wall_share");
+    CHECK(rule_of(at(infer(pinal_creek()), share)) == "pier.wall_share.probable");
+    Structure s = yardstick();
+    CHECK(rule_of(at(infer(s), share)) == "pier.wall_share.seldom");
+    s.codes.below = Below::neither;
+    s.codes.service_under = 5;
+    CHECK(rule_of(at(infer(s), share)) == "pier.wall_share.possible");
+    s.codes.year_built = 1935;
+    s.codes.year_reconstructed = 1990; // new decks do not renew piers
+    CHECK(rule_of(at(infer(s), share)) == "pier.wall_share.probable");
+    s.codes.material = Material::timber;
+    CHECK(at(infer(s), share).guess.high == 0.0);
+    CHECK_FALSE(infer(s).untold[slot("wall_pier_area")]);
+    s.codes.material = Material::masonry;
+    s.codes.design = Design::arch_deck;
+    const Quantities<double> vault = likely_quantities(s);
+    CHECK(vault[slot("wall_pier_area")] > 0.0);
+    CHECK(vault[slot("cap_area")] + vault[slot("column_area")] + vault[slot("seat_area")] == 0.0);
+}
+
+TEST_CASE("what cannot be told of the added quantities is marked") {
+    const Inferred over_road = infer(yardstick());
+    CHECK(over_road.untold[slot("drain_box_count")]);
+    CHECK(over_road.untold[slot("downspout_length")]);
+    CHECK(over_road.untold[slot("footing_area")]);
+    CHECK_FALSE(over_road.untold[slot("wall_pier_area")]);
+    CHECK(infer(river()).untold[slot("wall_pier_area")]);
+    CHECK_FALSE(infer(creek()).untold[slot("footing_area")]);
+    CHECK_FALSE(infer(creek()).untold[slot("seat_area")]);
+}
+
+TEST_CASE("girders: long timber is laminated, depths end where members do") {
+    const auto surface = [](const Structure& s) {
+        const Quantities<double> q = likely_quantities(s);
+        return q[slot("girder_area")] / q[slot("deck_total_area")];
+    };
+    const Structure sawn =
+        record({8.0, 5.0, 4.5, 8.0, 1}, Material::timber, Design::multi_beam, 1960);
+    const Structure laminated =
+        record({40.0, 5.0, 4.5, 40.0, 1}, Material::timber, Design::multi_beam, 1960);
+    CHECK(at(infer(sawn), dimension("girder.depth")).guess.high == 0.5);
+    CHECK(rule_of(at(infer(laminated), dimension("girder.spacing"))) == "girder.spacing.glulam");
+    CHECK(at(infer(laminated), dimension("girder.depth")).guess.likely == 1.8);
+    CHECK(surface(laminated) < 5.0);
+    // The surface of a truss grows with the size of its members, not with its depth.
+    const auto truss = [&](double span) {
+        return record({span, 6.0, 5.0, span, 1}, Material::steel, Design::truss_through, 1950);
+    };
+    CHECK(surface(truss(160.0)) < 2.0 * surface(truss(40.0)));
+    CHECK(at(infer(river()), dimension("girder.floor_factor")).guess.high == 0.0);
+}

@@ -149,28 +149,53 @@ TEST_CASE("lengths times s: areas of the deck grow by s squared, counts of drain
         const Dimensions<double> d = likely(inferred);
         Dimensions<double> twice = d;
         for (Length<double> Dimensions<double>::*length :
-             {&Dimensions<double>::deck_length, &Dimensions<double>::deck_width,
-              &Dimensions<double>::roadway_width, &Dimensions<double>::walk_width,
-              &Dimensions<double>::overhang_width, &Dimensions<double>::parapet_face_height,
-              &Dimensions<double>::girder_spacing, &Dimensions<double>::girder_depth,
-              &Dimensions<double>::flange_width, &Dimensions<double>::girder_end_length,
-              &Dimensions<double>::cap_width, &Dimensions<double>::cap_depth,
-              &Dimensions<double>::column_spacing, &Dimensions<double>::column_diameter,
-              &Dimensions<double>::column_height, &Dimensions<double>::abutment_height,
-              &Dimensions<double>::berm_width, &Dimensions<double>::slope_height}) {
+             {&Dimensions<double>::deck_length,        &Dimensions<double>::deck_width,
+              &Dimensions<double>::roadway_width,      &Dimensions<double>::walk_width,
+              &Dimensions<double>::overhang_width,     &Dimensions<double>::parapet_face_height,
+              &Dimensions<double>::girder_spacing,     &Dimensions<double>::girder_depth,
+              &Dimensions<double>::flange_width,       &Dimensions<double>::girder_end_length,
+              &Dimensions<double>::cap_width,          &Dimensions<double>::cap_depth,
+              &Dimensions<double>::column_spacing,     &Dimensions<double>::column_diameter,
+              &Dimensions<double>::column_height,      &Dimensions<double>::abutment_height,
+              &Dimensions<double>::berm_width,         &Dimensions<double>::slope_height,
+              &Dimensions<double>::median_width,       &Dimensions<double>::downspout_length,
+              &Dimensions<double>::diaphragm_spacing,  &Dimensions<double>::diaphragm_depth,
+              &Dimensions<double>::seat_width,         &Dimensions<double>::wall_thickness,
+              &Dimensions<double>::footing_projection, &Dimensions<double>::back_wall_height,
+              &Dimensions<double>::wing_length}) {
             twice.*length = d.*length * 2.0;
         }
         const Quantities<double> q = take_off(inferred.shape, d);
         const Quantities<double> q2 = take_off(inferred.shape, twice);
-        for (Slot k = 0; k < column_count(); ++k) {
+        for (Slot k = 0; k < slot("downspout_length"); ++k) {
             INFO(slot_table[k].key);
             const Dimension dimension = slot_table[k].dimension;
-            const double grows = dimension == dim::area     ? 4.0
-                                 : dimension == dim::length ? 2.0
-                                 : k == slot("drain_count") ? 2.0
-                                                            : 1.0;
+            const double grows = dimension == dim::area                                     ? 4.0
+                                 : dimension == dim::length                                 ? 2.0
+                                 : k == slot("drain_count") || k == slot("drain_box_count") ? 2.0
+                                                                                            : 1.0;
             REQUIRE(q2[k] == Approx(grows * q[k]));
         }
+    }
+}
+
+TEST_CASE("what piers are not walls have columns") {
+    Numbers n(31);
+    for (int round = 0; round < 200; ++round) {
+        const Inferred inferred = infer(sound_record(n));
+        Dimensions<double> d = drawn(inferred, n);
+        d.wall_share = 0.0;
+        const Quantities<double> columns = take_off(inferred.shape, d);
+        d.wall_share = 1.0;
+        const Quantities<double> walls = take_off(inferred.shape, d);
+        d.wall_share = 0.25;
+        const Quantities<double> mixed = take_off(inferred.shape, d);
+        REQUIRE(columns[slot("wall_pier_area")] == 0.0);
+        REQUIRE(walls[slot("column_area")] == 0.0);
+        REQUIRE(walls[slot("cap_area")] == Approx(walls[slot("cap_top_area")]));
+        REQUIRE(mixed[slot("wall_pier_area")] == Approx(0.25 * walls[slot("wall_pier_area")]));
+        REQUIRE(mixed[slot("column_area")] == Approx(0.75 * columns[slot("column_area")]));
+        REQUIRE(mixed[slot("cap_count")] == columns[slot("cap_count")]);
     }
 }
 
@@ -192,13 +217,18 @@ TEST_CASE("the total is the fixed sum of its parts") {
         const Inferred inferred = infer(sound_record(n));
         const Quantities<double> q = take_off(inferred.shape, drawn(inferred, n));
         double sum = 0.0;
-        for (const char* part : {"deck_top_area", "sidewalk_area", "soffit_overhang_area",
-                                 "parapet_area", "girder_area", "cap_area", "column_area",
-                                 "abutment_area", "berm_area", "slope_protection_area"}) {
+        for (const char* part :
+             {"deck_top_area", "sidewalk_area", "median_area", "soffit_overhang_area",
+              "parapet_area", "girder_area", "diaphragm_area", "cap_area", "column_area",
+              "wall_pier_area", "footing_area", "seat_area", "abutment_area", "wing_wall_area",
+              "berm_area", "slope_protection_area"}) {
             sum += q[find_slot(part)];
         }
         REQUIRE(q[slot("wash_area_total")] == Approx(sum).epsilon(1e-12));
         REQUIRE(q[slot("girder_end_area")] <= q[slot("girder_area")] * (1.0 + 1e-12));
+        REQUIRE(q[slot("cap_top_area")] <= q[slot("cap_area")] * (1.0 + 1e-12));
+        REQUIRE(q[slot("abutment_stem_area")] + q[slot("back_wall_area")] ==
+                Approx(q[slot("abutment_area")]).epsilon(1e-12));
     }
 }
 

@@ -14,15 +14,26 @@ TEST_CASE("dimensions stand in the order of the input schema") {
     const auto place = [](std::size_t index) { return static_cast<double>(index + 1); };
     CHECK(d.deck_length.si() == place(dimension("deck.length")));
     CHECK(d.skew.si() == place(dimension("deck.skew")));
+    CHECK(d.median_width.si() == place(dimension("deck.median_width")));
     CHECK(d.pocket_share == place(dimension("deck.pocket_share")));
     CHECK(d.longest_span.si() == place(dimension("span.longest")));
     CHECK(d.joint_count.si() == place(dimension("joint.count")));
     CHECK(d.drains_per_length.si() == place(dimension("drain.per_length")));
+    CHECK(d.box_share == place(dimension("drain.box_share")));
+    CHECK(d.downspout_length.si() == place(dimension("drain.downspout_length")));
     CHECK(d.frozen_share == place(dimension("drain.frozen_share")));
     CHECK(d.parapet_share == place(dimension("parapet.share")));
     CHECK(d.girder_spacing.si() == place(dimension("girder.spacing")));
+    CHECK(d.floor_factor == place(dimension("girder.floor_factor")));
+    CHECK(d.diaphragm_depth.si() == place(dimension("diaphragm.depth")));
     CHECK(d.girder_end_length.si() == place(dimension("girder.end_length")));
     CHECK(d.cap_depth.si() == place(dimension("cap.depth")));
+    CHECK(d.seat_width.si() == place(dimension("seat.width")));
+    CHECK(d.wall_share == place(dimension("pier.wall_share")));
+    CHECK(d.wall_thickness.si() == place(dimension("pier.wall_thickness")));
+    CHECK(d.footing_exposed_share == place(dimension("footing.exposed_share")));
+    CHECK(d.back_wall_height.si() == place(dimension("abutment.back_wall_height")));
+    CHECK(d.wing_length.si() == place(dimension("abutment.wing_length")));
     CHECK(d.column_height.si() == place(dimension("column.height")));
     CHECK(d.pedestals_per_bearing == place(dimension("pedestal.per_bearing")));
     CHECK(d.slope_run == place(dimension("slope.run")));
@@ -73,10 +84,14 @@ TEST_CASE("a counted quantity reaches what rests on it") {
     CHECK(after[slot("cap_area")] == Approx(2.0 * before[slot("cap_area")]));
     CHECK(after[slot("column_count")] == 2.0 * before[slot("column_count")]);
     CHECK(after[slot("drain_clogged_count")] == Approx(1.6));
+    const auto growth = [&](const char* part) {
+        return after[find_slot(part)] - before[find_slot(part)];
+    };
     CHECK(after[slot("wash_area_total")] - before[slot("wash_area_total")] ==
-          Approx(after[slot("girder_area")] - before[slot("girder_area")] +
-                 after[slot("cap_area")] - before[slot("cap_area")] + after[slot("column_area")] -
-                 before[slot("column_area")]));
+          Approx(growth("girder_area") + growth("cap_area") + growth("column_area") +
+                 growth("wall_pier_area") + growth("footing_area")));
+    CHECK(after[slot("cap_top_area")] == Approx(2.0 * before[slot("cap_top_area")]));
+    CHECK(after[slot("girder_end_count")] == 20.0);
 }
 
 TEST_CASE("no drains stay no drains; drains counted by state add up") {
@@ -88,6 +103,8 @@ TEST_CASE("no drains stay no drains; drains counted by state add up") {
     CHECK(q[slot("drain_count")] == 0.0);
     CHECK(q[slot("drain_free_count")] == 0.0);
     CHECK(q[slot("drain_frozen_count")] == 0.0);
+    CHECK(q[slot("drain_box_count")] == 0.0);
+    CHECK(q[slot("downspout_length")] == 0.0);
     Given<double> by_state;
     by_state.set(slot("drain_free_count"), 3.0);
     by_state.set(slot("drain_clogged_count"), 1.0);

@@ -1,4 +1,4 @@
-// Two worked examples, computed by hand, with every dimension given.
+// Three worked examples, computed by hand, with every dimension given.
 
 #include "records.hpp"
 
@@ -7,6 +7,11 @@ using namespace scupper::literals;
 using reference::Row;
 
 namespace {
+
+/// What the example leaves out is not there.
+double stated(const Row& row, const char* input) {
+    return row.has(input) ? row[input] : 0.0;
+}
 
 Dimensions<double> dimensions_of(const Row& row) {
     Dimensions<double> d;
@@ -19,9 +24,15 @@ Dimensions<double> dimensions_of(const Row& row) {
     d.flange_width = row["girth_ft"] * 1.0_ft;
     d.girder_end_length = row["end_ft"] * 1.0_ft;
     d.bearings_per_line = Count<>(row["bearings_per_line"]);
-    d.cap_width = 3.0_ft;
-    d.cap_depth = 4.0_ft;
-    d.abutment_height = row["abutment_ft"] * 1.0_ft;
+    d.diaphragm_spacing = 20.0_ft;
+    d.column_spacing = 15.0_ft;
+    d.abutment_height = row["stem_ft"] * 1.0_ft;
+    d.back_wall_height = row["back_wall_ft"] * 1.0_ft;
+    d.seat_width = row["seat_ft"] * 1.0_ft;
+    d.cap_width = stated(row, "cap_width_ft") * 1.0_ft;
+    d.cap_depth = stated(row, "cap_depth_ft") * 1.0_ft;
+    d.skew = stated(row, "skew_deg") * 1.0_deg;
+    d.parapet_share = stated(row, "parapet_share");
     if (row.has("rail_ft")) {
         d.rail_share = row["rail_ft"] / (2.0 * row["length_ft"]);
     }
@@ -41,6 +52,9 @@ Shape shape_of(const Row& row) {
 Given<double> given_of(const Row& row) {
     Given<double> given;
     given.set(slot("girder_count"), row["girders"]);
+    if (row.has("caps")) {
+        given.set(slot("cap_count"), row["caps"]);
+    }
     if (row.has("drains")) {
         given.set(slot("drain_count"), row["drains"]);
     } else {
@@ -53,7 +67,7 @@ Given<double> given_of(const Row& row) {
 
 } // namespace
 
-TEST_CASE("worked examples A and C: every quantity as computed by hand") {
+TEST_CASE("worked examples A, B and C: every quantity as computed by hand") {
     for (const Row& row : rows("worked")) {
         INFO(row.text("id"));
         const Quantities<double> q = take_off(shape_of(row), dimensions_of(row), given_of(row));

@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 31> slot_table{{
+inline constexpr std::array<SlotInfo, 45> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -44,6 +44,20 @@ inline constexpr std::array<SlotInfo, 31> slot_table{{
     {"berm_area", dim::area, true, "abutment benches"},
     {"slope_protection_area", dim::area, true, "slope protection"},
     {"wash_area_total", dim::area, true, "washable area, all components"},
+    {"median_area", dim::area, false, "raised median, top"},
+    {"parapet_length", dim::length, false, "parapet faces, length"},
+    {"drain_box_count", dim::count, false, "drain boxes"},
+    {"downspout_length", dim::length, false, "downspouts, length"},
+    {"girder_end_count", dim::count, false, "girder ends at joints"},
+    {"diaphragm_area", dim::area, false, "diaphragms and cross frames"},
+    {"cap_top_area", dim::area, false, "tops of caps"},
+    {"seat_area", dim::area, false, "tops of abutment seats"},
+    {"wall_pier_area", dim::area, false, "pier wall faces"},
+    {"footing_area", dim::area, false, "tops of exposed footings"},
+    {"abutment_stem_area", dim::area, false, "abutment stem faces"},
+    {"back_wall_area", dim::area, false, "back wall faces"},
+    {"wing_wall_area", dim::area, false, "wing wall faces"},
+    {"support_line_length", dim::length, false, "bent and abutment faces, length"},
     {"drain_free_count", dim::count, false, "drains, free"},
     {"drain_clogged_count", dim::count, false, "drains, clogged"},
     {"drain_frozen_count", dim::count, false, "drains, grate frozen"},

@@ -11,7 +11,7 @@
 namespace scupper::takeoff {
 
 /// How many dimensions there are: the input schema from deck.length to slope.run [-].
-inline constexpr std::size_t dimension_count = 31;
+inline constexpr std::size_t dimension_count = 44;
 
 static_assert(input_table[0].group == "deck" && input_table[0].field == "length");
 static_assert(input_table[dimension_count - 1].group == "slope" &&
@@ -44,26 +44,39 @@ struct Dimensions {
     Angle<T> skew;                                           ///< [rad]
     Length<T> overhang_width;                                ///< [m] beyond the outer girder
     T pocket_share{0.0};                                     ///< [-] of the walk edges
+    Length<T> median_width;                                  ///< [m] raised, beside the roadway
     Length<T> longest_span;                                  ///< [m]
     Count<T> joint_count;                                    ///< [-] deck joints
     Quantity<dim::count / dim::length, T> drains_per_length; ///< [1/m] along the deck
     T clogged_share{0.0};                                    ///< [-] of the drains
     T frozen_share{0.0};                                     ///< [-] of the drains
+    T box_share{0.0};                                        ///< [-] of the drains
+    Length<T> downspout_length;                              ///< [m] below one drain box
     Length<T> parapet_face_height;                           ///< [m] along the face
     T parapet_share{0.0};                                    ///< [-] of the edges
     T rail_share{0.0};                                       ///< [-] of the edges
     Length<T> girder_spacing;                                ///< [m] or width of a unit
     Length<T> girder_depth;                                  ///< [m]
     T girder_face_factor{0.0};    ///< [-] surface of a side over its outline
+    T floor_factor{0.0};          ///< [-] surface of floorbeams and stringers over deck area
     Length<T> flange_width;       ///< [m]
     Length<T> girder_end_length;  ///< [m] washed at each end
+    Length<T> diaphragm_spacing;  ///< [m] along the deck
+    Length<T> diaphragm_depth;    ///< [m] if it were solid
     Count<T> bearings_per_line;   ///< [-] along one girder line
     Length<T> cap_width;          ///< [m]
     Length<T> cap_depth;          ///< [m]
+    Length<T> seat_width;         ///< [m] in front of the back wall
     Length<T> column_spacing;     ///< [m] along a cap
     Length<T> column_diameter;    ///< [m]
-    Length<T> column_height;      ///< [m]
-    Length<T> abutment_height;    ///< [m] stem, seat and back wall
+    Length<T> column_height;      ///< [m] below the cap; a pier wall's goes up to its top
+    T wall_share{0.0};            ///< [-] of the piers, the others have columns
+    Length<T> wall_thickness;     ///< [m] of a pier wall
+    Length<T> footing_projection; ///< [m] beyond the column or wall, on every side
+    T footing_exposed_share{0.0}; ///< [-] of the footings
+    Length<T> abutment_height;    ///< [m] exposed stem, from the ground to the seat
+    Length<T> back_wall_height;   ///< [m] above the seat
+    Length<T> wing_length;        ///< [m] of each of four wing walls
     T pedestals_per_bearing{0.0}; ///< [-]
     Length<T> berm_width;         ///< [m]
     Length<T> slope_height;       ///< [m]
@@ -72,7 +85,7 @@ struct Dimensions {
 
 /// The dimensions that stand in the first places of a flat span of inputs.
 ///
-/// @param flat [SI unit of each field, 31] deck.length to slope.run, as the input schema has them
+/// @param flat [SI unit of each field, 44] deck.length to slope.run, as the input schema has them
 /// @return [-] the same numbers, each with its unit
 /// Range: any numbers.
 /// Errors: none.

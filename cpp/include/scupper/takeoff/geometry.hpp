@@ -34,19 +34,33 @@ template <class T>
 Length<T> girder_girth(const Length<T>& depth, const T& face_factor, int flange_faces,
                        const Length<T>& flange_width);
 
-/// How much of a bent cap is washed: sides, ends and one face between them.
+/// How much surface the sides and ends of a cap or a pier wall show.
 ///
-/// Formula: 2 L d + 2 w d + L w
+/// Formula: 2 (L + w) h
 /// @param length [m] L, >= 0
 /// @param width [m] w, >= 0
-/// @param depth [m] d, >= 0
-/// @return [m2] the horizontal face is the top, where dirt lies; the soffit is not counted
-/// Range: rectangular caps.
+/// @param height [m] h, >= 0
+/// @return [m2] all four upright faces; neither the top nor the soffit
+/// Range: rectangular in plan.
 /// Errors: none.
-/// Source: geometry; washing the top and not the soffit is common practice
+/// Source: geometry
 /// Verified by: tests/cpp/takeoff/test_geometry.cpp
 template <class T>
-Area<T> cap_surface(const Length<T>& length, const Length<T>& width, const Length<T>& depth);
+Area<T> upright_surface(const Length<T>& length, const Length<T>& width, const Length<T>& height);
+
+/// How much of a footing's top lies open around what stands on it.
+///
+/// Formula: (L + 2 p) (w + 2 p) - L w = 2 p (L + w + 2 p)
+/// @param length [m] L, of the wall or column, >= 0
+/// @param width [m] w, of the wall or column, >= 0
+/// @param projection [m] p, of the footing beyond it on every side, >= 0
+/// @return [m2] the ledge on which dirt lies
+/// Range: rectangular in plan; a round column is taken as square.
+/// Errors: none.
+/// Source: geometry
+/// Verified by: tests/cpp/takeoff/test_geometry.cpp
+template <class T>
+Area<T> ledge_surface(const Length<T>& length, const Length<T>& width, const Length<T>& projection);
 
 /// How much surface a round column shows.
 ///

@@ -1,0 +1,113 @@
+#pragma once
+// The formula of every quantity, as people read it.
+
+#include "scupper/takeoff/rules.hpp"
+
+#include <array>
+
+namespace scupper::takeoff::detail {
+
+inline constexpr std::string_view geometry = "geometry";
+
+inline constexpr auto quantity_rules = std::to_array<Rule>({
+    {"quantity.deck_top_area", "deck_top_area", "length x roadway width", geometry, "bridges",
+     "absent: 0"},
+    {"quantity.deck_total_area", "deck_total_area", "length x width out to out",
+     "23 CFR 490.411(c)", "every structure", "no width: cannot be told"},
+    {"quantity.sidewalk_area", "sidewalk_area", "length x width of the walks", geometry, "bridges",
+     "no walk: 0"},
+    {"quantity.gutter_pocket_length", "gutter_pocket_length", "walks x length x pocket share",
+     geometry, "bridges", "no walk: 0; else cannot be told"},
+    {"quantity.soffit_overhang_area", "soffit_overhang_area", "2 x length x overhang", geometry,
+     "girders and boxes with an overhang", "slab or arch: 0; else cannot be told"},
+    {"quantity.parapet_area", "parapet_area", "parapet_length x face height", geometry, "bridges",
+     ""},
+    {"quantity.rail_length", "rail_length", "2 x length x share", geometry, "bridges", ""},
+    {"quantity.joint_length", "joint_length", "joints x roadway width / cos(skew)", geometry,
+     "bridges", ""},
+    {"quantity.joint_count", "joint_count", "the dimension joint.count", geometry, "bridges", ""},
+    {"quantity.drain_count", "drain_count", "drains along the deck x length", geometry, "bridges",
+     "cannot be told"},
+    {"quantity.gutter_length", "gutter_length", "gutters x length", geometry, "bridges", ""},
+    {"quantity.girder_count", "girder_count",
+     "beams: (width - 2 overhangs) / spacing, rounded up, + 1; side by side and boxes: width / "
+     "spacing, rounded up; trusses, floorbeam and cable spans: 2",
+     geometry, "bridges", "slab or arch: 0"},
+    {"quantity.girder_area", "girder_area",
+     "length x (girders x (2 x depth x face factor + faces x flange width) + width x floor "
+     "factor); slab or arch: length x width x face factor",
+     geometry, "bridges", ""},
+    {"quantity.girder_end_area", "girder_end_area",
+     "as girder_area, with ends at joints x end length instead of length, at most the deck length",
+     geometry, "bridges", ""},
+    {"quantity.bearing_count", "bearing_count", "girders x bearings in a line", geometry, "bridges",
+     "slab, arch, frame and timber: 0"},
+    {"quantity.cap_count", "cap_count", "piers", geometry, "bridges", "one span, arch or frame: 0"},
+    {"quantity.cap_area", "cap_area",
+     "caps x (1 - wall share) x 2 (L + w) d + cap_top_area, L = width / cos(skew); the soffit is "
+     "not washed; a pier wall has only the top",
+     geometry, "bridges", "no caps: 0"},
+    {"quantity.column_count", "column_count",
+     "caps x (1 - wall share) x (cap length / spacing, rounded up)", geometry, "bridges",
+     "no caps: 0; else cannot be told"},
+    {"quantity.column_area", "column_area", "columns x pi x diameter x height", geometry, "bridges",
+     "no caps: 0; else cannot be told"},
+    {"quantity.abutment_area", "abutment_area",
+     "abutment_stem_area + back_wall_area; neither seats nor wings", geometry, "bridges", ""},
+    {"quantity.pedestal_count", "pedestal_count", "bearings x pedestals for each", geometry,
+     "bridges", "no bearings: 0; else cannot be told"},
+    {"quantity.berm_area", "berm_area", "2 x width / cos(skew) x bench width", geometry, "bridges",
+     "no clearance: cannot be told"},
+    {"quantity.slope_protection_area", "slope_protection_area",
+     "2 x width / cos(skew) x height x sqrt(1 + run^2)", geometry, "bridges",
+     "no clearance: cannot be told"},
+    {"quantity.wash_area_total", "wash_area_total",
+     "deck top + sidewalk + median + soffit of overhangs + parapets + girders whole + diaphragms + "
+     "caps + columns + pier walls + footings + seats + abutments + wing walls + benches + slope "
+     "protection; girder ends, cap tops, stems and back walls are parts of these",
+     "definition", "bridges",
+     "a part that cannot be told counts with its assumed value, and the basis says assumed"},
+    {"quantity.median_area", "median_area", "length x width of a raised median", geometry,
+     "bridges", "no raised median: 0"},
+    {"quantity.parapet_length", "parapet_length",
+     "gutters x length x share: a traffic face along every gutter", geometry, "bridges", ""},
+    {"quantity.drain_box_count", "drain_box_count", "drains x share with a box", geometry,
+     "bridges", "cannot be told"},
+    {"quantity.downspout_length", "downspout_length", "drain boxes x length below each", geometry,
+     "bridges", "cannot be told"},
+    {"quantity.girder_end_count", "girder_end_count",
+     "girders x ends at joints: one at an abutment, two at a pier", geometry, "bridges",
+     "slab or arch: 0"},
+    {"quantity.diaphragm_area", "diaphragm_area",
+     "2 faces x ((length / spacing, rounded up) + units) x (width - 2 overhangs) x depth", geometry,
+     "beams, tees and timber stringers",
+     "boxes, channels, slabs, arches: 0; of floorbeam girders and trusses in the floor factor"},
+    {"quantity.cap_top_area", "cap_top_area", "caps x width / cos(skew) x cap width", geometry,
+     "bridges", "no caps: 0"},
+    {"quantity.seat_area", "seat_area", "2 x width / cos(skew) x seat width", geometry, "bridges",
+     "arch: 0"},
+    {"quantity.wall_pier_area", "wall_pier_area",
+     "piers x wall share x 2 (L + thickness) x (column height + cap depth), L = width / cos(skew)",
+     geometry, "bridges", "one span, timber: 0; no clearance: cannot be told"},
+    {"quantity.footing_area", "footing_area",
+     "exposed share x (pier walls x 2 p (L + thickness + 2 p) + columns x 4 p (diameter + p)), p = "
+     "projection",
+     geometry, "bridges", "one span, timber: 0; else cannot be told"},
+    {"quantity.abutment_stem_area", "abutment_stem_area", "2 x width / cos(skew) x stem height",
+     geometry, "bridges", ""},
+    {"quantity.back_wall_area", "back_wall_area", "2 x width / cos(skew) x back wall height",
+     geometry, "bridges", "arch: 0"},
+    {"quantity.wing_wall_area", "wing_wall_area",
+     "4 x wing length x (stem height + back wall height) / 2: a wing falls to nothing", geometry,
+     "bridges", ""},
+    {"quantity.support_line_length", "support_line_length",
+     "(2 faces x piers + 2 abutments) x width / cos(skew)", geometry, "bridges", ""},
+    {"quantity.drain_clogged_count", "drain_clogged_count", "drains x clogged share", geometry,
+     "bridges", "cannot be told"},
+    {"quantity.drain_frozen_count", "drain_frozen_count",
+     "drains x frozen share, at most those not clogged", geometry, "bridges", "cannot be told"},
+    {"quantity.drain_free_count", "drain_free_count", "drains - clogged - frozen", geometry,
+     "bridges", "cannot be told"},
+});
+
+} // namespace scupper::takeoff::detail
