@@ -11,9 +11,9 @@ namespace scupper::estimate {
 
 namespace {
 
-/// The job with the four kinds of lost time that every job has.
+/// The job with the kinds of lost time that every job has.
 Job with_lost_time(Job job) {
-    for (const char* name : {"travel", "briefing", "meal", "idle"}) {
+    for (const char* name : {"travel", "briefing", "meal", "idle", "overtime"}) {
         Operation op;
         op.name = name;
         op.component = "visit";

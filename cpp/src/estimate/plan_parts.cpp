@@ -1,6 +1,7 @@
 #include "plan_parts.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace scupper::estimate::detail {
 
@@ -122,8 +123,13 @@ void plan_lines(Plan& plan) {
         if (!plan.operations[row].in_scope) {
             continue;
         }
+        const bool premium = plan.operations[row].name == "overtime";
         for (std::size_t r = 0; r < plan.job.labour.size(); ++r) {
-            add_line(plan, row, Charge::labour, r, plan.job.labour[r].name);
+            add_line(plan, row, premium ? Charge::overtime : Charge::labour, r,
+                     plan.job.labour[r].name);
+        }
+        if (premium) {
+            continue; // its hours, and the equipment for them, stand with the work
         }
         for (std::size_t r = 0; r < plan.job.equipment.size(); ++r) {
             add_line(plan, row, Charge::equipment, r, plan.job.equipment[r].name);
@@ -131,6 +137,10 @@ void plan_lines(Plan& plan) {
         add_line(plan, row, Charge::water, 0, "water");
     }
     plan.lines.push_back({0, Charge::disposal, 0, "disposal", "dump", "disposal"});
+    const char* const margins[] = {"overhead", "profit", "bond", "mobilization", "contingency"};
+    for (std::size_t which = 0; which < std::size(margins); ++which) {
+        plan.lines.push_back({0, Charge::margin, which, "indirect", "margin", margins[which]});
+    }
     plan.figures = figure_layout(plan);
 }
 

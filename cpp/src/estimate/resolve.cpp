@@ -28,7 +28,8 @@ bool operation_runs(const PlannedOperation& op, const Model& model) {
     }
     const bool whole_shifts = model.plan->job.sharing == Sharing::own_shifts ||
                               model.plan->job.sharing == Sharing::count_a_shift;
-    return op.name != "idle" || whole_shifts; // shared pro rata, a shift has no idle time
+    const bool of_whole_shifts = op.name == "idle" || op.name == "overtime";
+    return !of_whole_shifts || whole_shifts; // shared pro rata, a shift has neither
 }
 
 void decide_activity(const Plan& plan, Model& model) {

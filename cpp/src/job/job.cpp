@@ -97,6 +97,10 @@ std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
     return rows;
 }
 
+std::vector<LayoutRow> pass_rows() {
+    return {{"flusher", {}, "flusher pass"}, {"broom", {}, "broom pass"}};
+}
+
 std::vector<LayoutRow> drain_rows() {
     return {{"free", {}, "free drain"},
             {"clogged", {}, "clogged drain"},
@@ -170,6 +174,7 @@ Layout input_layout(const Job& job) {
                                    {"nozzle", methods},
                                    {"operation", operations},
                                    {"closure", closures},
+                                   {"pass", pass_rows()},
                                    {"labour", rows_of(job.labour)},
                                    {"equipment", rows_of(job.equipment)}});
 }

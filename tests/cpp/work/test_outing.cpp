@@ -8,7 +8,7 @@ using namespace scupper::literals;
 namespace {
 
 work::Shift<double> ten_hours() {
-    return {.length = 10_h, .travel = 1_h, .briefing = 0.5_h, .meal = 0.5_h};
+    return {.length = 10_h, .travel = 1_h, .briefing = 0.5_h, .meal = 0.5_h, .overtime = 0_h};
 }
 
 double parts_of(const work::OutingHours<double>& o, const Time<>& on_site) {
@@ -22,17 +22,34 @@ TEST_CASE("a ten-hour shift leaves eight for work") {
 }
 
 TEST_CASE("pro rata pays the share of a shift, whole shifts pay it all") {
-    const auto shared = work::price_outing<double>(4_h, ten_hours(),
-                                                   work::ShiftSharing::pro_rata, 1_each);
+    const auto shared =
+        work::price_outing<double>(4_h, ten_hours(), work::ShiftSharing::pro_rata, 1_each);
     CHECK(shared.shifts == Approx(0.5));
     CHECK(shared.paid.in(1.0_h) == Approx(5.0));
     CHECK(shared.idle.in(1.0_h) == Approx(0.0).margin(1e-12));
-    const auto own = work::price_outing<double>(4_h, ten_hours(), work::ShiftSharing::whole, 1_each);
+    const auto own =
+        work::price_outing<double>(4_h, ten_hours(), work::ShiftSharing::whole, 1_each);
     CHECK(own.shifts == 1.0);
     CHECK(own.idle.in(1.0_h) == Approx(4.0));
-    const auto nine = work::price_outing<double>(9_h, ten_hours(), work::ShiftSharing::whole,
-                                                 1_each);
+    const auto nine =
+        work::price_outing<double>(9_h, ten_hours(), work::ShiftSharing::whole, 1_each);
     CHECK(nine.shifts == 2.0);
+}
+
+TEST_CASE("a small overrun is overtime, a larger one another shift") {
+    work::Shift<double> shift = ten_hours();
+    shift.overtime = 1_h;
+    const auto small = work::price_outing<double>(8.5_h, shift, work::ShiftSharing::whole, 1_each);
+    CHECK(small.shifts == 1.0);
+    CHECK(small.overtime.in(1_h) == Approx(0.5));
+    CHECK(small.paid.in(1_h) == Approx(10.5));
+    CHECK(small.idle.in(1_h) == Approx(0.0).margin(1e-12));
+    const auto large = work::price_outing<double>(9.5_h, shift, work::ShiftSharing::whole, 1_each);
+    CHECK(large.shifts == 2.0);
+    CHECK(large.overtime.si() == 0.0);
+    const auto shared =
+        work::price_outing<double>(8.5_h, shift, work::ShiftSharing::pro_rata, 1_each);
+    CHECK(shared.overtime.si() == 0.0);
 }
 
 TEST_CASE("two structures in a shift pay half of it each, unless one needs more") {

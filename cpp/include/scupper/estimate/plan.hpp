@@ -50,7 +50,7 @@ struct PlannedOperation {
 };
 
 /// What a cost line charges.
-enum class Charge { labour, equipment, water, disposal };
+enum class Charge { labour, overtime, equipment, water, disposal, margin };
 
 /// One line of the cost: an operation's share of a resource.
 struct CostLine {

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 35> input_groups{{
+inline constexpr std::array<InputGroup, 37> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -69,9 +69,11 @@ inline constexpr std::array<InputGroup, 35> input_groups{{
     {"equipment", true, "equipment"},
     {"price", false, "prices"},
     {"outing", false, "outing"},
+    {"pass", true, "passes along the deck"},
+    {"margin", false, "margins of a contract"},
 }};
 
-inline constexpr std::array<InputField, 88> input_table{{
+inline constexpr std::array<InputField, 98> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -152,6 +154,8 @@ inline constexpr std::array<InputField, 88> input_table{{
     {"shift", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
     {"shift", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
     {"shift", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
+    {"shift", "overtime_limit", dim::time, 0.0, 43200.0, "overtime before another shift"},
+    {"shift", "overtime_factor", dim::none, 1.0, 5.0, "pay of an overtime hour to a plain one"},
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
@@ -161,6 +165,14 @@ inline constexpr std::array<InputField, 88> input_table{{
     {"price", "disposal", dim::money_per_mass, 0.0, 1e3, "price of disposal"},
     {"outing", "structures_a_shift", dim::count, 1.0, 1e3, "structures served in one shift"},
     {"outing", "structures_a_closure", dim::count, 1.0, 1e3, "structures under one closure"},
+    {"pass", "effective_width", dim::length, 0.1, 20.0, "width of one pass"},
+    {"pass", "overlap", dim::none, 0.0, 0.9, "share of a pass on its neighbour"},
+    {"pass", "rounds", dim::count, 0.0, 20.0, "times the deck is covered"},
+    {"margin", "overhead", dim::none, 0.0, 5.0, "overhead on direct cost"},
+    {"margin", "profit", dim::none, 0.0, 5.0, "profit on cost and overhead"},
+    {"margin", "bond", dim::none, 0.0, 1.0, "bond on all before"},
+    {"margin", "mobilization", dim::none, 0.0, 5.0, "mobilization on all before"},
+    {"margin", "contingency", dim::none, 0.0, 5.0, "contingency on all before"},
 }};
 
 } // namespace scupper

@@ -7,12 +7,12 @@
 namespace scupper {
 
 /// What is cleaned, the deck first; then what belongs to the visit and to no component.
-inline constexpr std::array<std::string_view, 28> component_names{
+inline constexpr std::array<std::string_view, 29> component_names{
     "deck_top",        "sidewalk",  "median",    "gutter",   "gutter_pocket", "soffit_overhang",
     "parapet",         "rail",      "joint",     "drain",    "girder",        "diaphragm",
     "bearing",         "cap",       "seat",      "column",   "wall_pier",     "footing",
     "abutment_stem",   "back_wall", "wing_wall", "pedestal", "berm",          "slope_protection",
-    "traffic_control", "supply",    "disposal",  "visit"};
+    "traffic_control", "supply",    "disposal",  "visit",    "indirect"};
 
 /// How thoroughly a component is cleaned.
 inline constexpr std::array<std::string_view, 3> service_level_names{
@@ -32,7 +32,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 34> operation_names{
+inline constexpr std::array<std::string_view, 36> operation_names{
     "closure_set_up",
     "closure_change_sides",
     "dry_pick_up_gutter",
@@ -42,6 +42,7 @@ inline constexpr std::array<std::string_view, 34> operation_names{
     "drain_clogged",
     "drain_frozen",
     "flush_pass",
+    "flush_turn",
     "loosen_parapet",
     "windrow_pick_up",
     "broom_pass",
@@ -66,7 +67,8 @@ inline constexpr std::array<std::string_view, 34> operation_names{
     "travel", // paid, and off site: the last four are no work
     "briefing",
     "meal",
-    "idle"};
+    "idle",
+    "overtime"}; // the premium alone: its hours stand with the work
 
 /// How water is brought to bear, each with its own pump, hose and nozzle. A job may add its own.
 inline constexpr std::array<std::string_view, 4> method_names{
