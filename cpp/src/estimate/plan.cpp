@@ -47,6 +47,9 @@ void set_values(Plan& plan) {
 
 /// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
+    if (key == "dirt[cap].width" || key == "dirt[seat].width") {
+        return false; // these lie on an area, not along a strip
+    }
     for (const Operation& op : plan.job.operations) {
         const std::string row = "operation[" + op.name + "].";
         if (key == row + (!op.method.empty() ? "water_per_unit" : "trigger_share")) {

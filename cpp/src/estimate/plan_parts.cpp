@@ -22,21 +22,9 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.not_over_water |= word == "not_over_water";
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
+        condition.underside |= word == "underside";
     }
     return condition;
-}
-
-/// Traffic control, supply, disposal and the visit itself come with any scope.
-bool comes_with_any_scope(const std::string& component) {
-    return index_of(component_names, component) >= index_of(component_names, "traffic_control");
-}
-
-bool in_scope(const Job& job, const Operation& op) {
-    if (comes_with_any_scope(op.component)) {
-        return true;
-    }
-    const std::string level = service_level(job, op.component);
-    return std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
 }
 
 std::size_t method_row(const Job& job, const std::string& name) {
@@ -109,6 +97,10 @@ void plan_operations(Plan& plan) {
         plan.labour.push_back(condition_of(r.when));
         plan.labour_labels.push_back(cost_label(r.name));
     }
+    for (const Resource& r : plan.job.charges) {
+        plan.charges.push_back(condition_of(r.when));
+        plan.charge_labels.push_back(cost_label(r.name));
+    }
     for (const Caution& c : plan.job.cautions) {
         plan.cautions.push_back(condition_of(c.when));
     }
@@ -137,6 +129,9 @@ void plan_lines(Plan& plan) {
         add_line(plan, row, Charge::water, 0, "water");
     }
     plan.lines.push_back({0, Charge::disposal, 0, "disposal", "dump", "disposal"});
+    for (std::size_t r = 0; r < plan.job.charges.size(); ++r) {
+        plan.lines.push_back({0, Charge::fixed, r, "visit", "charge", plan.job.charges[r].name});
+    }
     const char* const margins[] = {"overhead", "profit", "bond", "mobilization", "contingency"};
     for (std::size_t which = 0; which < std::size(margins); ++which) {
         plan.lines.push_back({0, Charge::margin, which, "indirect", "margin", margins[which]});

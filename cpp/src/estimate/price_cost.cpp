@@ -54,12 +54,19 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
             equipment += named(model.plan->equipment_labels[row], equipment_cost(in, row, paid));
         }
     }
+    Amount<T> charges(T(0.0));
+    for (std::size_t row = 0; row < model.active_charges.size(); ++row) {
+        if (model.active_charges[row]) {
+            charges += named(model.plan->charge_labels[row], in.template get<"charge.amount">(row));
+        }
+    }
     const Amount<T> materials =
         ws.figures.template get<"water.volume">() * in.template get<"price.water">() +
         ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
     const Amount<T> direct = ws.figures.template set<"cost.labour">(labour) +
                              ws.figures.template set<"cost.equipment">(equipment) +
-                             ws.figures.template set<"cost.materials">(materials);
+                             ws.figures.template set<"cost.materials">(materials) +
+                             ws.figures.template set<"cost.charges">(charges);
     price_margins(in, ws.figures.template set<"cost.direct">(direct), ws);
 }
 
@@ -91,6 +98,9 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
                    : none;
     case Charge::overtime:
         return model.active_labour[line.resource] ? overtime_premium(in, line.resource, ws) : none;
+    case Charge::fixed:
+        return model.active_charges[line.resource] ? in.template get<"charge.amount">(line.resource)
+                                                   : none;
     case Charge::margin:
         return margin_cost(line.resource, ws);
     case Charge::equipment:
@@ -114,8 +124,9 @@ void price_cost(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     price_totals(model, in, ws);
     const auto& lines = model.plan->lines;
     for (std::size_t row = 0; row < lines.size(); ++row) {
-        const bool always =
-            lines[row].charge == Charge::disposal || lines[row].charge == Charge::margin;
+        const bool always = lines[row].charge == Charge::disposal ||
+                            lines[row].charge == Charge::fixed ||
+                            lines[row].charge == Charge::margin;
         if (always || model.active[lines[row].operation]) {
             ws.figures.template set<"line.cost">(line_cost(model, lines[row], in, ws), row);
         }

@@ -10,6 +10,8 @@ work::ShiftSharing shift_sharing(Sharing sharing) {
         return work::ShiftSharing::whole;
     case Sharing::count_a_shift:
         return work::ShiftSharing::counted;
+    case Sharing::by_the_hour:
+        return work::ShiftSharing::hourly;
     case Sharing::pro_rata:
     case Sharing::one_closure:
         break;

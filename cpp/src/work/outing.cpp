@@ -17,6 +17,7 @@ T shift_count(const Time<T>& on_site, const Shift<T>& shift, ShiftSharing sharin
     case ShiftSharing::whole:
         return count_up(on_site / (available + shift.overtime));
     case ShiftSharing::counted:
+    case ShiftSharing::hourly:
         return max_of(T(1.0) / number(structures_a_shift), on_site / available);
     case ShiftSharing::pro_rata:
         break;
@@ -39,15 +40,16 @@ Time<T> overrun(const Time<T>& on_site, const Shift<T>& shift, const T& shifts,
 template <class T>
 OutingHours<T> price_outing(const Time<T>& on_site, const Shift<T>& shift, ShiftSharing sharing,
                             const Count<T>& structures_a_shift) {
-    const T shifts =
-        named("shifts", shift_count<T>(on_site, shift, sharing, structures_a_shift));
+    const T shifts = named("shifts", shift_count<T>(on_site, shift, sharing, structures_a_shift));
     OutingHours<T> hours;
     hours.shifts = shifts;
     hours.overtime = overrun(on_site, shift, shifts, sharing);
-    hours.paid = shifts * shift.length + hours.overtime;
     hours.travel = shifts * shift.travel;
     hours.briefing = shifts * shift.briefing;
     hours.meal = shifts * shift.meal;
+    hours.paid = sharing == ShiftSharing::hourly
+                     ? on_site + hours.travel + hours.briefing + hours.meal
+                     : shifts * shift.length + hours.overtime;
     hours.idle = hours.paid - on_site - hours.travel - hours.briefing - hours.meal;
     return hours;
 }

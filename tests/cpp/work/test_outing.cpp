@@ -36,6 +36,18 @@ TEST_CASE("pro rata pays the share of a shift, whole shifts pay it all") {
     CHECK(nine.shifts == 2.0);
 }
 
+TEST_CASE("by the hour, a worked day of two like bridges") {
+    // Worked by hand, inputs common practice: 3.650 h on site each, 1.5 h travel and 0.5 h briefing
+    // a day: the day takes 9.299 h, 4.650 h of it for each bridge.
+    const work::Shift<double> day{
+        .length = 10_h, .travel = 1.5_h, .briefing = 0.5_h, .meal = 0_h, .overtime = 0_h};
+    const auto each =
+        work::price_outing<double>(3.6497_h, day, work::ShiftSharing::hourly, 2_each);
+    CHECK(each.paid.in(1.0_h) == Approx(4.6497).epsilon(1e-6));
+    CHECK(each.shifts == Approx(0.5));
+    CHECK(each.idle.in(1.0_h) == Approx(0.0).margin(1e-12));
+}
+
 TEST_CASE("a small overrun is overtime, a larger one another shift") {
     work::Shift<double> shift = ten_hours();
     shift.overtime = 1_h;
@@ -68,7 +80,7 @@ TEST_CASE("paid hours are what they are made of, and more work never costs less"
         const Time<> on_site = 40.0 * uniform(key, 2 * i) * 1_h;
         const Time<> more = on_site + 10.0 * uniform(key, 2 * i + 1) * 1_h;
         for (const auto sharing : {work::ShiftSharing::pro_rata, work::ShiftSharing::whole,
-                                   work::ShiftSharing::counted}) {
+                                   work::ShiftSharing::counted, work::ShiftSharing::hourly}) {
             const auto o = work::price_outing<double>(on_site, ten_hours(), sharing, 2_each);
             CHECK(parts_of(o, on_site) == Approx(o.paid.si()).epsilon(1e-12));
             CHECK(o.idle.si() >= -1e-9);

@@ -30,7 +30,7 @@ inline constexpr std::array<InputGroup, 9> figure_groups{{
     {"takeoff", true, "quantities"},
 }};
 
-inline constexpr std::array<FigureField, 31> figure_table{{
+inline constexpr std::array<FigureField, 32> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -53,6 +53,7 @@ inline constexpr std::array<FigureField, 31> figure_table{{
     {"cost", "labour", dim::money, "labour cost"},
     {"cost", "equipment", dim::money, "equipment cost"},
     {"cost", "materials", dim::money, "water and disposal cost"},
+    {"cost", "charges", dim::money, "charges by the visit"},
     {"cost", "direct", dim::money, "direct cost"},
     {"cost", "overhead", dim::money, "overhead"},
     {"cost", "profit", dim::money, "profit"},

@@ -101,7 +101,7 @@ class Layout {
     std::optional<std::size_t> find_full(std::string_view key) const;
     std::string with_only_row(std::string_view key) const;
 
-    static constexpr std::size_t most_groups = 40;
+    static constexpr std::size_t most_groups = 64;
     std::array<std::size_t, most_groups> offset_{};
     std::array<std::size_t, most_groups> stride_{};
     std::vector<LayoutField> fields_;

@@ -21,6 +21,7 @@ enum class ShiftSharing {
     whole,    ///< every structure pays whole shifts
     pro_rata, ///< by hours on site
     counted,  ///< so many structures in a shift
+    hourly,   ///< the hours worked; so many structures share what a shift loses
 };
 
 /// Where the paid hours of an outing go; they add up to `paid`.
@@ -50,8 +51,9 @@ Time<T> available_time(const Shift<T>& shift);
 /// Turns hours on site into shifts and paid hours.
 ///
 /// Formula: shifts = count_up(on site / (available + overtime)) for whole shifts, on site /
-/// available pro rata, or the greater of 1 / structures and on site / available where counted;
-/// overtime = what whole shifts leave over, not below 0; paid = shifts x length + overtime;
+/// available pro rata, or the greater of 1 / structures and on site / available where counted
+/// or hourly; overtime = what whole shifts leave over, not below 0; paid = shifts x length +
+/// overtime, hourly on site + what the shifts lose;
 /// idle = paid - on site - shifts x (travel + briefing + meal)
 /// @param on_site [s] time on the clock at the structure
 /// @param shift [s] the shift and what it loses; length > travel + briefing + meal
