@@ -66,8 +66,10 @@ Layout figure_layout(const Plan& plan) {
         operations.push_back({op.name, slot_table[op.driver].dimension, {}});
     }
     std::vector<LayoutRow> methods;
+    const std::vector<std::string> used = plan.inputs.rows_in_use("nozzle");
     for (const PlannedMethod& method : plan.methods) {
-        methods.push_back({method.name, {}, {}});
+        const bool in_use = std::find(used.begin(), used.end(), method.name) != used.end();
+        methods.push_back({method.name, {}, {}, in_use});
     }
     std::vector<LayoutRow> lines;
     for (const CostLine& line : plan.lines) {

@@ -140,6 +140,34 @@ std::vector<LayoutRow> drain_rows() {
             {"frozen", {}, "frozen drain"}};
 }
 
+bool uses_method(const Job& job, const std::string& name) {
+    return std::any_of(job.operations.begin(), job.operations.end(),
+                       [&](const Operation& op) { return op.method == name && in_scope(job, op); });
+}
+
+std::vector<LayoutRow> method_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const WashMethod& method : job.methods) {
+        rows.push_back({method.name, {}, {}, uses_method(job, method.name)});
+    }
+    return rows;
+}
+
+bool uses_segment(const Job& job, const std::string& name) {
+    return std::any_of(job.methods.begin(), job.methods.end(), [&](const WashMethod& method) {
+        return uses_method(job, method.name) &&
+               std::find(method.hose.begin(), method.hose.end(), name) != method.hose.end();
+    });
+}
+
+std::vector<LayoutRow> hose_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const std::string& name : hose_segments(job)) {
+        rows.push_back({name, {}, "hose " + name, uses_segment(job, name)});
+    }
+    return rows;
+}
+
 } // namespace
 
 std::string service_level(const Job& job, const std::string& component) {
@@ -207,14 +235,7 @@ Layout input_layout(const Job& job) {
             operations.push_back({op.name, slot_table[op.driver].dimension, {}});
         }
     }
-    std::vector<LayoutRow> hose;
-    for (const std::string& name : hose_segments(job)) {
-        hose.push_back({name, {}, "hose " + name});
-    }
-    std::vector<LayoutRow> methods;
-    for (const WashMethod& method : job.methods) {
-        methods.push_back({method.name, {}, {}});
-    }
+    const std::vector<LayoutRow> methods = method_rows(job);
     std::vector<LayoutRow> closures;
     for (std::size_t kind = 1; kind < closure_kind_names.size(); ++kind) { // 0 is "none"
         closures.push_back({std::string(closure_kind_names[kind]),
@@ -225,7 +246,7 @@ Layout input_layout(const Job& job) {
                                    {"dirt", dirt_rows()},
                                    {"drain_dirt", drain_rows()},
                                    {"pump", methods},
-                                   {"hose", hose},
+                                   {"hose", hose_rows(job)},
                                    {"nozzle", methods},
                                    {"operation", operations},
                                    {"closure", closures},

@@ -23,8 +23,8 @@ E refused(const Job& job, const Structure& s = overpass()) {
 } // namespace
 
 TEST_CASE("cost lines add up to the total under every kind of sharing") {
-    for (const Sharing sharing :
-         {Sharing::own_shifts, Sharing::pro_rata, Sharing::count_a_shift, Sharing::one_closure, Sharing::by_the_hour}) {
+    for (const Sharing sharing : {Sharing::own_shifts, Sharing::pro_rata, Sharing::count_a_shift,
+                                  Sharing::one_closure, Sharing::by_the_hour}) {
         Job job = json::demo_job();
         job.sharing = sharing;
         job.charges = {{"permit", {}, {}}};
@@ -244,9 +244,9 @@ TEST_CASE("every input of the schema reaches some figure") {
     }
     for (const auto& [key, moved] : moves) {
         const bool only_where_given = key.starts_with("quantity[");
-        const bool unused_by_row =
-            key.ends_with(".water_per_unit") || key.ends_with(".trigger_share") ||
-            key == "dirt[cap].width" || key == "dirt[seat].width";
+        const bool unused_by_row = key.ends_with(".water_per_unit") ||
+                                   key.ends_with(".trigger_share") || key == "dirt[cap].width" ||
+                                   key == "dirt[seat].width";
         const bool by_inference = key == "span.longest"; // the girder depth follows from it
         if (!only_where_given && !unused_by_row && !by_inference) {
             INFO(key);
