@@ -118,9 +118,7 @@ class Job:
             core = core.with_override(structure, key, json.dumps(_plain(value, key)))
         return Job(core)
 
-    def with_survey(
-        self, path: str | os.PathLike[str], inventory: Inventory | None = None
-    ) -> Job:
+    def with_survey(self, path: str | os.PathLike[str], inventory: Inventory | None = None) -> Job:
         """A job with what a survey sheet says, structure by structure.
 
         Parameters

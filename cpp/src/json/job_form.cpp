@@ -3,10 +3,12 @@
 #include "scupper/json/forms.hpp"
 #include "values.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
 #include <optional>
+#include <utility>
 
 namespace scupper::json {
 
@@ -16,7 +18,7 @@ using detail::Json;
 using Form = nlohmann::ordered_json;
 using Texts = std::array<std::string, 3>;
 
-/// Writes values so that reading them gives the same bits.
+/// Writes values as people write them, so that reading them gives the same values.
 class FormWriter {
   public:
     explicit FormWriter(const Job& job)
@@ -59,14 +61,18 @@ class FormWriter {
         const std::array<double, 3> si{guess.low, guess.likely, guess.high};
         const std::optional<Texts> texts = trade_texts(si, field);
         for (std::size_t i = 0; i < names.size(); ++i) {
-            out[names[i]] =
-                texts ? Form((*texts)[i])
-                      : Form(detail::write_number(si[i], field.dimension, context_.currency));
+            if (texts) {
+                out[names[i]] = (*texts)[i];
+            } else if (detail::takes_plain_number(field.dimension)) {
+                out[names[i]] = short_number(si[i], field);
+            } else {
+                out[names[i]] = detail::write_number(si[i], field.dimension, context_.currency);
+            }
         }
     }
 
     /// Low, likely and high in the trade's unit, of a rate the least first; nothing where one of
-    /// them has no exact text or needs no unit.
+    /// them has no such text or needs no unit.
     std::optional<Texts> trade_texts(std::array<double, 3> si, const LayoutField& field) const {
         if (detail::takes_plain_number(field.dimension)) {
             return std::nullopt;
@@ -76,7 +82,7 @@ class FormWriter {
         }
         Texts texts;
         for (std::size_t i = 0; i < texts.size(); ++i) {
-            texts[i] = exact_text(si[i], field);
+            texts[i] = short_text(si[i], field);
         }
         const bool all = !texts[0].empty() && !texts[1].empty() && !texts[2].empty();
         return all ? std::optional(texts) : std::nullopt;
@@ -86,34 +92,42 @@ class FormWriter {
         return show_.number(si, field.dimension, field.key);
     }
 
-    /// The shortest text in the trade's unit that reads back to the same bits, or none.
-    std::string exact_text(double si, const LayoutField& field) const {
+    /// The shortest text in the trade's unit that reads back as the value, or none.
+    std::string short_text(double si, const LayoutField& field) const {
         const double number = shown(si, field);
-        const std::string unit = " " + show_.unit(field.dimension, field.key).name;
         if (!std::isfinite(number)) {
             return {};
         }
-        constexpr int most_digits = 15;
+        const std::string unit = " " + show_.unit(field.dimension, field.key).name;
         for (int digits = 1; digits <= most_digits; ++digits) {
             std::string text = format_number(number, digits) + unit;
-            if (reads_as(text, si, field)) {
+            if (is_read_as(text, si, field)) {
                 return text;
             }
         }
-        constexpr double infinity = std::numeric_limits<double>::infinity();
-        for (const double near :
-             {number, std::nextafter(number, -infinity), std::nextafter(number, infinity)}) {
-            std::string text = detail::digits(near) + unit;
-            if (reads_as(text, si, field)) {
-                return text;
-            }
-        }
-        return {};
+        std::string text = detail::digits(number) + unit;
+        return is_read_as(text, si, field) ? text : std::string{};
     }
 
-    bool reads_as(const std::string& text, double si, const LayoutField& field) const {
-        return detail::read_number(text, field, context_, field.key) == si;
+    /// The number with the fewest digits that means the same.
+    double short_number(double si, const LayoutField& field) const {
+        for (int digits = 1; digits <= most_digits; ++digits) {
+            const std::string text = format_number(si, digits);
+            if (is_read_as(text, si, field)) {
+                return parse_as(text, dim::none, field.key);
+            }
+        }
+        return si;
     }
+
+    /// Units that do not divide evenly leave a few units in the last place.
+    bool is_read_as(const std::string& text, double si, const LayoutField& field) const {
+        constexpr double last_places = 4.0 * std::numeric_limits<double>::epsilon();
+        const double read = detail::read_number(text, field, context_, field.key);
+        return std::abs(read - si) <= last_places * std::abs(si);
+    }
+
+    static constexpr int most_digits = 15;
 
     estimate::Show show_;
     detail::ValueContext context_;

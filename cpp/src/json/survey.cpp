@@ -4,6 +4,7 @@
 #include "values.hpp"
 
 #include <cmath>
+#include <optional>
 #include <set>
 
 namespace scupper::json {
@@ -17,7 +18,7 @@ using estimate::full_key;
 struct Column {
     std::string header;
     LayoutField field;
-    Unit unit; ///< of bare numbers
+    std::optional<Unit> unit; ///< of bare numbers
 };
 
 struct HeaderParts {
@@ -28,19 +29,23 @@ struct HeaderParts {
 HeaderParts split_header(const std::string& header) {
     const std::size_t open = header.rfind(" [");
     if (open == std::string::npos || !header.ends_with(']')) {
-        return {header, "1"};
+        return {header, {}};
     }
     return {header.substr(0, open), header.substr(open + 2, header.size() - open - 3)};
 }
 
-Unit unit_of(const HeaderParts& parts, const LayoutField& field, const std::string& where) {
-    if (parts.unit == "1" && detail::takes_plain_number(field.dimension)) {
-        return {.name = "1", .dimension = field.dimension, .currency = {}};
+/// The unit of bare numbers; without one every cell of a column with a dimension states its own.
+std::optional<Unit> unit_of(const HeaderParts& parts, const LayoutField& field,
+                            const std::string& where) {
+    if (parts.unit.empty()) {
+        const bool plain = detail::takes_plain_number(field.dimension);
+        return plain ? std::optional(Unit{.name = "1", .dimension = {}, .currency = {}})
+                     : std::nullopt;
     }
     Unit unit = parse_unit(parts.unit, where);
     if (unit.dimension != field.dimension) {
-        throw UnitError({"unit.dimension", where, "a unit of another dimension",
-                         dimension_phrase(field.dimension) + ": its unit in brackets"});
+        throw UnitError({"unit.dimension", where, "[" + parts.unit + "]",
+                         "in brackets the unit of " + dimension_phrase(field.dimension)});
     }
     return unit;
 }
@@ -68,16 +73,18 @@ bool is_bare_number(const std::string& cell) {
 
 double read_cell(const std::string& cell, const Column& column, const ValueContext& context,
                  const std::string& where) {
-    if (is_bare_number(cell)) {
-        return from_unit(parse_as(cell, dim::none, where), column.unit);
+    if (column.unit && is_bare_number(cell)) {
+        return from_unit(parse_as(cell, dim::none, where), *column.unit);
     }
     return detail::read_number(cell, column.field, context, where);
 }
 
 std::string bounds_text(const Column& column) {
-    const std::string least = format_quantity(column.field.least, column.unit, 4);
+    const Unit unit =
+        column.unit ? *column.unit : display_unit(column.field.dimension, UnitSystem::si);
+    const std::string least = format_quantity(column.field.least, unit, 4);
     return std::isfinite(column.field.greatest)
-               ? least + " to " + format_quantity(column.field.greatest, column.unit, 4)
+               ? least + " to " + format_quantity(column.field.greatest, unit, 4)
                : least + " or more";
 }
 

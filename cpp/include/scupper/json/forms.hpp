@@ -13,8 +13,8 @@ namespace scupper::json {
 /// as the trade writes them, with source and note, in the order of the schema.
 ///
 /// @param job [-] a job
-/// @return [text] a JSON document that `read_job` reads as it is; the values come back to the bit,
-/// those without an exact text in the trade's unit stand in SI units
+/// @return [text] a JSON document that `read_job` reads as it is; the shortest text of each value
+/// that reads back to a few units in the last place (1e-15), SI units where there is none
 /// Range: any job.
 /// Errors: none.
 /// Source: own convention
