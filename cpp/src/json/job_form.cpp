@@ -61,14 +61,16 @@ class FormWriter {
         const std::array<double, 3> si{guess.low, guess.likely, guess.high};
         const std::optional<Texts> texts = trade_texts(si, field);
         for (std::size_t i = 0; i < names.size(); ++i) {
-            if (texts) {
-                out[names[i]] = (*texts)[i];
-            } else if (detail::takes_plain_number(field.dimension)) {
-                out[names[i]] = short_number(si[i], field);
-            } else {
-                out[names[i]] = detail::write_number(si[i], field.dimension, context_.currency);
-            }
+            out[names.at(i)] = texts ? Form(texts->at(i)) : bare(si.at(i), field);
         }
+    }
+
+    /// A number without unit, or a value that has no text in the trade's unit.
+    Form bare(double si, const LayoutField& field) const {
+        if (detail::takes_plain_number(field.dimension)) {
+            return short_number(si, field);
+        }
+        return detail::write_number(si, field.dimension, context_.currency);
     }
 
     /// Low, likely and high in the trade's unit, of a rate the least first; nothing where one of
