@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import contextlib
 import copy
 import json
+import math
 import pickle
 import warnings
 from pathlib import Path
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
 
 import scupper as sc
+from scupper import _saved
 
 
 @pytest.fixture
@@ -65,6 +70,28 @@ def test_what_is_no_saved_estimate_is_refused(tmp_path: Path, text: str) -> None
     assert "estimate.json" in caught.value.path
     with pytest.raises(sc.FileError):
         sc.Estimate.load(tmp_path / "nowhere.json")
+
+
+VALUES = st.none() | st.booleans() | st.integers() | st.text() | st.just([]) | st.just({})
+
+
+@settings(max_examples=100, deadline=None)
+@given(st.data())
+def test_a_document_with_any_part_replaced_is_priced_or_refused(data: st.DataObject) -> None:
+    county = sc.read_inventory(sc.demo_records())
+    document = json.loads(_saved.document(sc.estimate(county["TC-0001"], sc.Job.demo())))
+    at = document
+    while isinstance(at, dict | list) and at:
+        parent, keys = at, list(at) if isinstance(at, dict) else list(range(len(at)))
+        key = data.draw(st.sampled_from(keys))
+        at = at[key]
+        if data.draw(st.booleans()):
+            break
+    parent[key] = data.draw(VALUES)
+    with warnings.catch_warnings(), contextlib.suppress(sc.InputError):
+        warnings.simplefilter("ignore", sc.MovedWarning)
+        total = _saved.restored(json.dumps(document)).cost.total
+        assert math.isfinite(total)
 
 
 def test_estimates_and_jobs_pickle_and_copy(estimate: sc.Estimate, job: sc.Job) -> None:

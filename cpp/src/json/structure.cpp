@@ -5,6 +5,8 @@
 #include "structure_document.hpp"
 
 #include <array>
+#include <cstdint>
+#include <limits>
 #include <utility>
 
 namespace scupper::json {
@@ -177,8 +179,10 @@ struct Read {
     }
     void operator()(const char* key, int& value) const {
         if (const Json* found = find(key)) {
-            require(found->is_number_integer(), key, "a whole number or null");
-            value = found->get<int>();
+            const auto whole = found->is_number_integer() ? found->get<std::int64_t>() : -1;
+            require(whole >= 0 && whole <= std::numeric_limits<int>::max(), key,
+                    "a whole number or null");
+            value = static_cast<int>(whole);
         }
     }
     void operator()(const char* key, char& value) const {

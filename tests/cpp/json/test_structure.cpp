@@ -124,6 +124,8 @@ TEST_CASE("a record that cannot be used is refused, naming the field") {
     CHECK(refused<UnitError>(R"({"length": 3})").id() == "unit.missing");
     CHECK(refused<InputError>(R"({"design": "tent"})").path() == "record.design");
     CHECK(refused<InputError>(R"({"lanes_on": 1.5})").path() == "record.lanes_on");
+    CHECK(refused<InputError>(R"({"lanes_on": 99999999999})").path() == "record.lanes_on");
+    CHECK(refused<InputError>(R"({"lanes_on": -2})").path() == "record.lanes_on");
     CHECK(refused<InputError>(R"({"line": -1})").path() == "record.line");
     CHECK(refused<InputError>(R"({"posting": "AB"})").path() == "record.posting");
     CHECK(refused<InputError>("[]").id() == "json.type");
