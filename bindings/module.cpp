@@ -17,4 +17,5 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_derivation(m);
     bind_estimate(m);
     bind_programme(m);
+    bind_saved_estimate(m);
 }

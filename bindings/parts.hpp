@@ -18,6 +18,7 @@ void bind_job(py::module_& m);
 void bind_derivation(py::module_& m);
 void bind_estimate(py::module_& m);
 void bind_programme(py::module_& m);
+void bind_saved_estimate(py::module_& m);
 void bind_vocabulary(py::module_& m);
 
 } // namespace scupper::python

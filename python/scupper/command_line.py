@@ -54,7 +54,9 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(required=True, metavar="command")
     _add_estimate(commands)
     _add_explain(commands)
+    _add_template(commands)
     for name, run, what in (
+        ("schema", _schema, "print the JSON Schema of a job document"),
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
     ):
@@ -69,6 +71,7 @@ def _parser() -> argparse.ArgumentParser:
 def _add_job(command: argparse.ArgumentParser) -> None:
     command.add_argument("records", metavar="RECORDS", help="inventory file")
     command.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+    command.add_argument("--survey", metavar="SURVEY.csv", help="what was counted and measured")
     command.add_argument("--units", choices=["us", "metric", "si"], help="how results are shown")
 
 
@@ -89,6 +92,21 @@ def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     command.set_defaults(run=_explain)
 
 
+def _add_template(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    template = commands.add_parser("template", help="write a form to fill in")
+    forms = template.add_subparsers(required=True, metavar="form")
+    job = forms.add_parser("job", help="a job document with every input, its unit and source")
+    job.set_defaults(run=_template_job)
+    survey = forms.add_parser("survey", help="a sheet for what no record tells, a row a structure")
+    survey.add_argument("records", metavar="RECORDS", help="inventory file")
+    survey.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    survey.set_defaults(run=_template_survey)
+    for form in (job, survey):
+        form.add_argument("--out", metavar="FILE", required=True, help="a new file")
+        form.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+        form.add_argument("--units", choices=["us", "metric", "si"], help="units of the form")
+
+
 def _job(options: argparse.Namespace) -> Job:
     from scupper.job import Job
 
@@ -104,14 +122,23 @@ def _records(options: argparse.Namespace) -> Inventory:
     return read_inventory(options.records, progress=sys.stderr.isatty())
 
 
+def _chosen(options: argparse.Namespace, inventory: Inventory) -> Inventory:
+    if options.select is None:
+        return inventory
+    return inventory.select(part.strip() for part in options.select.split(","))
+
+
+def _surveyed(options: argparse.Namespace, inventory: Inventory) -> Job:
+    job = _job(options)
+    return job.with_survey(options.survey, inventory) if options.survey else job
+
+
 def _estimate(options: argparse.Namespace) -> None:
     from scupper.results import write_results
 
-    job = _job(options)
     inventory = _records(options)
-    chosen = inventory
-    if options.select is not None:
-        chosen = inventory.select(part.strip() for part in options.select.split(","))
+    job = _surveyed(options, inventory)
+    chosen = _chosen(options, inventory)
     summary = write_results(
         options.out, inventory, chosen, job, threads=options.threads, progress=sys.stderr.isatty()
     )
@@ -121,8 +148,33 @@ def _estimate(options: argparse.Namespace) -> None:
 def _explain(options: argparse.Namespace) -> None:
     from scupper.estimating import estimate
 
-    priced = estimate(_records(options)[options.structure], _job(options))
+    inventory = _records(options)
+    priced = estimate(inventory[options.structure], _surveyed(options, inventory))
     print(priced.explain(options.key))
+
+
+def _template_job(options: argparse.Namespace) -> None:
+    from scupper.forms import write_job_form
+
+    write_job_form(options.out, _job(options))
+    print(options.out)
+
+
+def _template_survey(options: argparse.Namespace) -> None:
+    from scupper.forms import write_survey_sheet
+    from scupper.inventory import Selection
+
+    chosen = _chosen(options, _records(options))
+    if isinstance(chosen, Selection):
+        for number, near in chosen.missing.items():
+            near_misses = ", ".join(near) or "nothing"
+            print(f"scupper: not found: {number}, near: {near_misses}", file=sys.stderr)
+    write_survey_sheet(options.out, chosen, _job(options))
+    print(options.out)
+
+
+def _schema(_: argparse.Namespace) -> None:
+    print(_core.job_schema())
 
 
 def _rules(_: argparse.Namespace) -> None:

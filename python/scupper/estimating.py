@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from scupper import _core, _report
+from scupper import _core, _report, _saved, comparing
 from scupper._core import Derivation, Structure
 from scupper._frames import frame
 from scupper._notices import warnings_of
@@ -69,7 +70,8 @@ class Nozzle:
 class Estimate:
     """One structure priced under one job, at the mean of every input unless the job says likely.
 
-    It is priced as an outing group of one; in a programme it shares as the job says.
+    It is priced as an outing group of one; in a programme it shares as the job says. It pickles as
+    its document: record, job and figures, priced again.
     """
 
     def __init__(self, core: _core.Estimate, job: Job) -> None:
@@ -206,6 +208,62 @@ class Estimate:
             By key: label, unit, value, P5, P50, P95, in the job's units.
         """
         return frame(self._core.ranges(draws, seed)).set_index("key")
+
+    @cached_property
+    def moved(self) -> pd.DataFrame:
+        """Figures that are not what was saved: key, label, unit, saved, now; see `load`."""
+        return _saved.nothing_moved()
+
+    def save(self, path: str | os.PathLike[str]) -> None:
+        """Writes record, job, stamp and figures as one JSON document, whole or not at all.
+
+        Raises
+        ------
+        FileError
+            Where the file cannot be written.
+        """
+        _saved.save(self, path)
+
+    @classmethod
+    def load(cls, path: str | os.PathLike[str]) -> Estimate:
+        """An estimate that was saved, priced again from its record and its job.
+
+        Where a figure is not what it was to 1e-9 (another version of the rules), a `MovedWarning`
+        names it, and `moved` lists all of them with the saved value and the one of now.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be read or is no JSON.
+        InputError
+            Where it is no saved estimate, or cannot be priced any more.
+        """
+        return _saved.load(path)
+
+    def diff(self, other: Estimate) -> pd.DataFrame:
+        """The figures and inputs on which two estimates differ.
+
+        Parameters
+        ----------
+        other
+            Another estimate: of another job, another structure, or after a survey.
+
+        Returns
+        -------
+        pandas.DataFrame
+            kind (``"figure"`` or ``"input"``), key, label, unit, this, other, change (other less
+            this), in the units of this one's job; of inputs the likely values, with low, high and
+            source on either side. NaN: one of them has no such figure or input.
+
+        Raises
+        ------
+        InputError
+            Where they are in two currencies.
+        """
+        return comparing.difference(self, other)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _saved.restored, (_saved.document(self),)
 
     @cached_property
     def stamp(self) -> dict[str, str]:

@@ -99,10 +99,20 @@ class Programme:
     @cached_property
     def totals(self) -> pd.Series[float]:
         """Sums over the priced rows in the job's units; NaN where a sum makes no sense."""
+        return self.totals_in(None)
+
+    def totals_in(self, units: str | None) -> pd.Series[float]:
+        """Sums over the priced rows: see `totals`.
+
+        Parameters
+        ----------
+        units
+            ``"us"``, ``"metric"`` or ``"si"``; None for the job's.
+        """
         import pandas as pd
 
         sums = self._core.totals()
-        columns = self._columns(None)
+        columns = self._columns(units)
         values = {n: float(_core.from_si(sums[i], u)) for i, (n, u) in enumerate(columns)}
         return pd.Series(values, dtype=float)
 
