@@ -54,6 +54,7 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(required=True, metavar="command")
     _add_estimate(commands)
     _add_explain(commands)
+    _add_workbook(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -87,6 +88,14 @@ def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
     command.add_argument("key", metavar="KEY", help='as "water", "cost.total", "drain_count"')
     command.set_defaults(run=_explain)
+
+
+def _add_workbook(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("workbook", help="price a structure into a live workbook")
+    _add_job(command)
+    command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
+    command.add_argument("--out", metavar="FILE.xlsx", required=True, help="the workbook")
+    command.set_defaults(run=_workbook)
 
 
 def _job(options: argparse.Namespace) -> Job:
@@ -123,6 +132,13 @@ def _explain(options: argparse.Namespace) -> None:
 
     priced = estimate(_records(options)[options.structure], _job(options))
     print(priced.explain(options.key))
+
+
+def _workbook(options: argparse.Namespace) -> None:
+    from scupper.estimating import estimate
+
+    estimate(_records(options)[options.structure], _job(options)).save_workbook(options.out)
+    print(options.out)
 
 
 def _rules(_: argparse.Namespace) -> None:
