@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'buffer_length', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'buffer_length', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -1740,5 +1740,66 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     Verified by
     -----------
     tests/cpp/hydraulics/test_water.cpp
+    """
+def workbook(estimate: Estimate, keys: collections.abc.Sequence[str]) -> dict[str, typing.Any]:
+    """
+    Cells with live formulas for figures and cost lines, by pricing the structure with a recording.
+    
+    Categories stay as they are: which operations run, the closure, the shape. A change of what
+    iterative solves or rules of inference rest on raises a check instead of a wrong figure.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    keys : [text, n]
+        as for `figure_place_of`
+    
+    Returns
+    -------
+    [-]
+        what the workbook is written from
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    UnknownNameError `schema.key` naming the nearest known key.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_workbook.cpp, tests/python/test_workbook.py
+    """
+def workbook_figures(estimate: Estimate) -> list[str]:
+    """
+    The figures that lead a workbook: quantities of work, water, dirt, hours, money, nozzles.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [text, n]
+        keys of the figure schema
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
     """
 __version__: str = '0.1.0'

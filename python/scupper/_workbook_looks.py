@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from textwrap import wrap
 
 from xlsxwriter import Workbook
 from xlsxwriter.worksheet import Worksheet
@@ -16,11 +17,14 @@ class Looks:
     def __init__(self, book: Workbook) -> None:
         number = "#,##0.00"
         self.plain = book.add_format({"valign": "top"})
-        self.text = book.add_format({"valign": "top", "text_wrap": True})
+        self.text = book.add_format({"valign": "top", "text_wrap": True, "indent": 1})
         self.title = book.add_format({"bold": True, "font_size": 14})
-        self.header = book.add_format({"bold": True, "bottom": 1, "text_wrap": True})
-        self.status = book.add_format({"bold": True, "italic": True})
-        self.note = book.add_format({"valign": "top", "text_wrap": True, "italic": True})
+        self.header = book.add_format({"bold": True, "bottom": 1, "indent": 1})
+        self.number_header = book.add_format({"bold": True, "bottom": 1, "align": "right"})
+        self.status = book.add_format({"bold": True, "italic": True, "indent": 1})
+        self.note = book.add_format(
+            {"valign": "top", "text_wrap": True, "italic": True, "indent": 1}
+        )
         self.input = book.add_format({"valign": "top", "bg_color": "#EAF3E6", "border": 4})
         self.held = book.add_format({"valign": "top", "bg_color": "#EEEEEE"})
         self.flag = book.add_format({"valign": "top", "num_format": "0", "align": "center"})
@@ -35,16 +39,20 @@ class Table:
 
     HEADER_ROW = 2
     FIRST_ROW = 3
+    LINE_HEIGHT = 15.0
+    NUMBERS = ("value", "SI value", "as priced", "P5", "P95", "amount", "raised", "changed")
 
     def __init__(
         self, sheet: Worksheet, looks: Looks, title: str, columns: Mapping[str, float]
     ) -> None:
         self._sheet = sheet
         self._looks = looks
+        self._widths = list(columns.values())
         sheet.write_string(0, 0, title, looks.title)
         for column, (name, width) in enumerate(columns.items()):
             sheet.set_column(column, column, width)
-            sheet.write_string(self.HEADER_ROW, column, name, looks.header)
+            look = looks.number_header if name in self.NUMBERS else looks.header
+            sheet.write_string(self.HEADER_ROW, column, name, look)
         sheet.freeze_panes(self.FIRST_ROW, 1)
         sheet.set_landscape()
         sheet.set_paper(_LETTER)
@@ -57,3 +65,21 @@ class Table:
         for column, text in enumerate(texts):
             if text is not None:
                 self._sheet.write_string(row, column, text, self._looks.text)
+        self._make_room(row, max(map(_lines, texts, self._widths)))
+
+    def note(self, row: int, text: str) -> None:
+        """Text across all columns."""
+        last = len(self._widths) - 1
+        self._sheet.merge_range(row, 0, row, last, "", self._looks.note)
+        self._sheet.write_string(row, 0, text, self._looks.note)
+        self._make_room(row, _lines(text, sum(self._widths)))
+
+    def _make_room(self, row: int, lines: int) -> None:
+        """Not every program fits the height of a row to its text."""
+        if lines > 1:
+            self._sheet.set_row(row, lines * self.LINE_HEIGHT)
+
+
+def _lines(text: str | None, width: float) -> int:
+    """How many lines a text takes, words broken where they end."""
+    return len(wrap(text or "", max(int(width) - 3, 1)))

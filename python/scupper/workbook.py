@@ -66,8 +66,9 @@ class _Writer:
         names = ("Summary", "Inputs", "Workings", "Cost lines", "Cautions", "Checks")
         sheets = {name: self._book.add_worksheet(name) for name in names}
         self._write_inputs(sheets["Inputs"])
-        solves = self._write_workings(sheets["Workings"])
-        self._write_checks(sheets["Checks"], solves)
+        checks = self._write_workings(sheets["Workings"])
+        checks += [(label, self._formula(f)) for label, f in self._source["checks"]]
+        self._write_checks(sheets["Checks"], checks)
         self._write_lines(sheets["Cost lines"])
         self._write_cautions(sheets["Cautions"])
         self._write_summary(sheets["Summary"])
@@ -82,9 +83,7 @@ class _Writer:
         return "=" + "".join(p if isinstance(p, str) else self._address(p) for p in parts)
 
     def _in_words(self, parts: list[str | int]) -> str:
-        return "".join(
-            p if isinstance(p, str) else f"[{self._cells[p]['label']}]" for p in parts
-        )
+        return "".join(p if isinstance(p, str) else f"[{self._cells[p]['label']}]" for p in parts)
 
     def _unless_raised(self, cell: int) -> str:
         """A figure in the unit people read it in, blank while a check is raised."""
@@ -98,28 +97,31 @@ class _Writer:
         for index, row in self._inputs.items():
             cell = self._cells[index]
             words = (cell[k] for k in ("low", "likely", "high", "basis", "source", "key"))
-            table.row(row, [cell["label"], None, cell["unit"], *words, None, cell["si_unit"]])
+            table.row(
+                row,
+                [cell["label"], None, _unit(cell["unit"]), *words, None, _unit(cell["si_unit"])],
+            )
             sheet.write_number(row, 1, cell["number"], self._looks.input)
             before, after = cell["to_si"]
             shown = f"B{row + 1}"
             formula = f"=IF(ISNUMBER({shown}),{before}{shown}{after},NA())"
             sheet.write_formula(row, 9, formula, self._looks.plain, cell["value"])
 
-    def _write_workings(self, sheet: Worksheet) -> dict[str, str]:
-        """Every result; gives the flag of each solve by what it is called."""
+    def _write_workings(self, sheet: Worksheet) -> list[tuple[str, str]]:
+        """Every result; gives what each solve is called and the formula of its flag."""
         columns = {"result": 48, "SI value": 16, "SI unit": 12, "how": 80, "key": 44, "changed": 9}
         title = "Workings, in SI units: every result and what it follows from"
         table = Table(sheet, self._looks, title, columns)
-        solves: dict[str, str] = {}
+        solves: list[tuple[str, str]] = []
         for index, row in self._workings.items():
             cell = self._cells[index]
             how = self._in_words(cell["formula"]) if cell["formula"] else cell["source"]
             label = f"  part of: {cell['label']}" if cell["kind"] == "part" else cell["label"]
-            table.row(row, [label, None, cell["si_unit"], how, cell["key"]])
+            table.row(row, [label, None, _unit(cell["si_unit"]), how, cell["key"]])
             self._write_value(sheet, row, cell)
             if cell["kind"] == "solve":
                 name = f"{cell['label']}, row {row + 1}: what it was solved for"
-                solves[name] = self._write_flags(sheet, row, cell)
+                solves.append((name, self._write_flags(sheet, row, cell)))
         return solves
 
     def _write_value(self, sheet: Worksheet, row: int, cell: dict[str, Any]) -> None:
@@ -141,21 +143,21 @@ class _Writer:
             sheet.write_formula(row, column, flag, self._looks.flag, 0)
         return f"=SUM(Workings!F{row + 1}:{chr(ord('F') + max(len(flags), 1) - 1)}{row + 1})"
 
-    def _write_checks(self, sheet: Worksheet, solves: dict[str, str]) -> None:
+    def _write_checks(self, sheet: Worksheet, checks: list[tuple[str, str]]) -> None:
         table = Table(sheet, self._looks, "Checks: 1 where the structure has to be priced again",
                       {"what must hold, or be as it was priced": 80, "raised": 10})  # fmt: skip
-        checks = solves | {}
-        for label, parts in self._source["checks"]:
-            checks[label] = self._formula(parts)
         first = Table.FIRST_ROW + 1
         table.row(first - 1, ["all"])
-        for row, (label, formula) in enumerate(checks.items(), first):
+        for row, (label, formula) in enumerate(checks, first):
             table.row(row, [label])
             sheet.write_formula(row, 1, formula, self._looks.flag, 0)
         total = f"=SUM(B{first + 1}:B{first + len(checks)})"
         sheet.write_formula(first - 1, 1, total, self._looks.flag, 0)
         self._book.define_name(RAISED, f"=Checks!$B${first}")
-        self._checked = f"A{first + 1}:A{first + len(checks)}", f"B{first + 1}:B{first + len(checks)}"
+        self._checked = (
+            f"A{first + 1}:A{first + len(checks)}",
+            f"B{first + 1}:B{first + len(checks)}",
+        )
 
     def _write_lines(self, sheet: Worksheet) -> None:
         currency = self._estimate.currency
@@ -185,10 +187,10 @@ class _Writer:
         says = f'"price again: "&INDEX({labels},MATCH(1,{raised},0))'
         status = f'=IF({RAISED}>0,IFERROR({says},"price again"),"valid")'
         sheet.write_formula(1, 0, status, self._looks.status, "valid")
-        ranges = self._estimate.ranges()
+        ranges: Any = self._estimate.ranges()
         for row, (label, index, key) in enumerate(self._source["figures"], Table.FIRST_ROW):
             cell = self._cells[index]
-            table.row(row, [label, None, cell["unit"]])
+            table.row(row, [label, None, _unit(cell["unit"])])
             sheet.write_formula(row, 1, self._unless_raised(index), self._looks.bold_figure,
                                 cell["number"])  # fmt: skip
             sheet.write_number(row, 3, cell["number"], self._looks.figure)
@@ -200,6 +202,9 @@ class _Writer:
                  "hold as priced", ", ".join(f"{k} {v}" for k, v in self._estimate.stamp.items()),
                  _GOVERN]  # fmt: skip
         for row, note in enumerate(notes, Table.FIRST_ROW + len(self._source["figures"]) + 1):
-            sheet.merge_range(row, 0, row, len(columns) - 1, "", self._looks.note)
-            sheet.write_string(row, 0, note, self._looks.note)
-            sheet.set_row(row, 32)
+            table.note(row, note)
+
+
+def _unit(name: str) -> str:
+    """Plain numbers have no unit to show."""
+    return "" if name == "1" else name

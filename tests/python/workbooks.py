@@ -51,4 +51,6 @@ def summary(book: Any) -> dict[str, Any]:
     """The live figures of the first sheet by label."""
     labels = rows(book, "Summary", "figure")
     table = book["Summary"]
-    return {k: table.cell(r, 2).value for k, r in labels.items() if table.cell(r, 3).value}
+    return {
+        k: table.cell(r, 2).value for k, r in labels.items() if table.cell(r, 4).value is not None
+    }

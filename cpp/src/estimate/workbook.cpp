@@ -67,9 +67,9 @@ void convert_inversely(const Unit& unit, ShownCell& shown) {
 }
 
 /// A value as the trade writes it; a rate of no time at all has no number, and stays a time.
-ShownCell shown_cell(const SheetCell& cell, const Show& show) {
+ShownCell shown_cell(const SheetCell& cell, const Show& show, const Show& show_si) {
     ShownCell shown;
-    shown.si_unit = cell.kind == CellKind::part ? "" : si_unit_name(cell.dimension);
+    shown.si_unit = cell.kind == CellKind::part ? "" : show_si.unit(cell.dimension).name;
     const Unit unit = show.unit(cell.dimension, cell.key);
     shown.number = show.number(cell.value, cell.dimension, cell.key);
     if (!std::isfinite(shown.number)) {
@@ -124,7 +124,8 @@ Formula check_bounds(std::size_t cell, const LayoutField& field) {
 /// Writes a workbook from a recorded price.
 class WorkbookWriter {
   public:
-    explicit WorkbookWriter(const Estimate& e) : e_(e), show_(e.plan->job), recorded_(e) {}
+    explicit WorkbookWriter(const Estimate& e)
+        : e_(e), show_(e.plan->job), show_si_("si", e.plan->job.currency), recorded_(e) {}
 
     Workbook run(std::span<const std::string> keys) {
         for (const std::string& key : keys) {
@@ -187,7 +188,7 @@ class WorkbookWriter {
 
     void show_cells() {
         for (const SheetCell& cell : sheet_.cells) {
-            ShownCell shown = shown_cell(cell, show_);
+            ShownCell shown = shown_cell(cell, show_, show_si_);
             if (cell.kind == CellKind::input) {
                 show_guess(e_.resolved.uncertain[place_of(cell)], show_, cell, shown);
             }
@@ -220,6 +221,7 @@ class WorkbookWriter {
 
     const Estimate& e_;
     Show show_;
+    Show show_si_; // for what formulas work in
     detail::Recorded recorded_;
     std::vector<Step> roots_;
     Sheet sheet_;
