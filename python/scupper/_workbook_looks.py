@@ -17,14 +17,14 @@ class Looks:
     def __init__(self, book: Workbook) -> None:
         number = "#,##0.00"
         self.plain = book.add_format({"valign": "top"})
-        self.text = book.add_format({"valign": "top", "text_wrap": True, "indent": 1})
-        self.title = book.add_format({"bold": True, "font_size": 14})
-        self.header = book.add_format({"bold": True, "bottom": 1, "indent": 1})
-        self.number_header = book.add_format({"bold": True, "bottom": 1, "align": "right"})
-        self.status = book.add_format({"bold": True, "italic": True, "indent": 1})
-        self.note = book.add_format(
-            {"valign": "top", "text_wrap": True, "italic": True, "indent": 1}
+        self.text = book.add_format(
+            {"valign": "top", "text_wrap": True, "align": "left", "indent": 1}
         )
+        self.title = book.add_format({"bold": True, "font_size": 14})
+        self.header = book.add_format({"bold": True, "bottom": 1, "align": "left", "indent": 1})
+        self.number_header = book.add_format({"bold": True, "bottom": 1, "align": "right"})
+        self.status = book.add_format({"bold": True, "italic": True})
+        self.note = book.add_format({"valign": "top", "text_wrap": True, "italic": True})
         self.input = book.add_format({"valign": "top", "bg_color": "#EAF3E6", "border": 4})
         self.held = book.add_format({"valign": "top", "bg_color": "#EEEEEE"})
         self.flag = book.add_format({"valign": "top", "num_format": "0", "align": "center"})
@@ -82,4 +82,4 @@ class Table:
 
 def _lines(text: str | None, width: float) -> int:
     """How many lines a text takes, words broken where they end."""
-    return len(wrap(text or "", max(int(width) - 3, 1)))
+    return len(wrap(text or "", int(width), break_on_hyphens=False))

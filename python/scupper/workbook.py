@@ -11,6 +11,7 @@ from math import isfinite
 from typing import TYPE_CHECKING, Any
 
 import xlsxwriter
+from xlsxwriter.utility import xl_range
 from xlsxwriter.worksheet import Worksheet
 
 from scupper import _core
@@ -68,10 +69,10 @@ class _Writer:
         self._write_inputs(sheets["Inputs"])
         checks = self._write_workings(sheets["Workings"])
         checks += [(label, self._formula(f)) for label, f in self._source["checks"]]
-        self._write_checks(sheets["Checks"], checks)
+        status = self._write_checks(sheets["Checks"], checks)
         self._write_lines(sheets["Cost lines"])
         self._write_cautions(sheets["Cautions"])
-        self._write_summary(sheets["Summary"])
+        self._write_summary(sheets["Summary"], status)
 
     def _address(self, cell: int) -> str:
         """Where the SI value of a cell stands."""
@@ -83,7 +84,13 @@ class _Writer:
         return "=" + "".join(p if isinstance(p, str) else self._address(p) for p in parts)
 
     def _in_words(self, parts: list[str | int]) -> str:
-        return "".join(p if isinstance(p, str) else f"[{self._cells[p]['label']}]" for p in parts)
+        return "".join(p if isinstance(p, str) else f"[{self._name(p)}]" for p in parts)
+
+    def _name(self, cell: int) -> str:
+        """What a cell is called; a nameless part by its row on the sheet Workings."""
+        if self._cells[cell]["kind"] == "part":
+            return f"row {self._workings[cell] + 1}"
+        return str(self._cells[cell]["label"])
 
     def _unless_raised(self, cell: int) -> str:
         """A figure in the unit people read it in, blank while a check is raised."""
@@ -91,7 +98,7 @@ class _Writer:
         return f'=IF({RAISED}>0,"",{before}{self._address(cell)}{after})'
 
     def _write_inputs(self, sheet: Worksheet) -> None:
-        columns = {"input": 44, "value": 14, "unit": 12, "low": 14, "likely": 14, "high": 14,
+        columns = {"input": 48, "value": 14, "unit": 12, "low": 14, "likely": 14, "high": 14,
                    "basis": 11, "source": 48, "key": 40, "SI value": 14, "SI unit": 14}  # fmt: skip
         table = Table(sheet, self._looks, "Inputs: change the coloured values", columns)
         for index, row in self._inputs.items():
@@ -141,9 +148,10 @@ class _Writer:
         flags = [self._formula(check) for check in cell["checks"]]
         for column, flag in enumerate(flags, 5):
             sheet.write_formula(row, column, flag, self._looks.flag, 0)
-        return f"=SUM(Workings!F{row + 1}:{chr(ord('F') + max(len(flags), 1) - 1)}{row + 1})"
+        return f"=SUM(Workings!{xl_range(row, 5, row, 5 + len(flags))})"
 
-    def _write_checks(self, sheet: Worksheet, checks: list[tuple[str, str]]) -> None:
+    def _write_checks(self, sheet: Worksheet, checks: list[tuple[str, str]]) -> str:
+        """Every check; gives the formula that names the first one raised."""
         table = Table(sheet, self._looks, "Checks: 1 where the structure has to be priced again",
                       {"what must hold, or be as it was priced": 80, "raised": 10})  # fmt: skip
         first = Table.FIRST_ROW + 1
@@ -154,10 +162,10 @@ class _Writer:
         total = f"=SUM(B{first + 1}:B{first + len(checks)})"
         sheet.write_formula(first - 1, 1, total, self._looks.flag, 0)
         self._book.define_name(RAISED, f"=Checks!$B${first}")
-        self._checked = (
-            f"A{first + 1}:A{first + len(checks)}",
-            f"B{first + 1}:B{first + len(checks)}",
-        )
+        labels, raised = (xl_range(first, column, first + len(checks) - 1, column)
+                          for column in (0, 1))  # fmt: skip
+        says = f'"price again: "&INDEX(Checks!{labels},MATCH(1,Checks!{raised},0))'
+        return f'=IF({RAISED}>0,IFERROR({says},"price again"),"valid")'
 
     def _write_lines(self, sheet: Worksheet) -> None:
         currency = self._estimate.currency
@@ -178,14 +186,11 @@ class _Writer:
         for row, caution in enumerate(self._estimate.cautions, Table.FIRST_ROW):
             table.row(row, [caution["text"], caution["source"]])
 
-    def _write_summary(self, sheet: Worksheet) -> None:
+    def _write_summary(self, sheet: Worksheet, status: str) -> None:
         structure = self._estimate.structure
         columns = {"figure": 44, "value": 16, "unit": 14, "as priced": 16, "P5": 14, "P95": 14}
         title = f"{structure.key}, {structure.carries} over {structure.crosses}"
         table = Table(sheet, self._looks, title, columns)
-        labels, raised = (f"Checks!{cells}" for cells in self._checked)
-        says = f'"price again: "&INDEX({labels},MATCH(1,{raised},0))'
-        status = f'=IF({RAISED}>0,IFERROR({says},"price again"),"valid")'
         sheet.write_formula(1, 0, status, self._looks.status, "valid")
         ranges: Any = self._estimate.ranges()
         for row, (label, index, key) in enumerate(self._source["figures"], Table.FIRST_ROW):
