@@ -12,6 +12,7 @@ from scupper import _core
 from scupper.errors import Error, Interrupted
 
 if TYPE_CHECKING:
+    from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
 
@@ -55,6 +56,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_estimate(commands)
     _add_explain(commands)
     _add_template(commands)
+    _add_workbook(commands)
     for name, run, what in (
         ("schema", _schema, "print the JSON Schema of a job document"),
         ("rules", _rules, "print every rule of the take-off"),
@@ -107,6 +109,14 @@ def _add_template(commands: argparse._SubParsersAction[argparse.ArgumentParser])
         form.add_argument("--units", choices=["us", "metric", "si"], help="units of the form")
 
 
+def _add_workbook(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("workbook", help="price a structure into a live workbook")
+    _add_job(command)
+    command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
+    command.add_argument("--out", metavar="FILE.xlsx", required=True, help="the workbook")
+    command.set_defaults(run=_workbook)
+
+
 def _job(options: argparse.Namespace) -> Job:
     from scupper.job import Job
 
@@ -145,12 +155,15 @@ def _estimate(options: argparse.Namespace) -> None:
     print(summary)
 
 
-def _explain(options: argparse.Namespace) -> None:
+def _priced(options: argparse.Namespace) -> Estimate:
     from scupper.estimating import estimate
 
     inventory = _records(options)
-    priced = estimate(inventory[options.structure], _surveyed(options, inventory))
-    print(priced.explain(options.key))
+    return estimate(inventory[options.structure], _surveyed(options, inventory))
+
+
+def _explain(options: argparse.Namespace) -> None:
+    print(_priced(options).explain(options.key))
 
 
 def _template_job(options: argparse.Namespace) -> None:
@@ -175,6 +188,11 @@ def _template_survey(options: argparse.Namespace) -> None:
 
 def _schema(_: argparse.Namespace) -> None:
     print(_core.job_schema())
+
+
+def _workbook(options: argparse.Namespace) -> None:
+    _priced(options).save_workbook(options.out)
+    print(options.out)
 
 
 def _rules(_: argparse.Namespace) -> None:

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report, _saved, comparing
 from scupper._core import Derivation, Structure
+from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._notices import warnings_of
 from scupper._stamp import stamp
@@ -269,6 +270,16 @@ class Estimate:
     def stamp(self) -> dict[str, str]:
         """What this rests on: version, date, hashes of the record and of the job with its rates."""
         return stamp(self.job, _core.Inventory.of([self.structure]))
+
+    def save_workbook(self, path: str | os.PathLike[str]) -> None:
+        """Writes a workbook (.xlsx) with live formulas, whole or not at all.
+
+        A changed input moves the total as the engine would. Where what changed needs the engine
+        itself (the flow of a line, dimensions inferred by rule), the totals go blank and say so.
+        """
+        from scupper.workbook import workbook_bytes
+
+        write_whole(path, workbook_bytes(self))
 
     def to_pandas(self) -> pd.DataFrame:
         """Every figure: key, label, value, unit, in the job's units."""

@@ -14,3 +14,4 @@
 #include "scupper/estimate/run.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/estimate/take_off_table.hpp"
+#include "scupper/estimate/workbook.hpp"
