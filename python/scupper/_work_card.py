@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
 #: Drains a card has boxes for; more go on a second card.
 _MOST_DRAINS = 60
-_DRAINS_A_COLUMN = 10
+_DRAIN_COLUMNS = 3
 _SPARE_DRAINS = 2
 
 
@@ -90,6 +90,6 @@ def _boxes(estimate: Estimate) -> int:
 
 
 def _columns(boxes: int) -> list[range]:
-    """Numbers of the drains, in columns."""
-    starts = range(1, boxes + 1, _DRAINS_A_COLUMN)
-    return [range(start, min(start + _DRAINS_A_COLUMN, boxes + 1)) for start in starts]
+    """Numbers of the drains, in columns of like length."""
+    height = math.ceil(boxes / _DRAIN_COLUMNS)
+    return [range(n, min(n + height, boxes + 1)) for n in range(1, boxes + 1, height)]

@@ -12,6 +12,7 @@ from scupper import _core
 from scupper.errors import Error, Interrupted
 
 if TYPE_CHECKING:
+    from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
 
@@ -54,6 +55,7 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(required=True, metavar="command")
     _add_estimate(commands)
     _add_explain(commands)
+    _add_papers(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -89,6 +91,20 @@ def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     command.set_defaults(run=_explain)
 
 
+def _add_papers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    for name, run, what in (
+        ("page", _page, "write the estimate of a structure on one page"),
+        ("card", _card, "write a foreman's card for a structure"),
+        ("report", _county_report, "write the report of a whole inventory"),
+    ):
+        command = commands.add_parser(name, help=what)
+        _add_job(command)
+        if name != "report":
+            command.add_argument("structure", metavar="ID", help='number, or "state:number"')
+        command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
+        command.set_defaults(run=run)
+
+
 def _job(options: argparse.Namespace) -> Job:
     from scupper.job import Job
 
@@ -118,11 +134,29 @@ def _estimate(options: argparse.Namespace) -> None:
     print(summary)
 
 
-def _explain(options: argparse.Namespace) -> None:
+def _priced(options: argparse.Namespace) -> Estimate:
     from scupper.estimating import estimate
 
-    priced = estimate(_records(options)[options.structure], _job(options))
-    print(priced.explain(options.key))
+    return estimate(_records(options)[options.structure], _job(options))
+
+
+def _explain(options: argparse.Namespace) -> None:
+    print(_priced(options).explain(options.key))
+
+
+def _page(options: argparse.Namespace) -> None:
+    _priced(options).save_page(options.out)
+
+
+def _card(options: argparse.Namespace) -> None:
+    _priced(options).save_work_card(options.out)
+
+
+def _county_report(options: argparse.Namespace) -> None:
+    from scupper.programme import estimate_all
+
+    programme = estimate_all(_records(options), _job(options), progress=sys.stderr.isatty())
+    programme.save_report(options.out)
 
 
 def _rules(_: argparse.Namespace) -> None:
