@@ -4,15 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from io import StringIO
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
     from matplotlib.axes import Axes
     from matplotlib.figure import Figure
 
 ACCENT = "#5b8c85"
-_SETTINGS = {"svg.fonttype": "none", "font.family": "sans-serif", "font.size": 8.0,
-             "axes.spines.top": False, "axes.spines.right": False}  # fmt: skip
+_SETTINGS: Any = {
+    "svg.fonttype": "none",
+    "text.parse_math": False,
+    "font.family": "sans-serif",
+    "font.size": 8.0,
+    "axes.spines.top": False,
+    "axes.spines.right": False,
+}
 Range = tuple[float, float, float]
 
 
@@ -23,12 +29,12 @@ def ranged_bars(names: Sequence[str], rows: Sequence[Range], label: str) -> str:
         places = range(len(rows))
         axes.barh(places, [value for _, value, _ in rows], color=ACCENT, alpha=0.75)
         axes.hlines(places, [row[0] for row in rows], [row[2] for row in rows], color="black", lw=1)
-        axes.set_yticks(places, names, parse_math=False)
+        axes.set_yticks(places, names)
         axes.invert_yaxis()
         axes.margins(y=0.01)
         axes.set_xlabel(label)
 
-    return _svg("bars", (7.3, 0.5 + 0.155 * max(len(rows), 3)), draw)
+    return _svg("bars", (7.3, 0.5 + 0.14 * max(len(rows), 3)), draw)
 
 
 def bars(names: Sequence[str], values: Sequence[float], label: str) -> str:
@@ -36,11 +42,11 @@ def bars(names: Sequence[str], values: Sequence[float], label: str) -> str:
 
     def draw(axes: Axes) -> None:
         axes.barh(range(len(values)), values, color=ACCENT)
-        axes.set_yticks(range(len(values)), names, parse_math=False)
+        axes.set_yticks(range(len(values)), names)
         axes.invert_yaxis()
         axes.set_xlabel(label)
 
-    return _svg("kinds", (3.6, 2.1), draw)
+    return _svg("kinds", (3.6, 1.9), draw)
 
 
 def histogram(values: Sequence[float], label: str) -> str:
@@ -51,7 +57,7 @@ def histogram(values: Sequence[float], label: str) -> str:
         axes.set_xlabel(label)
         axes.set_ylabel("structures")
 
-    return _svg("histogram", (3.6, 2.1), draw)
+    return _svg("histogram", (3.6, 1.9), draw)
 
 
 def scatter(x: Sequence[float], y: Sequence[float], labels: tuple[str, str]) -> str:
@@ -61,10 +67,11 @@ def scatter(x: Sequence[float], y: Sequence[float], labels: tuple[str, str]) -> 
         axes.scatter(x, y, s=12, color=ACCENT, edgecolor="black", linewidth=0.4)
         axes.set_xlim(left=0)
         axes.set_ylim(bottom=0)
+        axes.yaxis.set_major_formatter("{x:,.0f}")
         axes.set_xlabel(labels[0])
         axes.set_ylabel(labels[1])
 
-    return _svg("scatter", (7.3, 2.4), draw)
+    return _svg("scatter", (7.3, 2.0), draw)
 
 
 def _svg(name: str, size: tuple[float, float], draw: Callable[[Axes], None]) -> str:

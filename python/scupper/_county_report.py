@@ -6,7 +6,8 @@ from collections.abc import Iterator
 from importlib.util import find_spec
 from typing import TYPE_CHECKING, Any
 
-from scupper import _charts, _core, _report
+from scupper import _charts, _core
+from scupper._estimate_page import ranges_of
 from scupper._frames import frame
 from scupper._paper import nice, render, words
 from scupper._structure_facts import closure_kind
@@ -18,14 +19,13 @@ if TYPE_CHECKING:
     from scupper.programme import Programme
 
 #: Bars with a range: each takes as many draws as an estimate, so that only the dearest have one.
-_BARS = 40
+_BARS = 20
 #: Figures of the table, and what it calls them.
 _FIGURES = {
     "shift.count": "crew-shifts",
     "hours.labour": "labour-hours",
     "water.volume": "water",
     "debris.mass": "dirt",
-    "takeoff[wash_area_total].quantity": "wash area",
     "cost.total": "cost",
 }
 
@@ -40,11 +40,11 @@ def report(programme: Programme) -> str:
         totals=_totals(programme),
         reasons=programme.unpriced["reason"].value_counts().to_dict(),
         unpriced=safe_cells(programme.unpriced).to_dict("records"),
-        heads=[(what, nice(units[key])) for key, what in _FIGURES.items()],
+        heads=[(what, _printed(units[key])) for key, what in _FIGURES.items()],
         keys=list(_FIGURES),
         rows=safe_cells(table).to_dict("records"),
         charts=_pictures(programme, table),
-        bars=min(_BARS, len(table)),
+        length_unit=_core.shown_unit("m", programme.job.units),
     )
 
 
@@ -68,9 +68,14 @@ def structures(programme: Programme) -> pd.DataFrame:
 
 
 def _totals(programme: Programme) -> list[tuple[str, float, str]]:
-    """What, how much, unit; the money is the programme's total."""
-    known = [(what, *programme.total_of(key)) for key, what in _report.TOTALS.items()]
-    return [(what, total, nice(unit).removesuffix("labour-h")) for what, total, unit in known]
+    """What, how much, unit of every total but the money."""
+    known = [(what, *programme.total_of(key)) for key, what in _FIGURES.items()]
+    return [(what, total, _printed(unit)) for what, total, unit in known if what != "cost"]
+
+
+def _printed(unit: str) -> str:
+    """A unit in print; that of labour-hours stands in their name."""
+    return "" if unit == "labour-h" else nice(unit)
 
 
 def _pictures(programme: Programme, table: pd.DataFrame) -> list[dict[str, str]]:
@@ -82,14 +87,15 @@ def _pictures(programme: Programme, table: pd.DataFrame) -> list[dict[str, str]]
     dearest = table.head(_BARS)
     kinds = table.groupby("closure")["cost.total"].sum().sort_values(ascending=False)
     ranges = list(_ranges(programme, dearest))
+    hours = table["hours.labour"].tolist()
     x, y = table["length"].tolist(), table["cost.total"].tolist()
+    title = f"The {len(dearest)} dearest structures; the line is P5–P95 of the structure alone"
     pictures = {
-        "Labour-hours a structure": _charts.histogram(table["hours.labour"].tolist(), "labour-hours"),
+        "Labour-hours a structure": _charts.histogram(hours, "labour-hours"),
         "Cost by kind of closure": _charts.bars(kinds.index.tolist(), kinds.tolist(), money),
         "Length against cost": _charts.scatter(x, y, (length, money)),
-        "Cost by structure, the dearest first; the line is P5–P95 of the structure alone":
-            _charts.ranged_bars(dearest["structure_id"].tolist(), ranges, money),
-    }  # fmt: skip
+        title: _charts.ranged_bars(dearest["structure_id"].tolist(), ranges, money),
+    }
     return [{"title": title, "svg": svg} for title, svg in pictures.items()]
 
 
@@ -98,5 +104,5 @@ def _ranges(programme: Programme, table: pd.DataFrame) -> Iterator[_charts.Range
     from scupper.estimating import estimate
 
     for row, cost in zip(table["row"], table["cost.total"], strict=True):
-        drawn = estimate(programme.inventory[int(row)], programme.job).ranges().loc["cost.total"]
-        yield float(drawn["P5"]), float(cost), float(drawn["P95"])
+        drawn = ranges_of(estimate(programme.inventory[int(row)], programme.job))["cost.total"]
+        yield drawn["P5"], cost, drawn["P95"]

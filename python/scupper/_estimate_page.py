@@ -15,6 +15,7 @@ if TYPE_CHECKING:
     from scupper.estimating import Estimate
 
 Step = dict[str, Any]
+Ranges = dict[str, dict[str, Any]]
 
 #: A time on the clock below this is a rounding of zero [h].
 _NO_TIME = 1e-6
@@ -23,14 +24,14 @@ _DEAREST = 5
 
 def page(estimate: Estimate) -> str:
     """The page as HTML."""
-    ranges = estimate.ranges()
+    ranges = ranges_of(estimate)
     return render(
         "page.html",
         est=estimate,
         about=described(estimate.structure, estimate.job.units),
         closure=closure_kind(estimate.structure, estimate.job),
         heads=_heads(estimate, ranges),
-        strip=_strip(ranges.loc["cost.total"]),
+        strip=_strip(ranges["cost.total"]),
         components=bars(estimate.cost.by("component")),
         operations=_operations(estimate),
         guesses=_guesses(estimate),
@@ -38,6 +39,12 @@ def page(estimate: Estimate) -> str:
         warnings=[w for w in (posting(estimate.structure), *estimate.warnings) if w],
         crew=crew(estimate),
     )
+
+
+def ranges_of(estimate: Estimate) -> Ranges:
+    """P5, P50, P95 and value of the main figures, by key."""
+    table: Any = estimate.ranges().to_dict("index")
+    return dict(table)
 
 
 def inputs_of(estimate: Estimate, key: str) -> dict[str, Step]:
@@ -95,11 +102,11 @@ def drains(estimate: Estimate) -> tuple[str, str]:
     return number, known(estimate, "drain_count")[0]
 
 
-def _heads(estimate: Estimate, ranges: pd.DataFrame) -> list[dict[str, Any]]:
+def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
     """The figures at the top: what, figure, what goes with it."""
 
     def between(key: str) -> str:
-        return f"{short(ranges.loc[key, 'P5'])}–{short(ranges.loc[key, 'P95'])}"
+        return f"{short(ranges[key]['P5'])}–{short(ranges[key]['P95'])}"
 
     tank = _size(estimate, "water.refills", "tank.volume")
     payload = _size(estimate, "debris.loads", "haul.payload")
@@ -132,7 +139,7 @@ def _size(estimate: Estimate, figure: str, key: str) -> str:
     return f" of {counted(step['value'])} {nice(step['unit'])}" if step else ""
 
 
-def _strip(row: pd.Series[Any]) -> dict[str, Any]:
+def _strip(row: dict[str, Any]) -> dict[str, Any]:
     """Where P5, P50, P95 and the price stand on a line from 0, in per cent of its length."""
     end = float(row["P95"]) * 1.08 or 1.0
     places = {name: 100 * float(row[name]) / end for name in ("P5", "P50", "P95", "value")}
@@ -150,7 +157,8 @@ def bars(amounts: pd.Series[float]) -> list[dict[str, Any]]:
 
 def _guesses(estimate: Estimate) -> list[dict[str, Any]]:
     """The dearest guesses; low and likely without the unit where high has the same."""
-    rows: list[dict[str, Any]] = estimate.assumptions.head(_DEAREST).to_dict("records")
+    table: Any = estimate.assumptions.head(_DEAREST).to_dict("records")
+    rows: list[dict[str, Any]] = table
     for row in rows:
         unit = row["high"].partition(" ")[2]
         low, likely = (row[name].removesuffix(f" {unit}") for name in ("low", "likely"))
