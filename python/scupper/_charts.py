@@ -34,7 +34,7 @@ def ranged_bars(names: Sequence[str], rows: Sequence[Range], label: str) -> str:
         axes.margins(y=0.01)
         axes.set_xlabel(label)
 
-    return _svg("bars", (7.3, 0.5 + 0.14 * max(len(rows), 3)), draw)
+    return _svg("bars", (7.3, 0.5 + 0.13 * max(len(rows), 3)), draw)
 
 
 def bars(names: Sequence[str], values: Sequence[float], label: str) -> str:
@@ -71,7 +71,7 @@ def scatter(x: Sequence[float], y: Sequence[float], labels: tuple[str, str]) -> 
         axes.set_xlabel(labels[0])
         axes.set_ylabel(labels[1])
 
-    return _svg("scatter", (7.3, 2.0), draw)
+    return _svg("scatter", (7.3, 1.75), draw)
 
 
 def _svg(name: str, size: tuple[float, float], draw: Callable[[Axes], None]) -> str:

@@ -93,8 +93,8 @@ def _pictures(programme: Programme, table: pd.DataFrame) -> list[dict[str, str]]
     pictures = {
         "Labour-hours a structure": _charts.histogram(hours, "labour-hours"),
         "Cost by kind of closure": _charts.bars(kinds.index.tolist(), kinds.tolist(), money),
-        "Length against cost": _charts.scatter(x, y, (length, money)),
         title: _charts.ranged_bars(dearest["structure_id"].tolist(), ranges, money),
+        "Length against cost": _charts.scatter(x, y, (length, money)),
     }
     return [{"title": title, "svg": svg} for title, svg in pictures.items()]
 

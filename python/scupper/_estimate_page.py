@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._paper import counted, measured, money, nice, render, short
+from scupper._paper import counted, measured, money, nice, render, short, words
 from scupper._structure_facts import closure_kind, described, posting
 
 if TYPE_CHECKING:
@@ -72,8 +72,8 @@ def _numbered(inputs: dict[str, Step], before: str, after: str) -> dict[str, flo
 
 
 def listed(numbers: dict[str, float]) -> str:
-    """As "4 wash crew, 2 flagger"."""
-    return ", ".join(f"{counted(n)} {name.replace('_', ' ')}" for name, n in numbers.items())
+    """As "4 × wash crew, 2 × flagger"."""
+    return ", ".join(f"{counted(n)} × {words(name)}" for name, n in numbers.items())
 
 
 def shown(estimate: Estimate, key: str) -> str:

@@ -146,7 +146,11 @@ def test_the_card_has_cautions_first_and_room_to_write(pages: dict[str, str]) ->
     places = [text.index(words) for words in ("Cautions first", "Order of work", "Drains to open",
               "Defects seen", "Photographs", "Tickets", "Hours")]  # fmt: skip
     assert places == sorted(places)
-    for words in ("4 wash crew, 2 flagger", "1 combination truck", "free clogged frozen not found"):
+    for words in (
+        "4 × wash crew, 2 × flagger",
+        "1 × combination truck",
+        "free clogged frozen not found",
+    ):
         assert words in text
     assert pages["card"].count('<span class="box">') == 11 + 4 * 12
 
