@@ -57,6 +57,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_explain(commands)
     _add_template(commands)
     _add_workbook(commands)
+    _add_papers(commands)
     for name, run, what in (
         ("schema", _schema, "print the JSON Schema of a job document"),
         ("rules", _rules, "print every rule of the take-off"),
@@ -115,6 +116,20 @@ def _add_workbook(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
     command.add_argument("--out", metavar="FILE.xlsx", required=True, help="the workbook")
     command.set_defaults(run=_workbook)
+
+
+def _add_papers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    for name, run, what in (
+        ("page", _page, "write the estimate of a structure on one page"),
+        ("card", _card, "write a foreman's card for a structure"),
+        ("report", _county_report, "write the report of a whole inventory"),
+    ):
+        command = commands.add_parser(name, help=what)
+        _add_job(command)
+        if name != "report":
+            command.add_argument("structure", metavar="ID", help='number, or "state:number"')
+        command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
+        command.set_defaults(run=run)
 
 
 def _job(options: argparse.Namespace) -> Job:
@@ -192,6 +207,25 @@ def _schema(_: argparse.Namespace) -> None:
 
 def _workbook(options: argparse.Namespace) -> None:
     _priced(options).save_workbook(options.out)
+    print(options.out)
+
+
+def _page(options: argparse.Namespace) -> None:
+    _priced(options).save_page(options.out)
+    print(options.out)
+
+
+def _card(options: argparse.Namespace) -> None:
+    _priced(options).save_work_card(options.out)
+    print(options.out)
+
+
+def _county_report(options: argparse.Namespace) -> None:
+    from scupper.programme import estimate_all
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    estimate_all(inventory, job, progress=sys.stderr.isatty()).save_report(options.out)
     print(options.out)
 
 

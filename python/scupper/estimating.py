@@ -285,6 +285,29 @@ class Estimate:
         """Every figure: key, label, value, unit, in the job's units."""
         return frame(self._core.figures())
 
+    def page(self) -> str:
+        """The estimate on one page: HTML in the job's units that prints on US Letter."""
+        from scupper._estimate_page import page
+
+        return page(self)
+
+    def save_page(self, path: str | os.PathLike[str]) -> None:
+        """Writes the page whole, or not at all."""
+        write_whole(path, self.page())
+
+    def work_card(self) -> str:
+        """A foreman's card: cautions, order of work, drains to tick, room for hours and tickets.
+
+        HTML in the job's units that prints on US Letter.
+        """
+        from scupper._work_card import work_card
+
+        return work_card(self)
+
+    def save_work_card(self, path: str | os.PathLike[str]) -> None:
+        """Writes the card whole, or not at all."""
+        write_whole(path, self.work_card())
+
     def __repr__(self) -> str:
         return _report.text(_report.estimate_lines(self))
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._core import Structure
+from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._progress import Progress, told
 from scupper._stamp import stamp
@@ -134,6 +136,19 @@ class Programme:
     def stamp(self) -> dict[str, str]:
         """What this rests on: version, date, hashes of the records and of the job."""
         return stamp(self.job, self.inventory._core)
+
+    def report(self) -> str:
+        """A report as HTML in the job's units: totals, reasons, charts, structures by cost.
+
+        Charts need matplotlib; without it the report says so in their place.
+        """
+        from scupper._county_report import report
+
+        return report(self)
+
+    def save_report(self, path: str | os.PathLike[str]) -> None:
+        """Writes the report whole, or not at all."""
+        write_whole(path, self.report())
 
     def __repr__(self) -> str:
         return _report.text(_report.programme_lines(self))
