@@ -64,7 +64,7 @@ def test_words_are_replaced_whole(job: sc.Job) -> None:
 
 def test_a_scope_that_nothing_serves_is_refused(job: sc.Job) -> None:
     with pytest.raises(sc.InputError) as caught:
-        job.replace(service={"diaphragm": "full_clean"})
+        job.replace(service={"deck_top": "full_length"})
     assert caught.value.id == "job.scope"
 
 

@@ -2,3 +2,4 @@
 // Money from hours and quantities.
 
 #include "scupper/cost/hire.hpp"
+#include "scupper/cost/margins.hpp"

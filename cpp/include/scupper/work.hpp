@@ -3,3 +3,4 @@
 
 #include "scupper/work/operation_time.hpp"
 #include "scupper/work/outing.hpp"
+#include "scupper/work/passes.hpp"

@@ -27,7 +27,8 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     }
     const Inputs<double> in(plan.inputs, resolved.values.data());
     const work::Shift<double> shift{in.get<"shift.length">(), in.get<"shift.travel_time">(),
-                                    in.get<"shift.briefing_time">(), in.get<"shift.meal_time">()};
+                                    in.get<"shift.briefing_time">(), in.get<"shift.meal_time">(),
+                                    in.get<"shift.overtime_limit">()};
     if (!(work::available_time(shift) > Time<>(0.0))) {
         return Outcome::no_work_time;
     }

@@ -11,9 +11,9 @@ namespace scupper::estimate {
 
 namespace {
 
-/// The job with the four kinds of lost time that every job has.
+/// The job with the kinds of lost time that every job has.
 Job with_lost_time(Job job) {
-    for (const char* name : {"travel", "briefing", "meal", "idle"}) {
+    for (const char* name : {"travel", "briefing", "meal", "idle", "overtime"}) {
         Operation op;
         op.name = name;
         op.component = "visit";
@@ -45,8 +45,33 @@ void set_values(Plan& plan) {
     }
 }
 
+/// The group and row of "hose[supply].bore"; both empty where the key names no row.
+std::pair<std::string, std::string> group_and_row(const std::string& key) {
+    const std::size_t open = key.find('[');
+    const std::size_t close = key.find(']');
+    return open == key.npos
+               ? std::pair<std::string, std::string>{}
+               : std::pair{key.substr(0, open), key.substr(open + 1, close - open - 1)};
+}
+
+/// Nobody need describe the hose of a method that the scope does not use.
+bool is_in_use(const Plan& plan, const std::string& key) {
+    const auto [group, row] = group_and_row(key);
+    if (group != "pump" && group != "nozzle" && group != "hose") {
+        return true;
+    }
+    const std::vector<std::string> used = plan.inputs.rows_in_use(group);
+    return std::find(used.begin(), used.end(), row) != used.end();
+}
+
 /// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
+    if (!is_in_use(plan, key)) {
+        return false;
+    }
+    if (key == "dirt[cap].width" || key == "dirt[seat].width") {
+        return false; // these lie on an area, not along a strip
+    }
     for (const Operation& op : plan.job.operations) {
         const std::string row = "operation[" + op.name + "].";
         if (key == row + (!op.method.empty() ? "water_per_unit" : "trigger_share")) {

@@ -1,6 +1,7 @@
 #include "plan_parts.hpp"
 
 #include <algorithm>
+#include <iterator>
 
 namespace scupper::estimate::detail {
 
@@ -21,21 +22,9 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.not_over_water |= word == "not_over_water";
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
+        condition.underside |= word == "underside";
     }
     return condition;
-}
-
-/// Traffic control, supply, disposal and the visit itself come with any scope.
-bool comes_with_any_scope(const std::string& component) {
-    return index_of(component_names, component) >= index_of(component_names, "traffic_control");
-}
-
-bool in_scope(const Job& job, const Operation& op) {
-    if (comes_with_any_scope(op.component)) {
-        return true;
-    }
-    const std::string level = service_level(job, op.component);
-    return std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
 }
 
 std::size_t method_row(const Job& job, const std::string& name) {
@@ -77,8 +66,10 @@ Layout figure_layout(const Plan& plan) {
         operations.push_back({op.name, slot_table[op.driver].dimension, {}});
     }
     std::vector<LayoutRow> methods;
+    const std::vector<std::string> used = plan.inputs.rows_in_use("nozzle");
     for (const PlannedMethod& method : plan.methods) {
-        methods.push_back({method.name, {}, {}});
+        const bool in_use = std::find(used.begin(), used.end(), method.name) != used.end();
+        methods.push_back({method.name, {}, {}, in_use});
     }
     std::vector<LayoutRow> lines;
     for (const CostLine& line : plan.lines) {
@@ -108,6 +99,10 @@ void plan_operations(Plan& plan) {
         plan.labour.push_back(condition_of(r.when));
         plan.labour_labels.push_back(cost_label(r.name));
     }
+    for (const Resource& r : plan.job.charges) {
+        plan.charges.push_back(condition_of(r.when));
+        plan.charge_labels.push_back(cost_label(r.name));
+    }
     for (const Caution& c : plan.job.cautions) {
         plan.cautions.push_back(condition_of(c.when));
     }
@@ -122,8 +117,13 @@ void plan_lines(Plan& plan) {
         if (!plan.operations[row].in_scope) {
             continue;
         }
+        const bool premium = plan.operations[row].name == "overtime";
         for (std::size_t r = 0; r < plan.job.labour.size(); ++r) {
-            add_line(plan, row, Charge::labour, r, plan.job.labour[r].name);
+            add_line(plan, row, premium ? Charge::overtime : Charge::labour, r,
+                     plan.job.labour[r].name);
+        }
+        if (premium) {
+            continue; // its hours, and the equipment for them, stand with the work
         }
         for (std::size_t r = 0; r < plan.job.equipment.size(); ++r) {
             add_line(plan, row, Charge::equipment, r, plan.job.equipment[r].name);
@@ -131,6 +131,13 @@ void plan_lines(Plan& plan) {
         add_line(plan, row, Charge::water, 0, "water");
     }
     plan.lines.push_back({0, Charge::disposal, 0, "disposal", "dump", "disposal"});
+    for (std::size_t r = 0; r < plan.job.charges.size(); ++r) {
+        plan.lines.push_back({0, Charge::fixed, r, "visit", "charge", plan.job.charges[r].name});
+    }
+    const char* const margins[] = {"overhead", "profit", "bond", "mobilization", "contingency"};
+    for (std::size_t which = 0; which < std::size(margins); ++which) {
+        plan.lines.push_back({0, Charge::margin, which, "indirect", "margin", margins[which]});
+    }
     plan.figures = figure_layout(plan);
 }
 

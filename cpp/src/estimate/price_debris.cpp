@@ -8,6 +8,9 @@ namespace scupper::estimate::detail {
 namespace {
 
 constexpr std::size_t gutter_row = 0;
+constexpr std::size_t joint_row = 1;
+constexpr std::size_t cap_row = 2;
+constexpr std::size_t seat_row = 3;
 constexpr std::array<Slot, 3> drain_slots{slot("drain_free_count"), slot("drain_clogged_count"),
                                           slot("drain_frozen_count")};
 
@@ -28,15 +31,28 @@ struct Dirt {
 };
 
 template <class T>
-void add_gutters(const Inputs<T>& in, const Workspace<T>& ws, Dirt<T>& total) {
-    const Length<T> length(ws.quantities.by_slot[slot("gutter_length")]);
-    const Volume<T> volume =
-        named("gutter dirt",
-              debris::strip_volume(length, in.template get<"dirt.width">(gutter_row),
-                                   in.template get<"dirt.depth">(gutter_row)),
-              "debris.part");
+void add(const Volume<T>& volume, std::size_t row, const Inputs<T>& in, Dirt<T>& total) {
     total.volume += volume;
-    total.mass += volume * in.template get<"dirt.density">(gutter_row);
+    total.mass += volume * in.template get<"dirt.density">(row);
+}
+
+/// Dirt along a length: gutters, joint gaps.
+template <class T>
+void add_strip(std::string_view name, Slot length, std::size_t row, const Inputs<T>& in,
+               const Workspace<T>& ws, Dirt<T>& total) {
+    const Volume<T> volume = debris::strip_volume(Length<T>(ws.quantities.by_slot[length]),
+                                                  in.template get<"dirt.width">(row),
+                                                  in.template get<"dirt.depth">(row));
+    add(named(name, volume, "debris.part"), row, in, total);
+}
+
+/// Dirt on an area: cap tops, seats.
+template <class T>
+void add_layer(std::string_view name, Slot area, std::size_t row, const Inputs<T>& in,
+               const Workspace<T>& ws, Dirt<T>& total) {
+    const Volume<T> volume =
+        Area<T>(ws.quantities.by_slot[area]) * in.template get<"dirt.depth">(row);
+    add(named(name, volume, "debris.part"), row, in, total);
 }
 
 template <class T>
@@ -56,7 +72,16 @@ template <class T>
 void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Dirt<T> total;
     if (cleans(model, "gutter")) {
-        add_gutters(in, ws, total);
+        add_strip("gutter dirt", slot("gutter_length"), gutter_row, in, ws, total);
+    }
+    if (cleans(model, "joint")) {
+        add_strip("joint dirt", slot("joint_length"), joint_row, in, ws, total);
+    }
+    if (cleans(model, "cap")) {
+        add_layer("dirt on caps", slot("cap_top_area"), cap_row, in, ws, total);
+    }
+    if (cleans(model, "seat")) {
+        add_layer("dirt on seats", slot("seat_area"), seat_row, in, ws, total);
     }
     if (cleans(model, "drain")) {
         add_drains(in, ws, total);

@@ -10,6 +10,8 @@ work::ShiftSharing shift_sharing(Sharing sharing) {
         return work::ShiftSharing::whole;
     case Sharing::count_a_shift:
         return work::ShiftSharing::counted;
+    case Sharing::by_the_hour:
+        return work::ShiftSharing::hourly;
     case Sharing::pro_rata:
     case Sharing::one_closure:
         break;
@@ -36,8 +38,8 @@ template <class T>
 void book_lost_hours(const Model& model, Workspace<T>& ws) {
     for (std::size_t row = 0; row < model.active.size(); ++row) {
         const PlannedOperation& op = model.plan->operations[row];
-        if (op.timing != Timing::lost) {
-            continue;
+        if (op.timing != Timing::lost || op.name == "overtime") {
+            continue; // overtime is worked: its hours stand with the operations
         }
         const Time<T> time = op.name == "travel"     ? ws.hours.travel
                              : op.name == "briefing" ? ws.hours.briefing
@@ -66,13 +68,15 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Time<T> on_site = ws.figures.template get<"hours.on_site">();
     const work::Shift<T> shift{
         in.template get<"shift.length">(), in.template get<"shift.travel_time">(),
-        in.template get<"shift.briefing_time">(), in.template get<"shift.meal_time">()};
+        in.template get<"shift.briefing_time">(), in.template get<"shift.meal_time">(),
+        in.template get<"shift.overtime_limit">()};
     ws.hours = work::price_outing(on_site, shift, shift_sharing(model.plan->job.sharing),
                                   in.template get<"outing.structures_a_shift">());
     book_lost_hours(model, ws);
     ws.figures.template set<"shift.count">(ws.hours.shifts);
     const Time<T> paid = ws.figures.template set<"hours.paid">(ws.hours.paid);
     ws.figures.template set<"hours.lost">(paid - on_site);
+    ws.figures.template set<"hours.overtime">(ws.hours.overtime);
     ws.figures.template set<"hours.labour">(people(model, in) * paid);
 }
 

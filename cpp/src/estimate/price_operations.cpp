@@ -51,9 +51,10 @@ Effort<T> by_refill(const T& quantity, const Inputs<T>& in) {
     const Time<T> stop = in.template get<"refill.connect_time">() +
                          in.template get<"tank.volume">() / in.template get<"refill.fill_flow">();
     Effort<T> effort;
-    effort.clock =
+    const Time<T> all =
         quantity * named("one refill", work::trip_time(in.template get<"refill.distance">(),
                                                        in.template get<"refill.speed">(), stop));
+    effort.clock = max_of(all - in.template get<"refill.overlap_time">(), Time<T>(T(0.0)));
     return effort;
 }
 

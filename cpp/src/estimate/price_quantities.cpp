@@ -74,6 +74,31 @@ void count_visit(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>
     q.by_slot[slot("visit_count")] = T(1.0);
 }
 
+/// What the work makes of the structure; a number counted on site stands.
+template <class T>
+void put_count(const Model& model, Slot s, const T& value, takeoff::Quantities<T>& q) {
+    if (!model.given[s]) {
+        q.by_slot[s] = value;
+    }
+}
+
+template <class T>
+void count_passes(const Model& model, const Inputs<T>& in, std::size_t row, Slot count_slot,
+                  Slot length_slot, takeoff::Quantities<T>& q) {
+    const Count<T> once = work::passes(in.template get<"deck.roadway_width">(),
+                                       in.template get<"pass.effective_width">(row),
+                                       in.template get<"pass.overlap">(row));
+    put_count(model, count_slot, number(once) * number(in.template get<"pass.rounds">(row)), q);
+    put_count(model, length_slot, q.by_slot[count_slot] * in.template get<"deck.length">().si(), q);
+}
+
+template <class T>
+void count_positions(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
+    const T reach = in.template get<"bucket.reach">().si();
+    put_count(model, slot("bucket_position_count"),
+              count_up(q.by_slot[slot("support_line_length")] / reach), q);
+}
+
 } // namespace
 
 template <class T>
@@ -85,6 +110,9 @@ template <class T>
 void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     ws.quantities = quantities_of(model, in);
     count_visit(model, in, ws.quantities);
+    count_positions(model, in, ws.quantities);
+    count_passes(model, in, 0, slot("flush_pass_count"), slot("flush_length"), ws.quantities);
+    count_passes(model, in, 1, slot("broom_pass_count"), slot("broom_length"), ws.quantities);
     for (Slot s = 0; s < slot_table.size(); ++s) {
         ws.quantities.by_slot[s] =
             ws.figures.template set_raw<"takeoff.quantity">(ws.quantities.by_slot[s], s);

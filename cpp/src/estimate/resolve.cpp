@@ -28,10 +28,19 @@ bool operation_runs(const PlannedOperation& op, const Model& model) {
     }
     const bool whole_shifts = model.plan->job.sharing == Sharing::own_shifts ||
                               model.plan->job.sharing == Sharing::count_a_shift;
-    return op.name != "idle" || whole_shifts; // shared pro rata, a shift has no idle time
+    const bool of_whole_shifts = op.name == "idle" || op.name == "overtime";
+    return !of_whole_shifts || whole_shifts; // shared pro rata, a shift has neither
+}
+
+bool reaches_underside(const Plan& plan) {
+    return std::any_of(plan.operations.begin(), plan.operations.end(),
+                       [](const PlannedOperation& op) {
+                           return op.in_scope && index_of(underside_names, op.component) >= 0;
+                       });
 }
 
 void decide_activity(const Plan& plan, Model& model) {
+    model.underside = reaches_underside(plan);
     model.active.resize(plan.operations.size());
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
         model.active[i] = operation_runs(plan.operations[i], model);
@@ -45,6 +54,10 @@ void decide_activity(const Plan& plan, Model& model) {
     model.active_labour.resize(plan.labour.size());
     for (std::size_t i = 0; i < plan.labour.size(); ++i) {
         model.active_labour[i] = holds(plan.labour[i], model);
+    }
+    model.active_charges.resize(plan.charges.size());
+    for (std::size_t i = 0; i < plan.charges.size(); ++i) {
+        model.active_charges[i] = holds(plan.charges[i], model);
     }
     model.active_equipment.resize(plan.equipment.size());
     for (std::size_t i = 0; i < plan.equipment.size(); ++i) {
@@ -155,7 +168,8 @@ bool holds(const Condition& c, const Model& model) {
     const auto bit = 1u << static_cast<unsigned>(model.closure);
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
-           (c.over_rail && model.beneath.rail) || (c.closures & bit) != 0;
+           (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
+           (c.closures & bit) != 0;
 }
 
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {

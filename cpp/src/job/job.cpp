@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <span>
+#include <string_view>
 
 namespace scupper {
 
@@ -44,6 +45,29 @@ void check_conditions(const std::vector<std::string>& when, const std::string& p
     }
 }
 
+std::vector<std::string_view> ways_offered(const Job& job, const std::string& component) {
+    std::vector<std::string_view> ways;
+    for (const Operation& op : job.operations) {
+        const bool new_way = std::find(ways.begin(), ways.end(), op.way) == ways.end();
+        if (op.component == component && !op.way.empty() && new_way) {
+            ways.push_back(op.way);
+        }
+    }
+    return ways;
+}
+
+void check_ways(const Job& job) {
+    for (const auto& [component, way] : job.ways) {
+        require_word(component_names, component, "job.ways");
+        require_word(ways_offered(job, component), way, "job.ways." + component);
+    }
+}
+
+/// Whether a component stands for the visit itself rather than for a part of the structure.
+bool comes_with_any_scope(const std::string& component) {
+    return index_of(component_names, component) >= index_of(component_names, "traffic_control");
+}
+
 void check_operation(const Operation& op, const Job& job) {
     const std::string path = "job.operations[" + op.name + "]";
     require_word(component_names, op.component, path + ".component");
@@ -51,7 +75,9 @@ void check_operation(const Operation& op, const Job& job) {
         require_word(service_level_names, level, path + ".levels");
     }
     check_conditions(op.when, path);
-    check_method(op, job, path);
+    if (in_scope(job, op)) {
+        check_method(op, job, path);
+    }
     if (!(op.factor > 0.0)) {
         throw InputError(
             {"job.factor", path + ".factor", std::to_string(op.factor), "a number above 0"});
@@ -97,10 +123,49 @@ std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
     return rows;
 }
 
+std::vector<LayoutRow> dirt_rows() {
+    return {{"gutter", {}, "gutter"},
+            {"joint", {}, "joint gap"},
+            {"cap", {}, "cap top"},
+            {"seat", {}, "abutment seat"}};
+}
+
+std::vector<LayoutRow> pass_rows() {
+    return {{"flusher", {}, "flusher pass"}, {"broom", {}, "broom pass"}};
+}
+
 std::vector<LayoutRow> drain_rows() {
     return {{"free", {}, "free drain"},
             {"clogged", {}, "clogged drain"},
             {"frozen", {}, "frozen drain"}};
+}
+
+bool uses_method(const Job& job, const std::string& name) {
+    return std::any_of(job.operations.begin(), job.operations.end(),
+                       [&](const Operation& op) { return op.method == name && in_scope(job, op); });
+}
+
+std::vector<LayoutRow> method_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const WashMethod& method : job.methods) {
+        rows.push_back({method.name, {}, {}, uses_method(job, method.name)});
+    }
+    return rows;
+}
+
+bool uses_segment(const Job& job, const std::string& name) {
+    return std::any_of(job.methods.begin(), job.methods.end(), [&](const WashMethod& method) {
+        return uses_method(job, method.name) &&
+               std::find(method.hose.begin(), method.hose.end(), name) != method.hose.end();
+    });
+}
+
+std::vector<LayoutRow> hose_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const std::string& name : hose_segments(job)) {
+        rows.push_back({name, {}, "hose " + name, uses_segment(job, name)});
+    }
+    return rows;
 }
 
 } // namespace
@@ -108,6 +173,24 @@ std::vector<LayoutRow> drain_rows() {
 std::string service_level(const Job& job, const std::string& component) {
     const auto found = job.service.find(component);
     return found == job.service.end() ? "none" : found->second;
+}
+
+std::string way_of(const Job& job, const std::string& component) {
+    const auto chosen = job.ways.find(component);
+    if (chosen != job.ways.end()) {
+        return chosen->second;
+    }
+    const std::vector<std::string_view> offered = ways_offered(job, component);
+    return offered.empty() ? std::string{} : std::string(offered.front());
+}
+
+bool in_scope(const Job& job, const Operation& op) {
+    if (comes_with_any_scope(op.component)) {
+        return true;
+    }
+    const std::string level = service_level(job, op.component);
+    const bool called = std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
+    return called && (op.way.empty() || op.way == way_of(job, op.component));
 }
 
 std::vector<std::string> hose_segments(const Job& job) {
@@ -135,9 +218,13 @@ void check_job(const Job& job) {
     for (const Resource& r : job.equipment) {
         check_conditions(r.when, "job.equipment[" + r.name + "]");
     }
+    for (const Resource& r : job.charges) {
+        check_conditions(r.when, "job.charges[" + r.name + "]");
+    }
     for (const Caution& c : job.cautions) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
     }
+    check_ways(job);
     check_scope(job);
 }
 
@@ -148,14 +235,7 @@ Layout input_layout(const Job& job) {
             operations.push_back({op.name, slot_table[op.driver].dimension, {}});
         }
     }
-    std::vector<LayoutRow> hose;
-    for (const std::string& name : hose_segments(job)) {
-        hose.push_back({name, {}, "hose " + name});
-    }
-    std::vector<LayoutRow> methods;
-    for (const WashMethod& method : job.methods) {
-        methods.push_back({method.name, {}, {}});
-    }
+    const std::vector<LayoutRow> methods = method_rows(job);
     std::vector<LayoutRow> closures;
     for (std::size_t kind = 1; kind < closure_kind_names.size(); ++kind) { // 0 is "none"
         closures.push_back({std::string(closure_kind_names[kind]),
@@ -163,15 +243,17 @@ Layout input_layout(const Job& job) {
                             "closure " + std::string(closure_kind_names[kind])});
     }
     return Layout(Schema::inputs, {{"quantity", slot_layout_rows()},
-                                   {"dirt", {{"gutter", {}, "gutter"}}},
+                                   {"dirt", dirt_rows()},
                                    {"drain_dirt", drain_rows()},
                                    {"pump", methods},
-                                   {"hose", hose},
+                                   {"hose", hose_rows(job)},
                                    {"nozzle", methods},
                                    {"operation", operations},
                                    {"closure", closures},
+                                   {"pass", pass_rows()},
                                    {"labour", rows_of(job.labour)},
-                                   {"equipment", rows_of(job.equipment)}});
+                                   {"equipment", rows_of(job.equipment)},
+                                   {"charge", rows_of(job.charges)}});
 }
 
 } // namespace scupper

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <map>
 #include <utility>
 
 namespace scupper::json {
@@ -73,6 +74,7 @@ Operation read_operation(const Json& value, const std::string& path) {
     op.driver = read_driver(detail::text_or(value, "driver", {}, path), path);
     op.timing = read_timing(detail::text_or(value, "timing", "rate", path), path);
     op.method = detail::text_or(value, "method", {}, path);
+    op.way = detail::text_or(value, "way", {}, path);
     op.when = words(value, "when", path);
     op.note = detail::text_or(value, "note", {}, path);
     if (value.contains("factor")) {
@@ -158,22 +160,27 @@ PriceAt read_price_at(const std::string& word, const std::string& path) {
 Sharing read_sharing(const std::string& word, const std::string& path) {
     const int index = index_of(sharing_names, word);
     if (index < 0) {
-        throw UnknownNameError({"json.word", path, "\"" + word + "\"",
-                                "\"" + nearest_name(word, sharing_names) +
-                                    "\"? own_shifts, pro_rata, count_a_shift or one_closure"});
+        throw UnknownNameError(
+            {"json.word", path, "\"" + word + "\"",
+             "\"" + nearest_name(word, sharing_names) +
+                 "\"? own_shifts, pro_rata, count_a_shift, one_closure or by_the_hour"});
     }
     return static_cast<Sharing>(index);
 }
 
-void read_service(const Json& doc, const std::string& name, Job& job) {
-    if (!doc.contains("service")) {
-        return;
+/// An object of component name and word.
+std::map<std::string, std::string> read_words(const Json& doc, const char* key,
+                                              const std::string& name) {
+    std::map<std::string, std::string> chosen;
+    if (!doc.contains(key)) {
+        return chosen;
     }
-    detail::require_known_keys(doc["service"], component_names, name + ".service");
-    for (const auto& [component, level] : doc["service"].items()) {
-        job.service[component] =
-            detail::text_or(doc["service"], component.c_str(), {}, name + ".service");
+    const std::string path = name + "." + key;
+    detail::require_known_keys(doc[key], component_names, path);
+    for (const auto& [component, word] : doc[key].items()) {
+        chosen[component] = detail::text_or(doc[key], component.c_str(), {}, path);
     }
+    return chosen;
 }
 
 void read_rows(const Json& doc, const std::string& name, Job& job) {
@@ -186,6 +193,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     if (doc.contains("equipment")) {
         job.equipment = list_of(doc, "equipment", name, read_resource);
     }
+    job.charges = list_of(doc, "charges", name, read_resource);
     job.methods = list_of(doc, "methods", name, read_method);
 }
 
@@ -244,7 +252,8 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.closure = detail::text_or(doc, "closure", "by_record", path);
     job.sharing =
         read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
-    read_service(doc, path, job);
+    job.service = read_words(doc, "service", path);
+    job.ways = read_words(doc, "ways", path);
     read_rows(doc, path, job);
     const Layout layout = input_layout(job);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);

@@ -168,6 +168,18 @@ Form service_form(const Job& job) {
     return object;
 }
 
+/// Every component that can be served in more than one way, with the way that is priced.
+Form ways_form(const Job& job) {
+    Form object = Form::object();
+    for (const std::string_view component : component_names) {
+        const std::string name(component);
+        if (const std::string way = way_of(job, name); !way.empty()) {
+            object[name] = way;
+        }
+    }
+    return object;
+}
+
 } // namespace
 
 std::string job_form(const Job& job) {
@@ -179,6 +191,7 @@ std::string job_form(const Job& job) {
         form[std::string(key)] = whole[std::string(key)];
     }
     form["service"] = service_form(job);
+    form["ways"] = ways_form(job);
     form["inputs"] = settings_form(job.settings, layout, writer, Basis::given);
     form["overrides"] = Form::object();
     for (const auto& [id, settings] : job.overrides) {

@@ -178,11 +178,13 @@ Form properties() {
          {"units", one_of(systems)},
          {"price_at", one_of(values)},
          {"service", closed(members(component_names, levels))},
+         {"ways", closed(members(component_names, {}))},
          {"closure", one_of(by_record, closure_kind_names)},
          {"sharing", one_of(sharing_names)},
          {"operations", list_of(operation())},
          {"labour", list_of(resource())},
          {"equipment", list_of(resource())},
+         {"charges", list_of(resource())},
          {"methods", list_of(method())},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});

@@ -11,8 +11,8 @@ Json write_operation(const Operation& op) {
     return {{"name", op.name},     {"component", op.component},
             {"levels", op.levels}, {"driver", slot_table[op.driver].key},
             {"factor", op.factor}, {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
-            {"method", op.method}, {"when", op.when},
-            {"note", op.note}};
+            {"method", op.method}, {"way", op.way},
+            {"when", op.when},     {"note", op.note}};
 }
 
 Json write_resources(const std::vector<Resource>& resources) {
@@ -45,6 +45,7 @@ Json detail::job_document(const Job& job) {
     doc["units"] = job.units;
     doc["price_at"] = job.price_at == PriceAt::mean ? "mean" : "likely";
     doc["service"] = job.service;
+    doc["ways"] = job.ways;
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
     doc["operations"] = Json::array();
@@ -53,6 +54,7 @@ Json detail::job_document(const Job& job) {
     }
     doc["labour"] = write_resources(job.labour);
     doc["equipment"] = write_resources(job.equipment);
+    doc["charges"] = write_resources(job.charges);
     doc["methods"] = Json::array();
     for (const WashMethod& m : job.methods) {
         doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});

@@ -82,6 +82,20 @@ void require_rows_allowed(const std::vector<InputGroup>& groups,
     }
 }
 
+template <class Wanted>
+std::vector<std::string> names_of(const std::vector<LayoutRows>& groups, std::string_view group,
+                                  Wanted wanted) {
+    std::vector<std::string> names;
+    for (const LayoutRows& r : groups) {
+        for (const LayoutRow& row : r.rows) {
+            if (r.group == group && wanted(row)) {
+                names.push_back(row.name);
+            }
+        }
+    }
+    return names;
+}
+
 } // namespace
 
 std::vector<LayoutRow> slot_layout_rows() {
@@ -123,15 +137,11 @@ Layout::Layout(Schema schema, const std::vector<LayoutRows>& rows) : rows_(rows)
 }
 
 std::vector<std::string> Layout::row_names(std::string_view group) const {
-    std::vector<std::string> names;
-    for (const LayoutRows& r : rows_) {
-        if (r.group == group) {
-            for (const LayoutRow& row : r.rows) {
-                names.push_back(row.name);
-            }
-        }
-    }
-    return names;
+    return names_of(rows_, group, [](const LayoutRow&) { return true; });
+}
+
+std::vector<std::string> Layout::rows_in_use(std::string_view group) const {
+    return names_of(rows_, group, [](const LayoutRow& row) { return row.in_use; });
 }
 
 std::optional<std::size_t> Layout::find(std::string_view key) const {
@@ -139,11 +149,11 @@ std::optional<std::size_t> Layout::find(std::string_view key) const {
     return place || key.find('[') != key.npos ? place : find_full(with_only_row(key));
 }
 
-/// "nozzle.bore" with the row written out where its group has one row; else the key itself.
+/// "nozzle.bore" with the row written out where one of its group is in use; else the key itself.
 std::string Layout::with_only_row(std::string_view key) const {
     const std::size_t dot = key.find('.');
     const std::string_view group = key.substr(0, dot);
-    const std::vector<std::string> rows = row_names(group);
+    const std::vector<std::string> rows = rows_in_use(group);
     if (dot == key.npos || rows.size() != 1) {
         return std::string(key);
     }

@@ -90,4 +90,17 @@ inline Job without_ranges() {
     return job;
 }
 
+/// The demo's job with every component of a bridge cleaned as thoroughly as the rates offer.
+inline Job full_job() {
+    Job job = json::demo_job();
+    for (const std::string_view component : component_names) {
+        for (const Operation& op : job.operations) {
+            if (op.component == component && !op.levels.empty()) {
+                job.service[op.component] = op.levels.back();
+            }
+        }
+    }
+    return job;
+}
+
 } // namespace made_up

@@ -1,9 +1,9 @@
-#include <algorithm>
-#include <map>
-
 #include "catch.hpp"
 #include "estimate/structures.hpp"
 #include "scupper/error.hpp"
+
+#include <algorithm>
+#include <map>
 
 using namespace scupper;
 using namespace made_up;
@@ -24,9 +24,14 @@ E refused(const Job& job, const Structure& s = overpass()) {
 
 TEST_CASE("cost lines add up to the total under every kind of sharing") {
     for (const Sharing sharing : {Sharing::own_shifts, Sharing::pro_rata, Sharing::count_a_shift,
-                                  Sharing::one_closure}) {
+                                  Sharing::one_closure, Sharing::by_the_hour}) {
         Job job = json::demo_job();
         job.sharing = sharing;
+        job.charges = {{"permit", {}, {}}};
+        job = json::with_input(job, "charge[permit].amount", "\"150 USD\"");
+        for (const char* margin : {"overhead", "profit", "bond", "mobilization", "contingency"}) {
+            job = json::with_input(job, std::string("margin.") + margin, "0.07");
+        }
         const auto plan = estimate::make_plan(job);
         for (const Structure& s : {overpass(), counted_overpass(), creek_bridge()}) {
             const auto e = estimate::estimate(s, plan);
@@ -37,7 +42,7 @@ TEST_CASE("cost lines add up to the total under every kind of sharing") {
             CHECK(sum == Approx(e.figure("cost.total")).epsilon(1e-9));
             CHECK(e.figure("cost.labour") + e.figure("cost.equipment") +
                       e.figure("cost.materials") ==
-                  Approx(e.figure("cost.total")).epsilon(1e-12));
+                  Approx(e.figure("cost.direct") - e.figure("cost.charges")).epsilon(1e-12));
         }
     }
 }
@@ -57,6 +62,38 @@ TEST_CASE("paid hours are hours on site and hours lost, and operations fill them
     CHECK(e.figure("idle") > 0.0);
 }
 
+TEST_CASE("margins stand one on the other and make the price") {
+    Job job = json::with_input(json::demo_job(), "margin.overhead", "\"12 %\"");
+    job = json::with_input(job, "margin.profit", "0.08");
+    const auto e = estimate::estimate(overpass(), estimate::make_plan(job));
+    CHECK(e.figure("cost.total") == Approx(e.figure("cost.direct") * 1.12 * 1.08));
+    CHECK(e.figure("cost.profit") == Approx(e.figure("cost.direct") * 1.12 * 0.08));
+    const auto plain = estimate::estimate(overpass(), demo_plan());
+    CHECK(plain.figure("cost.total") == plain.figure("cost.direct"));
+}
+
+TEST_CASE("an overrun of a shift is paid as overtime, with its premium") {
+    Job job = json::demo_job();
+    job.sharing = Sharing::own_shifts;
+    job.price_at = PriceAt::likely;
+    const double on_site =
+        estimate::estimate(overpass(), estimate::make_plan(job)).figure("hours.on_site");
+    const double lost = (1.0 + 0.5 + 0.5) * 3600.0; // travel, briefing, meal
+    job = json::with_input(job, "shift.length",
+                           "\"" + std::to_string((on_site + lost - 1800.0) / 3600.0) + " h\"");
+    const auto e = estimate::estimate(overpass(), estimate::make_plan(job));
+    CHECK(e.figure("shift.count") == 1.0);
+    CHECK(e.figure("hours.overtime") == Approx(1800.0).epsilon(1e-4));
+    double operations = 0.0;
+    for (const auto& op : e.plan->operations) {
+        operations += e.figure("operation[" + op.name + "].time");
+    }
+    CHECK(operations == Approx(e.figure("hours.paid")));
+    const double wages = 4 * 46.0 + 2 * 38.0;
+    CHECK(e.figure("cost.labour") ==
+          Approx((e.figure("hours.paid") + 0.5 * 1800.0) / 3600.0 * wages).epsilon(1e-4));
+}
+
 TEST_CASE("sharing a shift costs less than a shift of one's own") {
     const auto total = [](Sharing sharing) {
         Job job = json::demo_job();
@@ -73,8 +110,9 @@ TEST_CASE("what cannot be priced is refused with the reason") {
     CHECK(e.id() == "estimate.unpriced");
     CHECK(e.path() == "99:P1");
     CHECK(e.found().find("culvert") != std::string::npos);
-    const Job weak = json::with_input(json::with_input(json::demo_job(), "pump[hand_line].pressure", "\"1 psi\""),
-                                      "hose[supply].rise", "\"20 ft\"");
+    const Job weak = json::with_input(
+        json::with_input(json::demo_job(), "pump[hand_line].pressure", "\"1 psi\""),
+        "hose[supply].rise", "\"20 ft\"");
     CHECK(refused<InputError>(weak).found().find("no water reaches the nozzle") !=
           std::string::npos);
     const Job far = json::with_input(json::demo_job(), "shift.travel_time", "\"10 h\"");
@@ -100,8 +138,8 @@ TEST_CASE("an override changes one structure and no other") {
     CHECK(estimate::estimate(overpass(), plan).figure("drain_count") == 0.0);
     CHECK(estimate::estimate(creek_bridge(), plan).figure("drain_count") > 0.0);
     const Job by_state = json::with_override(json::demo_job(), "99:C1", "drains", "2");
-    CHECK(estimate::estimate(creek_bridge(), estimate::make_plan(by_state))
-              .figure("drain_count") == 2.0);
+    CHECK(estimate::estimate(creek_bridge(), estimate::make_plan(by_state)).figure("drain_count") ==
+          2.0);
 }
 
 TEST_CASE("a quantity given for the whole job holds for every structure, an override beats it") {
@@ -148,37 +186,67 @@ TEST_CASE("a quantity no record can tell is listed with its range and what rests
     CHECK(estimate::untold_quantities(estimate::estimate(counted_overpass(), demo_plan())).empty());
 }
 
+namespace {
+
+using Moves = std::map<std::string, bool>;
+
+/// Notes which inputs of a structure move any figure when they are made a little or much smaller.
+void note_moves(const Structure& s, const estimate::Plan& plan, Moves& moves) {
+    estimate::Resolved r;
+    estimate::resolve(s, plan, r);
+    estimate::Workspace<double> before(plan), after(plan);
+    estimate::price(r.model, {plan.inputs, r.values.data()}, before);
+    for (std::size_t i = 0; i < r.values.size(); ++i) {
+        const LayoutField& field = plan.inputs.fields()[i];
+        for (const double factor : {1.003, 0.85, 0.2, 0.02}) {
+            std::vector<double> values = r.values;
+            values[i] = std::max(field.least, values[i] * factor + 1e-3);
+            estimate::price(r.model, {plan.inputs, values.data()}, after);
+            moves[field.key] |= before.figures.values() != after.figures.values();
+        }
+    }
+}
+
+/// The demo's job cleaned in full, by each way to serve the deck, with and without overtime.
+std::vector<Job> all_jobs() {
+    std::vector<Job> jobs{json::demo_job()};
+    jobs.back().sharing = Sharing::count_a_shift;
+    for (const char* way : {"hand_line", "flusher", "broom"}) {
+        for (const Sharing sharing : {Sharing::pro_rata, Sharing::count_a_shift,
+                                      Sharing::one_closure, Sharing::own_shifts}) {
+            Job job = json::with_input(full_job(), "shift.length", "\"8 h\"");
+            job.ways["deck_top"] = way;
+            job.service["girder"] = sharing == Sharing::pro_rata ? "full_clean" : "full_length";
+            job.sharing = sharing;
+            jobs.push_back(std::move(job));
+        }
+    }
+    return jobs;
+}
+
+} // namespace
+
 TEST_CASE("every input of the schema reaches some figure") {
     // A key that moved nothing would let a user change a value in vain.
-    std::map<std::string, bool> moves;
-    for (const Sharing sharing : {Sharing::pro_rata, Sharing::count_a_shift, Sharing::one_closure}) {
-        Job job = json::demo_job();
-        job.sharing = sharing;
+    Moves moves;
+    for (Job& job : all_jobs()) {
         for (const std::string_view closure : closure_kind_names) {
             job.closure = closure;
             const auto plan = estimate::make_plan(job);
             for (Structure s : {overpass(), creek_bridge()}) {
                 s.dimensions.left_walk_width = Length<>(1.5);
                 s.dimensions.skew = Angle<>(0.3);
-                estimate::Resolved r;
-                estimate::resolve(s, *plan, r);
-                estimate::Workspace<double> before(*plan), after(*plan);
-                estimate::price(r.model, {plan->inputs, r.values.data()}, before);
-                for (std::size_t i = 0; i < r.values.size(); ++i) {
-                    for (const double factor : {1.003, 0.85, 0.2}) {
-                        const LayoutField& field = plan->inputs.fields()[i];
-                        std::vector<double> values = r.values;
-                        values[i] = std::max(field.least, values[i] * factor + 1e-3);
-                        estimate::price(r.model, {plan->inputs, values.data()}, after);
-                        moves[field.key] |= before.figures.values() != after.figures.values();
-                    }
-                }
+                s.dimensions.deck_width = Length<>(15.0); // room for a median with a barrier
+                s.codes.median = 3;
+                note_moves(s, *plan, moves);
             }
         }
     }
     for (const auto& [key, moved] : moves) {
         const bool only_where_given = key.starts_with("quantity[");
-        const bool unused_by_row = key.ends_with(".water_per_unit") || key.ends_with(".trigger_share");
+        const bool unused_by_row = key.ends_with(".water_per_unit") ||
+                                   key.ends_with(".trigger_share") || key == "dirt[cap].width" ||
+                                   key == "dirt[seat].width";
         const bool by_inference = key == "span.longest"; // the girder depth follows from it
         if (!only_where_given && !unused_by_row && !by_inference) {
             INFO(key);

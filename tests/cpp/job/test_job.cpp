@@ -71,6 +71,24 @@ TEST_CASE("an empty scope and misspelt words are refused") {
     CHECK(refused<UnknownNameError>(job).path() == "job.units");
 }
 
+TEST_CASE("a component with several ways is served in the one chosen, else in the first") {
+    Job job = small_job();
+    job.operations[0].way = "hand_line";
+    Operation bar = rinse_deck();
+    bar.name = "flush_pass";
+    bar.way = "flusher";
+    job.operations.push_back(bar);
+    CHECK(way_of(job, "deck_top") == "hand_line");
+    CHECK(in_scope(job, job.operations[0]));
+    CHECK_FALSE(in_scope(job, bar));
+    job.ways = {{"deck_top", "flusher"}};
+    CHECK(in_scope(job, bar));
+    CHECK_FALSE(in_scope(job, job.operations[0]));
+    job.ways = {{"deck_top", "flushr"}};
+    CHECK(refused<UnknownNameError>(job).allowed().substr(0, 10) == "\"flusher\"?");
+    CHECK(way_of(job, "girder").empty());
+}
+
 TEST_CASE("the layout has a row for every operation, hose, person and piece of equipment") {
     Job job = small_job();
     job.methods = {{"hand_line", {"supply", "reel"}, {}}, {"wand", {"supply"}, {}}};

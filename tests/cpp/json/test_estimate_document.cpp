@@ -64,9 +64,8 @@ TEST_CASE("a saved figure that is another now is found") {
 TEST_CASE("figures that only one list has are changed, two that are no numbers agree") {
     constexpr double nan = std::numeric_limits<double>::quiet_NaN();
     constexpr double infinity = std::numeric_limits<double>::infinity();
-    const std::vector<estimate::NamedFigure> here{{"a", "a", dim::none, 1.0},
-                                                  {"b", "b", dim::none, nan},
-                                                  {"c", "c", dim::none, 2.0}};
+    const std::vector<estimate::NamedFigure> here{
+        {"a", "a", dim::none, 1.0}, {"b", "b", dim::none, nan}, {"c", "c", dim::none, 2.0}};
     const std::vector<estimate::NamedFigure> there{{"b", "b", dim::none, infinity},
                                                    {"c", "c", dim::none, nan},
                                                    {"d", "d", dim::none, 3.0},
@@ -82,7 +81,8 @@ TEST_CASE("figures that only one list has are changed, two that are no numbers a
 }
 
 TEST_CASE("changed inputs are those of the change, with their sources") {
-    const Job wider = json::with_input(json::demo_job(), "nozzle.bore", R"(["3/8 in", "1/2 in", "3/4 in"])");
+    const Job wider =
+        json::with_input(json::demo_job(), "nozzle.bore", R"(["3/8 in", "1/2 in", "3/4 in"])");
     const estimate::Estimate here = priced(json::demo_job());
     const estimate::Estimate there = priced(wider);
     const auto changed = estimate::changed_inputs(here, there);

@@ -65,7 +65,8 @@ TEST_CASE("a form is written in the units of the trade, rates from the least") {
     const std::string form = json::job_form(json::demo_job());
     const std::size_t rate = form.find("operation[deck_hand_line].time_per_unit");
     REQUIRE(rate != std::string::npos);
-    CHECK(form.find("\"low\": \"5,000 ft2/h\"", rate) < form.find("\"high\": \"20,000 ft2/h\"", rate));
+    CHECK(form.find("\"low\": \"5,000 ft2/h\"", rate) <
+          form.find("\"high\": \"20,000 ft2/h\"", rate));
     CHECK(form.find("\"low\": \"41 degF\"") != std::string::npos);
     CHECK(form.find("\"likely\": \"0.5 in\"") != std::string::npos);
     CHECK(form.find("dirt[gutter].width") < form.find("pump[hand_line].pressure"));
@@ -73,7 +74,8 @@ TEST_CASE("a form is written in the units of the trade, rates from the least") {
 }
 
 TEST_CASE("a distribution that is not the usual one stays") {
-    const Job job = json::with_input(json::demo_job(), "tank.volume", R"({"low": "2,000 gal", "likely": "3,000 gal",
+    const Job job = json::with_input(json::demo_job(), "tank.volume",
+                                     R"({"low": "2,000 gal", "likely": "3,000 gal",
         "high": "4,000 gal", "family": "uniform", "meaning": "p10_p90", "basis": "measured"})");
     const Job again = json::read_job(json::job_form(job), "form.json", json::shipped_rates());
     const Uncertain& tank = setting(again.settings, "tank.volume").value;
@@ -130,7 +132,8 @@ TEST_CASE("what a survey cannot mean is refused, naming file, line and column") 
 }
 
 TEST_CASE("drains by condition make up all drains") {
-    const Cells headers{"drain_count", "drain_free_count", "drain_clogged_count", "drain_frozen_count"};
+    const Cells headers{"drain_count", "drain_free_count", "drain_clogged_count",
+                        "drain_frozen_count"};
     CHECK(refused(headers, {"4", "2", "1", "2"}).id() == "survey.drains");
     CHECK(refused(headers, {"4", "1", "1", "1"}).id() == "survey.drains");
     CHECK(surveyed(headers, {"4", "2", "1", "1"}).overrides.at("99:A").size() == 4);

@@ -8,9 +8,7 @@ using namespace scupper;
 
 TEST_CASE("the schema of a job knows every key and every word of the tables") {
     const std::string schema = json::job_schema();
-    const auto has = [&](std::string_view text) {
-        return schema.find(text) != std::string::npos;
-    };
+    const auto has = [&](std::string_view text) { return schema.find(text) != std::string::npos; };
     CHECK(has("https://json-schema.org/draft/2020-12/schema"));
     for (const std::string_view key : job_keys) {
         INFO(key);

@@ -15,7 +15,8 @@ Structure filled() {
     s.state = "99";
     s.id = "TC-1 \"x\"";
     s.number = " TC-1";
-    s.carries = "Stra\xc3\x9f" "e";
+    s.carries = "Stra\xc3\x9f"
+                "e";
     s.crosses = "CREEK";
     s.location = "1 MI N";
     s.district = "02";
@@ -25,9 +26,10 @@ Structure filled() {
     s.recorded_deck_area = 0.1 + 0.2;
     double length = 1.0 / 3.0;
     RecordedDimensions& d = s.dimensions;
-    for (Length<>* x : {&d.length, &d.longest_span, &d.deck_width, &d.roadway_width, &d.approach_width,
-                        &d.left_walk_width, &d.right_walk_width, &d.clearance_over, &d.clearance_under,
-                        &d.navigation_clearance, &d.detour}) {
+    for (Length<>* x :
+         {&d.length, &d.longest_span, &d.deck_width, &d.roadway_width, &d.approach_width,
+          &d.left_walk_width, &d.right_walk_width, &d.clearance_over, &d.clearance_under,
+          &d.navigation_clearance, &d.detour}) {
         *x = Length<>(length);
         length += 1.0;
     }
@@ -39,16 +41,18 @@ Structure filled() {
     c.approach_design = Design::slab;
     c.below = Below::railroad;
     int code = 1;
-    for (int* x : {&c.main_spans, &c.approach_spans, &c.lanes_on, &c.lanes_under, &c.daily_traffic,
-                   &c.traffic_year, &c.truck_percent, &c.year_built, &c.year_reconstructed, &c.service_on,
-                   &c.service_under, &c.functional_class, &c.traffic_direction, &c.median, &c.flared, &c.owner,
-                   &c.maintained_by, &c.county, &c.navigation, &c.inspection_year, &c.inspection_month}) {
+    for (int* x : {&c.main_spans,         &c.approach_spans, &c.lanes_on,      &c.lanes_under,
+                   &c.daily_traffic,      &c.traffic_year,   &c.truck_percent, &c.year_built,
+                   &c.year_reconstructed, &c.service_on,     &c.service_under, &c.functional_class,
+                   &c.traffic_direction,  &c.median,         &c.flared,        &c.owner,
+                   &c.maintained_by,      &c.county,         &c.navigation,    &c.inspection_year,
+                   &c.inspection_month}) {
         *x = code++;
     }
     char letter = 'A';
-    for (char* x : {&c.posting, &c.posting_evaluation, &c.deck_type, &c.surface_type, &c.deck_condition,
-                    &c.superstructure_condition, &c.substructure_condition, &c.culvert_condition, &c.parallel,
-                    &c.on_national_system}) {
+    for (char* x : {&c.posting, &c.posting_evaluation, &c.deck_type, &c.surface_type,
+                    &c.deck_condition, &c.superstructure_condition, &c.substructure_condition,
+                    &c.culvert_condition, &c.parallel, &c.on_national_system}) {
         *x = letter++;
     }
     s.given = {{"quantity[drain_count].given", certain(4.0, Basis::measured)},
@@ -96,7 +100,8 @@ TEST_CASE("what is not recorded is null, and null or nothing is not recorded") {
     const std::string text = json::write_structure(Structure{});
     CHECK(text.find("\"deck_width\": null") != std::string::npos);
     CHECK(text.find("\"posting\": null") != std::string::npos);
-    for (const Structure& s : {json::read_structure(text, "record"), json::read_structure("{}", "record")}) {
+    for (const Structure& s :
+         {json::read_structure(text, "record"), json::read_structure("{}", "record")}) {
         CHECK(std::isnan(s.dimensions.deck_width.si()));
         CHECK(std::isnan(s.latitude));
         CHECK(s.codes.lanes_on == no_code);

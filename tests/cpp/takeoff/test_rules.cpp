@@ -32,7 +32,7 @@ TEST_CASE("every dimension and every quantity of a structure has a rule") {
         INFO(key);
         CHECK(fields.count(key) == 1);
     }
-    for (Slot k = 0; k < slot("closure_count"); ++k) {
+    for (Slot k = 0; k < slot("flush_pass_count"); ++k) {
         INFO(slot_table[k].key);
         CHECK(fields.count(std::string(slot_table[k].key)) == 1);
     }

@@ -24,6 +24,7 @@ struct Condition {
     bool not_over_water = false; ///< [-] needed where there is none, or none is recorded
     bool over_road = false;      ///< [-] needed over a road
     bool over_rail = false;      ///< [-] needed over a railway
+    bool underside = false;      ///< [-] needed where something is reached from below
     std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 
@@ -50,7 +51,7 @@ struct PlannedOperation {
 };
 
 /// What a cost line charges.
-enum class Charge { labour, equipment, water, disposal };
+enum class Charge { labour, overtime, equipment, water, disposal, fixed, margin };
 
 /// One line of the cost: an operation's share of a resource.
 struct CostLine {
@@ -75,8 +76,10 @@ struct Plan {
     std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
     std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
     std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed
+    std::vector<Condition> charges;            ///< [-, n] by row: when the charge arises
     std::vector<std::string> labour_labels;    ///< "wash crew, cost"
     std::vector<std::string> equipment_labels; ///< "water truck, cost"
+    std::vector<std::string> charge_labels;    ///< "screens, cost"
     std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
     std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal
     std::unordered_map<std::string, Overrides> overrides; ///< [-] by structure id or "state:id"

@@ -26,11 +26,13 @@ struct Model {
     takeoff::Shape shape;                        ///< [-] what the structure is
     std::array<bool, slot_table.size()> given{}; ///< quantities given outright
     closure::Kind closure = closure::Kind::none; ///< [-] as the job or the record has it
+    bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below
     std::vector<char> active;                    ///< by operation
     std::vector<char> active_methods;            ///< by method: an active operation needs it
     std::vector<char> active_labour;             ///< by row
     std::vector<char> active_equipment;          ///< by row
+    std::vector<char> active_charges;            ///< by row
 };
 
 /// A structure made ready to price.

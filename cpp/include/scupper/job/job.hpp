@@ -14,7 +14,7 @@ namespace scupper {
 enum class PriceAt { mean, likely };
 
 /// How an outing's fixed time is shared; the words are `sharing_names`, in this order.
-enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure };
+enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure, by_the_hour };
 
 /// A job. Values are settings by schema key: those of the rate book first, then the job's own.
 struct Job {
@@ -24,11 +24,13 @@ struct Job {
     std::string units = "us";                   ///< "us", "metric" or "si": how results are shown
     PriceAt price_at = PriceAt::mean;           ///< [-] which value of every input is priced
     std::map<std::string, std::string> service; ///< component name to service level
+    std::map<std::string, std::string> ways;    ///< component name to the way it is served
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
     Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
+    std::vector<Resource> charges;              ///< [-, n] amounts by the visit: screens, permits
     std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
     std::vector<Caution> cautions; ///< [-] what the crew must mind
@@ -44,6 +46,27 @@ struct Job {
 /// Errors: none.
 /// Source: own convention
 std::string service_level(const Job& job, const std::string& component);
+
+/// The way a component is served: the job's, or the first that its operations offer.
+///
+/// @param job [-] the job
+/// @param component [text] one of component_names
+/// @return [text] a way, for example "flusher"; empty where its operations offer none
+/// Range: any text.
+/// Errors: none.
+/// Source: own convention
+std::string way_of(const Job& job, const std::string& component);
+
+/// Whether a job's scope calls for an operation: by level and way of its component. Traffic
+/// control, supply, disposal and the visit come with any scope.
+///
+/// @param job [-] the job
+/// @param operation [-] one of its operations
+/// @return [-] true where it is part of the work
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+bool in_scope(const Job& job, const Operation& operation);
 
 /// The hose segments of all methods, each once, in the order in which they are named.
 ///

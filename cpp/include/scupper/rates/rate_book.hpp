@@ -23,6 +23,7 @@ struct Operation {
     double factor = 1.0;             ///< [-] how often the quantity is worked
     Timing timing = Timing::rate;    ///< how its time follows
     std::string method;              ///< how water is brought to bear; empty where none runs
+    std::string way;                 ///< [text] the way it belongs to; empty where it is in all
     std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
     std::string note;                ///< free text
 };
@@ -34,7 +35,7 @@ struct WashMethod {
     std::string note;              ///< free text
 };
 
-/// A kind of people or equipment that is paid by the hour.
+/// A kind of people or equipment that is paid by the hour, or a charge by the visit.
 struct Resource {
     std::string name;              ///< "wash_crew", "water_truck"
     std::vector<std::string> when; ///< condition_names or closure_kind_names; any may hold

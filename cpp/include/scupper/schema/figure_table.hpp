@@ -30,7 +30,7 @@ inline constexpr std::array<InputGroup, 9> figure_groups{{
     {"takeoff", true, "quantities"},
 }};
 
-inline constexpr std::array<FigureField, 24> figure_table{{
+inline constexpr std::array<FigureField, 32> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -47,11 +47,19 @@ inline constexpr std::array<FigureField, 24> figure_table{{
     {"hours", "on_site", dim::time, "hours on site"},
     {"hours", "lost", dim::time, "travel, briefing and meal hours"},
     {"hours", "paid", dim::time, "paid hours of each person"},
+    {"hours", "overtime", dim::time, "overtime of each person"},
     {"hours", "labour", dim::count* dim::time, "labour-hours"},
     {"shift", "count", dim::none, "crew-shifts"},
     {"cost", "labour", dim::money, "labour cost"},
     {"cost", "equipment", dim::money, "equipment cost"},
     {"cost", "materials", dim::money, "water and disposal cost"},
+    {"cost", "charges", dim::money, "charges by the visit"},
+    {"cost", "direct", dim::money, "direct cost"},
+    {"cost", "overhead", dim::money, "overhead"},
+    {"cost", "profit", dim::money, "profit"},
+    {"cost", "bond", dim::money, "bond"},
+    {"cost", "mobilization", dim::money, "mobilization"},
+    {"cost", "contingency", dim::money, "contingency"},
     {"cost", "total", dim::money, "total cost"},
     {"line", "cost", dim::money, "cost line"},
     {"takeoff", "quantity", dim::none, "quantity", PerDriver::yes},

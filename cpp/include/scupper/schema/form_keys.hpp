@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 15> job_keys{
+inline constexpr std::array<std::string_view, 17> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -16,19 +16,21 @@ inline constexpr std::array<std::string_view, 15> job_keys{
     "units",       // "us", "metric" or "si": how results are shown
     "price_at",    // "mean" or "likely"
     "service",     // component name to service level
+    "ways",        // component name to the way it is served, where operations offer several
     "closure",     // closure kind, or "by_record"
     "sharing",     // how an outing's fixed time is shared
     "operations",  // operations of the user's own, on top of the rate book's
     "labour",      // kinds of people: name and when they are needed
     "equipment",   // kinds of equipment: name and when they are needed
+    "charges",     // amounts by the visit, such as screens or a permit: name and when
     "methods",     // ways to bring water to bear: name and hose segments
     "inputs",      // schema key to value
     "overrides",   // structure number to {schema key to value}
 };
 
 /// Keys of one operation in `operations`.
-inline constexpr std::array<std::string_view, 9> job_operation_keys{
-    "name", "component", "levels", "driver", "factor", "timing", "method", "when", "note"};
+inline constexpr std::array<std::string_view, 10> job_operation_keys{
+    "name", "component", "levels", "driver", "factor", "timing", "method", "way", "when", "note"};
 /// Keys of one method in `methods`.
 inline constexpr std::array<std::string_view, 3> job_method_keys{
     "name",

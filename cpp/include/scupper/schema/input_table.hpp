@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 35> input_groups{{
+inline constexpr std::array<InputGroup, 39> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -69,9 +69,13 @@ inline constexpr std::array<InputGroup, 35> input_groups{{
     {"equipment", true, "equipment"},
     {"price", false, "prices"},
     {"outing", false, "outing"},
+    {"pass", true, "passes along the deck"},
+    {"bucket", false, "bucket or platform"},
+    {"margin", false, "margins of a contract"},
+    {"charge", true, "charges by the visit"},
 }};
 
-inline constexpr std::array<InputField, 88> input_table{{
+inline constexpr std::array<InputField, 101> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -136,6 +140,7 @@ inline constexpr std::array<InputField, 88> input_table{{
     {"refill", "distance", dim::length, 0.0, 1e6, "distance to the water, one way"},
     {"refill", "speed", dim::speed, 0.1, 50.0, "speed on the way to the water"},
     {"refill", "connect_time", dim::time, 0.0, 86400.0, "time to connect and disconnect"},
+    {"refill", "overlap_time", dim::time, 0.0, 86400.0, "refill time that other work overlaps"},
     {"refill", "fill_flow", dim::flow, 1e-5, 10.0, "flow while filling"},
     {"haul", "distance", dim::length, 0.0, 1e6, "distance to the dump, one way"},
     {"haul", "speed", dim::speed, 0.1, 50.0, "speed on the way to the dump"},
@@ -152,6 +157,8 @@ inline constexpr std::array<InputField, 88> input_table{{
     {"shift", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
     {"shift", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
     {"shift", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
+    {"shift", "overtime_limit", dim::time, 0.0, 43200.0, "overtime before another shift"},
+    {"shift", "overtime_factor", dim::none, 1.0, 5.0, "pay of an overtime hour to a plain one"},
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
@@ -161,6 +168,16 @@ inline constexpr std::array<InputField, 88> input_table{{
     {"price", "disposal", dim::money_per_mass, 0.0, 1e3, "price of disposal"},
     {"outing", "structures_a_shift", dim::count, 1.0, 1e3, "structures served in one shift"},
     {"outing", "structures_a_closure", dim::count, 1.0, 1e3, "structures under one closure"},
+    {"pass", "effective_width", dim::length, 0.1, 20.0, "width of one pass"},
+    {"pass", "overlap", dim::none, 0.0, 0.9, "share of a pass on its neighbour"},
+    {"pass", "rounds", dim::count, 0.0, 20.0, "times the deck is covered"},
+    {"bucket", "reach", dim::length, 0.5, 100.0, "support line served from one position"},
+    {"charge", "amount", dim::money, 0.0, 1e9, "amount a visit"},
+    {"margin", "overhead", dim::none, 0.0, 5.0, "overhead on direct cost"},
+    {"margin", "profit", dim::none, 0.0, 5.0, "profit on cost and overhead"},
+    {"margin", "bond", dim::none, 0.0, 1.0, "bond on all before"},
+    {"margin", "mobilization", dim::none, 0.0, 5.0, "mobilization on all before"},
+    {"margin", "contingency", dim::none, 0.0, 5.0, "contingency on all before"},
 }};
 
 } // namespace scupper

@@ -31,6 +31,7 @@ struct LayoutRow {
     std::string name;    ///< [text] what stands in the brackets of a key
     Dimension driver{};  ///< dim::none where nothing drives it
     std::string label{}; ///< what people call the row; its name without underscores if empty
+    bool in_use = true;  ///< [-] false where the work at hand has no use for the row
 };
 
 /// The rows of one group.
@@ -67,10 +68,18 @@ class Layout {
     /// Errors: none.
     /// Source: own convention
     std::vector<std::string> row_names(std::string_view group) const;
+    /// Names of the rows of a group that the work at hand has a use for, in order.
+    ///
+    /// @param group [text] group key
+    /// @return [text, n] row names; empty where the group has none
+    /// Range: any text.
+    /// Errors: none.
+    /// Source: own convention
+    std::vector<std::string> rows_in_use(std::string_view group) const;
     /// The place of a full key.
     ///
     /// @param key [text] "deck.length", "operation[joint_flushing].time_per_unit"; the row may be
-    /// left out where its group has only one: "nozzle.bore"
+    /// left out where only one of its group is in use: "nozzle.bore"
     /// @return [-] index into the flat span, or nothing
     /// Range: any text.
     /// Errors: none.
@@ -101,7 +110,7 @@ class Layout {
     std::optional<std::size_t> find_full(std::string_view key) const;
     std::string with_only_row(std::string_view key) const;
 
-    static constexpr std::size_t most_groups = 40;
+    static constexpr std::size_t most_groups = 64;
     std::array<std::size_t, most_groups> offset_{};
     std::array<std::size_t, most_groups> stride_{};
     std::vector<LayoutField> fields_;

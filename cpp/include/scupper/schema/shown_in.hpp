@@ -13,7 +13,7 @@ struct ShownIn {
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 15> shown_in_table{{
+inline constexpr std::array<ShownIn, 16> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -22,6 +22,7 @@ inline constexpr std::array<ShownIn, 15> shown_in_table{{
     {"hose.bore", "in", "mm"},
     {"hose.roughness", "in", "mm"},
     {"nozzle.bore", "in", "mm"},
+    {"shift.overtime_limit", "min", "min"},
     {"refill.distance", "mi", "km"},
     {"haul.distance", "mi", "km"},
     {"haul.payload", "lb", "kg"},

@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 45> slot_table{{
+inline constexpr std::array<SlotInfo, 50> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -61,6 +61,11 @@ inline constexpr std::array<SlotInfo, 45> slot_table{{
     {"drain_free_count", dim::count, false, "drains, free"},
     {"drain_clogged_count", dim::count, false, "drains, clogged"},
     {"drain_frozen_count", dim::count, false, "drains, grate frozen"},
+    {"flush_pass_count", dim::count, false, "flushing passes"},
+    {"flush_length", dim::length, false, "flushing passes, length"},
+    {"broom_pass_count", dim::count, false, "broom passes"},
+    {"broom_length", dim::length, false, "broom passes, length"},
+    {"bucket_position_count", dim::count, false, "bucket or platform positions"},
     {"closure_count", dim::count, false, "closures"},
     {"refill_count", dim::count, false, "tank refills"},
     {"dump_count", dim::count, false, "dump trips"},

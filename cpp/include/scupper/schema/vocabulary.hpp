@@ -7,18 +7,19 @@
 namespace scupper {
 
 /// What is cleaned, the deck first; then what belongs to the visit and to no component.
-inline constexpr std::array<std::string_view, 28> component_names{
+inline constexpr std::array<std::string_view, 29> component_names{
     "deck_top",        "sidewalk",  "median",    "gutter",   "gutter_pocket", "soffit_overhang",
     "parapet",         "rail",      "joint",     "drain",    "girder",        "diaphragm",
     "bearing",         "cap",       "seat",      "column",   "wall_pier",     "footing",
     "abutment_stem",   "back_wall", "wing_wall", "pedestal", "berm",          "slope_protection",
-    "traffic_control", "supply",    "disposal",  "visit"};
+    "traffic_control", "supply",    "disposal",  "visit",    "indirect"};
 
 /// How thoroughly a component is cleaned.
-inline constexpr std::array<std::string_view, 3> service_level_names{
-    "none",       // not in this job
-    "rinse",      // hand line or flusher, dirt picked up, drains opened
-    "full_clean", // the same and girder ends, bearings, caps, seats, joints, rails washed
+inline constexpr std::array<std::string_view, 4> service_level_names{
+    "none",        // not in this job
+    "rinse",       // hand line or flusher, dirt picked up, drains opened
+    "full_clean",  // the same and girder ends, bearings, caps, seats, joints, rails washed
+    "full_length", // of girders: their whole length, not only the ends near joints
 };
 
 /// Road classes of temporary traffic control.
@@ -32,48 +33,64 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 34> operation_names{
+inline constexpr std::array<std::string_view, 49> operation_names{
     "closure_set_up",
-    "closure_change_sides",
     "dry_pick_up_gutter",
-    "dry_pick_up_cap",
-    "drain_cover",
     "drain_free",
     "drain_clogged",
     "drain_frozen",
-    "flush_pass",
-    "loosen_parapet",
-    "windrow_pick_up",
-    "broom_pass",
     "deck_hand_line",
+    "flush_pass",
+    "flush_turn",
+    "broom_pass",
+    "broom_turn",
     "sidewalk_hand_line",
+    "median_hand_line",
     "gutter_pocket_flush",
+    "closure_change_sides",
+    "windrow_pick_up",
     "joint_flushing",
     "rail_wash",
     "parapet_wash",
     "bucket_set_up",
-    "loose_concrete",
-    "girder_wash",
+    "dry_pick_up_cap",
+    "dry_pick_up_seat",
+    "soffit_wash",
+    "girder_end_wash",
+    "girder_length_wash",
+    "diaphragm_wash",
     "bearing_wash",
     "cap_wash",
+    "seat_wash",
     "back_wall_wash",
+    "abutment_stem_wash",
+    "wing_wall_wash",
     "column_wash",
+    "wall_pier_wash",
+    "footing_wash",
+    "pedestal_wash",
     "berm_hand_clean",
+    "slope_hand_clean",
+    "drain_cover",
+    "loosen_parapet",
+    "loose_concrete",
+    "walk_through",
     "refill",
     "dump",
-    "walk_through",
     "closure_removal",
-    "travel", // paid, and off site: the last four are no work
+    "travel", // paid, and off site or without work: the last five; of overtime the premium alone
     "briefing",
     "meal",
-    "idle"};
+    "idle",
+    "overtime"};
 
 /// How water is brought to bear, each with its own pump, hose and nozzle. A job may add its own.
-inline constexpr std::array<std::string_view, 4> method_names{
-    "hand_line", // low pressure, high flow
-    "wand",      // high pressure, low flow
-    "flusher",   // bar of a flusher truck
-    "jetter"};   // bar or gun of a combination truck
+inline constexpr std::array<std::string_view, 5> method_names{
+    "hand_line",  // low pressure, high flow, on the deck
+    "under_line", // the same from a bucket or platform
+    "wand",       // high pressure, low flow
+    "flusher",    // bar of a flusher truck
+    "jetter"};    // bar or gun of a combination truck
 
 /// How the time of an operation follows.
 inline constexpr std::array<std::string_view, 6> timing_names{
@@ -86,15 +103,21 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 6> condition_names{
-    "always", "over_water", "not_over_water", "over_road", "over_rail", "any_closure"};
+inline constexpr std::array<std::string_view, 7> condition_names{
+    "always", "over_water", "not_over_water", "over_road", "over_rail", "any_closure", "underside"};
+
+/// Components that are reached from below: from a bucket, a platform, the ground or a boat.
+inline constexpr std::array<std::string_view, 13> underside_names{
+    "soffit_overhang", "girder",        "diaphragm", "bearing",   "cap",      "seat",   "column",
+    "wall_pier",       "abutment_stem", "back_wall", "wing_wall", "pedestal", "footing"};
 
 /// How an outing's fixed time is shared between the structures it serves.
-inline constexpr std::array<std::string_view, 4> sharing_names{
+inline constexpr std::array<std::string_view, 5> sharing_names{
     "own_shifts",    // every structure pays whole shifts
     "pro_rata",      // by its on-site hours
     "count_a_shift", // so many structures in a shift
-    "one_closure"};  // twins under one closure
+    "one_closure",   // twins under one closure
+    "by_the_hour"};  // the hours worked, fixed time shared by so many structures
 
 /// Whether a name is one of a list of words.
 ///

@@ -13,6 +13,7 @@ struct Shift {
     Time<T> travel;   ///< [s] there and back
     Time<T> briefing; ///< [s] briefing and pack-up
     Time<T> meal;     ///< [s] meal
+    Time<T> overtime; ///< [s] how much longer a shift may run before another one is needed
 };
 
 /// How shifts are shared between structures.
@@ -20,6 +21,7 @@ enum class ShiftSharing {
     whole,    ///< every structure pays whole shifts
     pro_rata, ///< by hours on site
     counted,  ///< so many structures in a shift
+    hourly,   ///< the hours worked; so many structures share what a shift loses
 };
 
 /// Where the paid hours of an outing go; they add up to `paid`.
@@ -31,6 +33,7 @@ struct OutingHours {
     Time<T> briefing; ///< [s]
     Time<T> meal;     ///< [s]
     Time<T> idle;     ///< [s] paid, on site, without work
+    Time<T> overtime; ///< [s] paid beyond the shifts; part of `paid`
 };
 
 /// The time a shift leaves for work on site.
@@ -47,9 +50,11 @@ Time<T> available_time(const Shift<T>& shift);
 
 /// Turns hours on site into shifts and paid hours.
 ///
-/// Formula: shifts = count_up(on site / available) for whole shifts, on site / available pro
-/// rata, or the greater of 1 / structures and on site / available where counted;
-/// paid = shifts x length; idle = paid - on site - shifts x (travel + briefing + meal)
+/// Formula: shifts = count_up(on site / (available + overtime)) for whole shifts, on site /
+/// available pro rata, or the greater of 1 / structures and on site / available where counted
+/// or hourly; overtime = what whole shifts leave over, not below 0; paid = shifts x length +
+/// overtime, hourly on site + what the shifts lose;
+/// idle = paid - on site - shifts x (travel + briefing + meal)
 /// @param on_site [s] time on the clock at the structure
 /// @param shift [s] the shift and what it loses; length > travel + briefing + meal
 /// @param sharing [-] how shifts are shared
