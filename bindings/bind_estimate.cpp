@@ -189,6 +189,10 @@ void bind_estimate(py::module_& m) {
         .def_property_readonly(
             "structure", [](const Estimate& e) { return e.structure; },
             "The record that was priced.")
+        .def_property_readonly(
+            "closure",
+            [](const Estimate& e) { return closure::kind_name(e.resolved.model.closure); },
+            "How the road is closed, as the job or else the record has it.")
         .def("figure", &figure, doc("estimate::Estimate::figure"), arg("key"))
         .def("text", &figure_text, "A figure as text in the job's units.", arg("key"))
         .def("figures", &figure_columns, "Columns of every figure, in the job's units.")

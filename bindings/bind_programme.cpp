@@ -70,6 +70,9 @@ void bind_programme(py::module_& m) {
                 return numbers<std::size_t>(p.priced, [](std::size_t i) { return i; });
             },
             doc("estimate::Programme::priced"))
+        .def(
+            "closures", [](const Programme& p) { return texts(p.closures, closure::kind_name); },
+            "How the road is closed at each priced structure: a word of the closure kinds.")
         .def("unpriced", &unpriced_columns, doc("estimate::Unpriced"));
     m.def("estimate_all", &price_all, doc("estimate::estimate_all"), arg("inventory"), arg("plan"),
           arg("threads"), arg("progress").none(true));

@@ -10,7 +10,6 @@ from scupper import _charts, _core
 from scupper._estimate_page import ranges_of
 from scupper._frames import frame
 from scupper._paper import nice, render, words
-from scupper._structure_facts import closure_kind
 from scupper.results import safe_cells
 
 if TYPE_CHECKING:
@@ -56,8 +55,7 @@ def structures(programme: Programme) -> pd.DataFrame:
     columns: dict[str, Any] = {"row": rows}
     for name in ("structure_id", "carries", "crosses"):
         columns[name] = [recorded[name][i] for i in rows]
-    kinds = [closure_kind(inventory[i], programme.job) for i in rows]
-    columns["closure"] = [words(kind) for kind in kinds]
+    columns["closure"] = [words(kind) for kind in programme._core.closures()]
     lengths = _core.from_si(recorded["length_m"], _core.shown_unit("m", units))
     columns["length"] = [float(lengths[i]) for i in rows]
     values = programme._core.table()

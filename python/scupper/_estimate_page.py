@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._paper import counted, measured, money, nice, render, short, words
-from scupper._structure_facts import closure_kind, described, posting
+from scupper._structure_facts import described, posting
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -29,7 +29,6 @@ def page(estimate: Estimate) -> str:
         "page.html",
         est=estimate,
         about=described(estimate.structure, estimate.job.units),
-        closure=closure_kind(estimate.structure, estimate.job),
         heads=_heads(estimate, ranges),
         strip=_strip(ranges["cost.total"]),
         components=bars(estimate.cost.by("component")),

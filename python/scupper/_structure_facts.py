@@ -7,7 +7,6 @@ from typing import Any
 from scupper import _core
 from scupper._core import Structure
 from scupper._paper import words
-from scupper.job import Job
 
 #: Item 41: open without restriction. Source: FHWA-PD-96-001 (1995).
 _OPEN = ("A", "")
@@ -61,9 +60,3 @@ def posting(structure: Structure) -> str:
         f"the record restricts this structure (item 41 = {code}): compare its posting with the "
         "loaded trucks before they go onto it; the price does not"
     )
-
-
-def closure_kind(structure: Structure, job: Job) -> str:
-    """The kind of closure priced, and where it comes from."""
-    kind = job.to_dict()["closure"]
-    return _core.kind_by_record(structure) if kind == "by_record" else str(kind)

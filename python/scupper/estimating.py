@@ -86,6 +86,11 @@ class Estimate:
         return self._core.structure
 
     @property
+    def closure(self) -> str:
+        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``."""
+        return self._core.closure
+
+    @property
     def currency(self) -> str:
         """Three-letter code of every amount."""
         return self.job.currency

@@ -176,6 +176,9 @@ def test_the_report_lists_every_structure_the_dearest_first(
     rows = programme.to_pandas()
     priced = rows.sort_values("cost_total_usd", ascending=False, kind="stable")
     assert listed == list(priced["structure_id"])
+    closures = re.findall(r'<td class="nw">([^<]+)', table)
+    dearest = sc.estimate(programme.inventory[listed[0]], programme.job)
+    assert closures[0] == dearest.closure.replace("_", " ")
     costs = re.findall(r'<td class="n">([\d,]+)</td></tr>', table)
     assert costs == [f"{cost:,.0f}" for cost in priced["cost_total_usd"]]
 

@@ -25,10 +25,11 @@ struct Unpriced {
 
 /// A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
 struct Programme {
-    std::shared_ptr<const Plan> plan; ///< [-] the job it was priced under
-    std::vector<std::string> keys;    ///< figure of each column
-    std::vector<std::size_t> priced;  ///< [-, n] positions among the structures
-    std::vector<double> table;        ///< [SI unit of each figure, n x keys] row by row
+    std::shared_ptr<const Plan> plan;    ///< [-] the job it was priced under
+    std::vector<std::string> keys;       ///< figure of each column
+    std::vector<std::size_t> priced;     ///< [-, n] positions among the structures
+    std::vector<closure::Kind> closures; ///< [-, n] how the road is closed, by priced row
+    std::vector<double> table;           ///< [SI unit of each figure, n x keys] row by row
     std::vector<double> totals;     ///< [SI unit of each figure] sums; NaN where a sum is no sense
     std::vector<Unpriced> unpriced; ///< [-, n] in the order of the structures
 };
