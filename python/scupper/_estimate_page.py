@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._paper import counted, measured, money, nice, render, short, words
-from scupper._structure_facts import described, posting
+from scupper._structure_facts import described
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -35,7 +35,6 @@ def page(estimate: Estimate) -> str:
         operations=_operations(estimate),
         guesses=_guesses(estimate),
         quantities=_quantities(estimate),
-        warnings=[w for w in (posting(estimate.structure), *estimate.warnings) if w],
         crew=crew(estimate),
     )
 

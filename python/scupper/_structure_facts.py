@@ -8,9 +8,6 @@ from scupper import _core
 from scupper._core import Structure
 from scupper._paper import words
 
-#: Item 41: open without restriction. Source: FHWA-PD-96-001 (1995).
-_OPEN = ("A", "")
-
 
 def described(structure: Structure, units: str) -> str:
     """As "steel stringer, multi-beam or girder, 3 main spans, 200 ft long, built 1968"."""
@@ -49,14 +46,3 @@ def _use(record: dict[str, Any]) -> list[str]:
         year = f" ({record['traffic_year']})" if record["traffic_year"] else ""
         parts.append(f"{record['daily_traffic']:,} vehicles a day{year}")
     return parts
-
-
-def posting(structure: Structure) -> str:
-    """What a restriction on the record asks of people; empty where the structure is open."""
-    code = structure.to_dict()["posting"]
-    if code in _OPEN:
-        return ""
-    return (
-        f"the record restricts this structure (item 41 = {code}): compare its posting with the "
-        "loaded trucks before they go onto it; the price does not"
-    )

@@ -16,7 +16,7 @@ from scupper._estimate_page import (
     worked,
 )
 from scupper._paper import render
-from scupper._structure_facts import described, posting
+from scupper._structure_facts import described
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -35,7 +35,6 @@ def work_card(estimate: Estimate) -> str:
         "card.html",
         est=estimate,
         about=described(estimate.structure, estimate.job.units),
-        posting=posting(estimate.structure),
         people=listed(crew(estimate)),
         pieces=listed(equipment(estimate)),
         nozzles=estimate.nozzles,

@@ -119,15 +119,6 @@ def test_counted_drains_are_a_number(county: sc.Inventory, job: sc.Job) -> None:
     assert "not counted" not in plain(four.page())
 
 
-def test_a_restricted_structure_is_said(county: sc.Inventory, job: sc.Job) -> None:
-    restricted = [s for s in county if s.to_dict()["posting"] not in ("A", "")]
-    assert restricted
-    priced = sc.estimate(restricted[0], job)
-    for html in (priced.page(), priced.work_card()):
-        assert "item 41 = " in plain(html)
-    assert "item 41" not in plain(sc.estimate(county["TC-0001"], job).page())
-
-
 def test_the_card_lists_every_active_operation_once_in_the_jobs_order(
     estimate: sc.Estimate, pages: dict[str, str]
 ) -> None:
