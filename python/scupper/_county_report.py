@@ -32,11 +32,13 @@ _FIGURES = {
 def report(programme: Programme) -> str:
     """The report as HTML."""
     table = structures(programme)
+    ranges: Any = programme.ranges().to_dict("index")
     units = dict(programme._core.columns(programme.job.units))
     return render(
         "report.html",
         programme=programme,
-        totals=_totals(programme),
+        cost=ranges["cost.total"],
+        totals=_totals(ranges),
         reasons=programme.unpriced["reason"].value_counts().to_dict(),
         unpriced=safe_cells(programme.unpriced).to_dict("records"),
         heads=[(what, _printed(units[key])) for key, what in _FIGURES.items()],
@@ -65,10 +67,13 @@ def structures(programme: Programme) -> pd.DataFrame:
     return frame(columns).sort_values("cost.total", ascending=False, kind="stable")
 
 
-def _totals(programme: Programme) -> list[tuple[str, float, str]]:
-    """What, how much, unit of every total but the money."""
-    known = [(what, *programme.total_of(key)) for key, what in _FIGURES.items()]
-    return [(what, total, _printed(unit)) for what, total, unit in known if what != "cost"]
+def _totals(ranges: dict[str, dict[str, Any]]) -> list[dict[str, Any]]:
+    """What, how much with its range, and the unit of every total but the money."""
+    return [
+        ranges[key] | {"what": what, "unit": _printed(ranges[key]["unit"])}
+        for key, what in _FIGURES.items()
+        if what != "cost"
+    ]
 
 
 def _printed(unit: str) -> str:

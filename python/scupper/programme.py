@@ -123,6 +123,44 @@ class Programme:
         """Total cost in `currency`."""
         return self.total_of("cost.total")[0]
 
+    def ranges(
+        self,
+        draws: int = 512,
+        seed: int = 1,
+        threads: int | None = None,
+        progress: Progress = False,
+    ) -> pd.DataFrame:
+        """The totals with the range that draws of all uncertain inputs give them.
+
+        In every draw what structures have in common (a wage, part of the spread of a rate) is the
+        same for all of them, and the rest is each one's own.
+
+        Parameters
+        ----------
+        draws
+            How many, of every structure.
+        seed
+            The same seed gives the same draws, whatever the number of threads.
+        threads
+            How many; None for as many as the machine has.
+        progress
+            As for `estimate_all`.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By key: label, unit, value, P5, P50, P95, in the job's units. NaN where a draw leaves a
+            structure without a number.
+
+        Raises
+        ------
+        Interrupted
+            Where `progress` returns False.
+        """
+        with told(progress, "drawing") as watch:
+            rows = self._core.ranges(self.inventory._core, draws, seed, threads or 0, watch)
+        return frame(rows).set_index("key")
+
     @cached_property
     def counts(self) -> dict[str, int]:
         """Structures read = priced + unpriced."""

@@ -156,7 +156,8 @@ def test_the_report_adds_up(programme: sc.Programme, pages: dict[str, str]) -> N
     assert sum(int(count) for count in reasons) == counts["unpriced"]
     for reason, count in reasons.items():
         assert f"{count} {reason}" in shown
-    assert f"USD {programme.total:,.0f}" in text
+    cost = programme.ranges().loc["cost.total"]
+    assert f"USD {programme.total:,.0f} {cost['P5']:,.0f}–{cost['P95']:,.0f}" in text
 
 
 def test_the_report_lists_every_structure_the_dearest_first(
