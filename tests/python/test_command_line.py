@@ -73,6 +73,16 @@ def test_select_units_threads(demo: Path, tmp_path: Path) -> None:
     assert "TC-0002" in summary
 
 
+def test_workbook_is_written_for_one_structure(
+    demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    records, out = str(demo / "tamarack_county.txt"), tmp_path / "one.xlsx"
+    words = [records, "TC-0001", "--job", str(demo / "job.json"), "--out", str(out)]
+    assert main(["workbook", *words]) == 0
+    assert out.read_bytes().startswith(b"PK")
+    assert capsys.readouterr().out.strip() == str(out)
+
+
 def test_a_second_run_replaces_the_files_and_keeps_others(demo: Path, tmp_path: Path) -> None:
     out = tmp_path / "out"
     assert estimate(demo, out) == 0

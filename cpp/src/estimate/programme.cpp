@@ -13,6 +13,7 @@ namespace {
 struct Results {
     std::vector<Outcome> outcomes;
     std::vector<takeoff::Verdict> verdicts;
+    std::vector<closure::Kind> closures;
     std::vector<double> table;
 };
 
@@ -35,6 +36,7 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
             continue;
         }
         programme.priced.push_back(i);
+        programme.closures.push_back(results.closures[i]);
         for (std::size_t k = 0; k < width; ++k) {
             const double value = results.table[i * width + k];
             programme.table.push_back(value);
@@ -73,6 +75,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
     Results results;
     results.outcomes.resize(structures.size());
     results.verdicts.resize(structures.size());
+    results.closures.resize(structures.size());
     results.table.resize(structures.size() * places.size());
     const auto block = [&](std::size_t first, std::size_t last) {
         Resolved resolved;
@@ -82,6 +85,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
             price(resolved.model, Inputs<double>(p.inputs, resolved.values.data()), workspace);
             results.outcomes[i] = outcome_of(resolved, workspace.figures.values(), p);
             results.verdicts[i] = resolved.verdict;
+            results.closures[i] = resolved.model.closure;
             for (std::size_t k = 0; k < places.size(); ++k) {
                 results.table[i * places.size() + k] = workspace.figures.at(places[k]);
             }

@@ -47,7 +47,7 @@ Json write_settings(const std::vector<Setting>& settings, const Layout& layout,
 
 } // namespace
 
-std::string write_job(const Job& job) {
+Json detail::job_document(const Job& job) {
     const Layout layout = input_layout(job);
     Json doc;
     doc["scupper_job"] = 1;
@@ -77,7 +77,11 @@ std::string write_job(const Job& job) {
     for (const auto& [id, settings] : job.overrides) {
         doc["overrides"][id] = write_settings(settings, layout, job.currency);
     }
-    return doc.dump(2);
+    return doc;
+}
+
+std::string write_job(const Job& job) {
+    return detail::job_document(job).dump(2);
 }
 
 } // namespace scupper::json

@@ -47,6 +47,15 @@ inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure
 inline constexpr std::array<std::string_view, 2> job_party_keys{
     "name", "work"}; // components or operations that it does
 
+/// What a survey counts or measures because no record tells it, or tells it roughly: quantity slots
+/// and keys of the input schema.
+inline constexpr std::array<std::string_view, 20> survey_names{
+    "drain_count",          "drain_free_count", "drain_clogged_count", "drain_frozen_count",
+    "joint_count",          "column_count",     "pedestal_count",      "gutter_pocket_length",
+    "soffit_overhang_area", "girder_count",     "deck.length",         "deck.width",
+    "deck.roadway_width",   "deck.walk_width",  "girder.depth",        "column.height",
+    "column.diameter",      "abutment.height",  "berm.width",          "slope.height"};
+
 /// Keys of a hose lay: one pump, segments that each start where another ends, nozzles at ends.
 inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name", "water",    "tank",
                                                                "pump", "segments", "nozzles"};
