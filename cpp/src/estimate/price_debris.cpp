@@ -40,12 +40,13 @@ debris::Bulk<T> strip(std::string_view name, Slot length, std::size_t row, const
     return bulk(name, volume, row, in);
 }
 
-/// Dirt on an area: cap tops, seats.
+/// Dirt on an area: cap tops, seats. Its volume drives the dry pick-up.
 template <class T>
-debris::Bulk<T> layer(std::string_view name, Slot area, std::size_t row, const Inputs<T>& in,
-                      const Workspace<T>& ws) {
+debris::Bulk<T> layer(std::string_view name, Slot area, Slot dirt, std::size_t row,
+                      const Inputs<T>& in, Workspace<T>& ws) {
     const Volume<T> volume =
         Area<T>(ws.quantities.by_slot[area]) * in.template get<"dirt.depth">(row);
+    put_quantity(dirt, volume.si(), ws);
     return bulk(name, volume, row, in);
 }
 
@@ -74,10 +75,12 @@ void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
         ws.dirt[joint_row] = strip("joint dirt", slot("joint_length"), joint_row, in, ws);
     }
     if (cleans(model, "cap")) {
-        ws.dirt[cap_row] = layer("dirt on caps", slot("cap_top_area"), cap_row, in, ws);
+        ws.dirt[cap_row] =
+            layer("dirt on caps", slot("cap_top_area"), slot("cap_dirt_volume"), cap_row, in, ws);
     }
     if (cleans(model, "seat")) {
-        ws.dirt[seat_row] = layer("dirt on seats", slot("seat_area"), seat_row, in, ws);
+        ws.dirt[seat_row] =
+            layer("dirt on seats", slot("seat_area"), slot("seat_dirt_volume"), seat_row, in, ws);
     }
     if (cleans(model, "drain")) {
         ws.dirt[drain_row] = drains(in, ws);

@@ -66,10 +66,9 @@ takeoff::Given<T> given_quantities(const Model& model, const Inputs<T>& in) {
 
 /// What the work makes of the structure; a number counted on site stands.
 template <class T>
-void put_count(const Model& model, Slot s, const T& value, takeoff::Quantities<T>& q) {
-    if (!model.given[s]) {
-        q.by_slot[s] = value;
-    }
+void put_count(const Model& model, const Inputs<T>& in, Slot s, const T& value,
+               takeoff::Quantities<T>& q) {
+    q.by_slot[s] = model.given[s] ? in.template raw<"quantity.given">(s) : value;
 }
 
 template <class T>
@@ -78,14 +77,15 @@ void count_passes(const Model& model, const Inputs<T>& in, std::size_t row, Slot
     const Count<T> once = work::passes(in.template get<"deck.roadway_width">(),
                                        in.template get<"pass.effective_width">(row),
                                        in.template get<"pass.overlap">(row));
-    put_count(model, count_slot, number(once) * number(in.template get<"pass.rounds">(row)), q);
-    put_count(model, length_slot, q.by_slot[count_slot] * in.template get<"deck.length">().si(), q);
+    put_count(model, in, count_slot, number(once) * number(in.template get<"pass.rounds">(row)), q);
+    put_count(model, in, length_slot, q.by_slot[count_slot] * in.template get<"deck.length">().si(),
+              q);
 }
 
 template <class T>
 void count_positions(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
     const T reach = in.template get<"bucket.reach">().si();
-    put_count(model, slot("bucket_position_count"),
+    put_count(model, in, slot("bucket_position_count"),
               count_up(q.by_slot[slot("support_line_length")] / reach), q);
 }
 

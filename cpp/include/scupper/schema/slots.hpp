@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 51> slot_table{{
+inline constexpr std::array<SlotInfo, 53> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -66,6 +66,8 @@ inline constexpr std::array<SlotInfo, 51> slot_table{{
     {"broom_pass_count", dim::count, false, "broom passes"},
     {"broom_length", dim::length, false, "broom passes, length"},
     {"bucket_position_count", dim::count, false, "bucket or platform positions"},
+    {"cap_dirt_volume", dim::volume, false, "dirt on caps"},
+    {"seat_dirt_volume", dim::volume, false, "dirt on seats"},
     {"closure_count", dim::count, false, "closures"},
     {"side_change_count", dim::count, false, "changes of the closure to the other side"},
     {"refill_count", dim::count, false, "tank refills"},
