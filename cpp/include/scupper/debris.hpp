@@ -2,3 +2,4 @@
 // Dirt: volumes, masses, loads.
 
 #include "scupper/debris/build_up.hpp"
+#include "scupper/debris/loads.hpp"

@@ -12,19 +12,11 @@ Volume<T> drain_volume(const Count<T>& drains, const VolumeEach<T>& volume_each)
     return drains * volume_each;
 }
 
-template <class T>
-Count<T> loads(const Mass<T>& mass, const Mass<T>& payload, bool shared) {
-    const T full = mass / payload;
-    return Count<T>(shared ? full : count_up(full));
-}
-
 template Volume<double> strip_volume(const Length<double>&, const Length<double>&,
                                      const Length<double>&);
 template Volume<Traced> strip_volume(const Length<Traced>&, const Length<Traced>&,
                                      const Length<Traced>&);
 template Volume<double> drain_volume(const Count<double>&, const VolumeEach<double>&);
 template Volume<Traced> drain_volume(const Count<Traced>&, const VolumeEach<Traced>&);
-template Count<double> loads(const Mass<double>&, const Mass<double>&, bool);
-template Count<Traced> loads(const Mass<Traced>&, const Mass<Traced>&, bool);
 
 } // namespace scupper::debris

@@ -36,6 +36,11 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     if (std::isfinite(total_of(plan, figures))) {
         return Outcome::priced;
     }
+    for (std::size_t row = 0; row < plan.hauls.size(); ++row) {
+        if (!(figures[plan.figures.place(figure_place("haul.payload"), row)] > 0.0)) {
+            return Outcome::no_payload;
+        }
+    }
     for (std::size_t row = 0; row < plan.methods.size(); ++row) {
         if (!std::isfinite(figures[plan.figures.place(figure_place("nozzle.flow"), row)])) {
             return Outcome::no_flow;
@@ -54,6 +59,9 @@ std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
         return "no water reaches the nozzle: the pump's pressure is below the lift";
     case Outcome::no_work_time:
         return "travel, briefing, meal and closure take the whole shift";
+    case Outcome::no_payload:
+        return "a haul truck may carry nothing: empty, with the water aboard, it weighs its whole "
+               "gross limit";
     case Outcome::no_number:
         break;
     }

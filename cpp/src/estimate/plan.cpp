@@ -67,7 +67,7 @@ bool is_in_use(const Plan& plan, const std::string& key) {
 /// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
     const bool of_stages = key.starts_with("stage[") || key.starts_with("party[");
-    if (of_stages || !is_in_use(plan, key)) {
+    if (of_stages || !is_in_use(plan, key) || !detail::haul_needs(plan.job, key)) {
         return false; // a stage without values of its own has the job's
     }
     if (key == "dirt[cap].width" || key == "dirt[seat].width") {
@@ -159,6 +159,8 @@ std::shared_ptr<const Plan> make_plan(const Job& job) {
     require_complete(*plan);
     detail::plan_stages(*plan);
     detail::plan_operations(*plan);
+    detail::plan_hauls(*plan);
+    detail::require_payload(*plan);
     detail::plan_lines(*plan);
     set_overrides(*plan);
     return plan;

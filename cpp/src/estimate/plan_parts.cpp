@@ -23,6 +23,8 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
         condition.underside |= word == "underside";
+        condition.dry_removal |= word == "dry_removal";
+        condition.wet_removal |= word == "wet_removal";
     }
     return condition;
 }
@@ -71,6 +73,10 @@ Layout figure_layout(const Plan& plan) {
         const bool in_use = std::find(used.begin(), used.end(), method.name) != used.end();
         methods.push_back({method.name, {}, {}, in_use});
     }
+    std::vector<LayoutRow> hauls;
+    for (const PlannedHaul& haul : plan.hauls) {
+        hauls.push_back({haul.name, {}, {}});
+    }
     std::vector<LayoutRow> lines;
     for (const CostLine& line : plan.lines) {
         lines.push_back({row_name(line), {}, {}});
@@ -82,6 +88,7 @@ Layout figure_layout(const Plan& plan) {
     return Layout(Schema::figures, {{"nozzle", methods},
                                     {"crew", crews},
                                     {"operation", operations},
+                                    {"haul", hauls},
                                     {"line", lines},
                                     {"takeoff", slot_layout_rows()}});
 }
@@ -137,6 +144,9 @@ void plan_lines(Plan& plan) {
         add_line(plan, row, Charge::water, 0, "water");
     }
     plan.lines.push_back({0, Charge::disposal, 0, "disposal", "dump", "disposal"});
+    plan.lines.push_back({0, Charge::dump_run, 0, "disposal", "dump", "dump run"});
+    plan.lines.push_back({0, Charge::load_charge, 0, "disposal", "dump", "load charge"});
+    plan.lines.push_back({0, Charge::wash_water, 0, "disposal", "dump", "wash water"});
     for (std::size_t r = 0; r < plan.job.charges.size(); ++r) {
         plan.lines.push_back({0, Charge::fixed, r, "visit", "charge", plan.job.charges[r].name});
     }

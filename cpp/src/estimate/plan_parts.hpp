@@ -12,6 +12,12 @@ namespace scupper::estimate::detail {
 Uncertain checked(const Uncertain& value, const LayoutField& field, const std::string& path);
 /// Looks up the words of operations, people and equipment.
 void plan_operations(Plan& plan);
+/// Looks up which dirt and whose water every haul truck takes.
+void plan_hauls(Plan& plan);
+/// Refuses a haul truck that may carry nothing.
+void require_payload(const Plan& plan);
+/// Whether a job has a use for an input of a haul truck or of the wash water.
+bool haul_needs(const Job& job, const std::string& key);
 /// Lists every cost line that can arise, and lays out the figures.
 void plan_lines(Plan& plan);
 /// Fills the plan's stages, parties and the crews that people and equipment belong to.

@@ -76,6 +76,7 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
                             labour_cost(in, row, paid) + overtime_premium(model, in, row, ws));
         }
     }
+    labour += named("dump runs, cost", ws.haul.after_shift_pay);
     Amount<T> equipment(T(0.0));
     for (std::size_t row = 0; row < model.active_equipment.size(); ++row) {
         if (model.active_equipment[row]) {
@@ -91,7 +92,9 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     }
     const Amount<T> materials =
         ws.figures.template get<"water.volume">() * in.template get<"price.water">() +
-        ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
+        ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">() +
+        named("charges by the load", ws.haul.load_charges) +
+        named("disposal of wash water", ws.haul.wash_water);
     const Amount<T> direct = ws.figures.template set<"cost.labour">(labour) +
                              ws.figures.template set<"cost.equipment">(equipment) +
                              ws.figures.template set<"cost.materials">(materials) +
@@ -137,6 +140,12 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
                in.template get<"price.water">();
     case Charge::disposal:
         break;
+    case Charge::dump_run:
+        return ws.haul.after_shift_pay;
+    case Charge::load_charge:
+        return ws.haul.load_charges;
+    case Charge::wash_water:
+        return ws.haul.wash_water;
     }
     return ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
 }
@@ -155,6 +164,9 @@ bool is_charged(const Model& model, const CostLine& line) {
         return model.active_charges[line.resource];
     case Charge::margin:
     case Charge::disposal:
+    case Charge::dump_run:
+    case Charge::load_charge:
+    case Charge::wash_water:
         break;
     }
     return true;

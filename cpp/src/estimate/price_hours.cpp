@@ -250,7 +250,7 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Time<T> paid = ws.figures.template set<"hours.paid">(all.outing.paid);
     ws.figures.template set<"hours.lost">(paid - on_site);
     ws.figures.template set<"hours.overtime">(all.outing.overtime);
-    ws.figures.template set<"hours.labour">(labour_hours(model, in, ws));
+    ws.figures.template set<"hours.labour">(labour_hours(model, in, ws) + ws.haul.after_shift);
 }
 
 template Time<double> shift_time(const PlannedOperation&, const CrewHours<double>&);

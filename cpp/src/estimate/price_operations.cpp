@@ -50,13 +50,11 @@ Effort<T> by_refill(const T& quantity, const Inputs<T>& in) {
     return effort;
 }
 
+/// Every truck's trips take their own time; those after the shift are not on the clock.
 template <class T>
-Effort<T> by_dump(const T& quantity, const Inputs<T>& in) {
+Effort<T> by_dump(const PlannedOperation& op, const Workspace<T>& ws) {
     Effort<T> effort;
-    effort.clock =
-        quantity * named("one dump trip", work::trip_time(in.template get<"haul.distance">(),
-                                                          in.template get<"haul.speed">(),
-                                                          in.template get<"haul.dump_time">()));
+    effort.clock = ws.haul.in_shift * op.factor;
     return effort;
 }
 
@@ -70,7 +68,7 @@ Effort<T> effort_of(const Model& model, const PlannedOperation& op, const T& qua
     case Timing::refill:
         return by_refill(quantity, in);
     case Timing::dump:
-        return by_dump(quantity, in);
+        return by_dump(op, ws);
     case Timing::closure:
     case Timing::lost:
         break; // these follow from the shifts
@@ -103,6 +101,16 @@ void price_water(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     put_quantity(slot("refill_count"), number(refills), ws);
 }
 
+bool is_work(const PlannedOperation& op) {
+    return op.timing != Timing::closure && op.timing != Timing::lost;
+}
+
+/// Whether its quantity follows from the water and the dirt of all the others.
+bool follows(const PlannedOperation& op) {
+    return op.timing == Timing::refill || op.driver == slot("refill_count") ||
+           op.driver == slot("dump_count");
+}
+
 } // namespace
 
 template <class T>
@@ -110,15 +118,16 @@ void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws)
     const auto& operations = model.plan->operations;
     const auto run = [&](auto wanted) {
         for (std::size_t row = 0; row < operations.size(); ++row) {
-            if (model.active[row] && wanted(operations[row].timing)) {
+            const PlannedOperation& op = operations[row];
+            if (model.active[row] && is_work(op) && wanted(op)) {
                 price_operation(model, row, in, ws);
             }
         }
     };
-    // How often the tank is refilled follows from the water of all the others.
-    run([](Timing t) { return t == Timing::rate || t == Timing::clock_rate || t == Timing::dump; });
+    run([](const PlannedOperation& op) { return !follows(op); });
     price_water(model, in, ws);
-    run([](Timing t) { return t == Timing::refill; });
+    price_hauls(model, in, ws);
+    run(follows);
 }
 
 SCUPPER_INSTANTIATE_STEP(price_operations);

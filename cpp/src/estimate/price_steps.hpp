@@ -14,10 +14,13 @@ void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws)
 /// Flow and pressure at the nozzle.
 template <class T>
 void price_nozzle(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
-/// Dirt, its mass and loads.
+/// Dirt, by component and in all.
 template <class T>
 void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
-/// Time and water of every operation.
+/// Loads, dump trips and what they cost; needs the water of all operations.
+template <class T>
+void price_hauls(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Time and water of every operation, the loads in between.
 template <class T>
 void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 /// Shifts and paid hours.

@@ -1,6 +1,7 @@
 #include "scupper/estimate/resolve.hpp"
 
 #include "plan_parts.hpp"
+#include "resolve_parts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -29,10 +30,12 @@ void decide_closures(const Structure& structure, const Plan& plan, Model& model)
     }
 }
 
-bool operation_runs(const PlannedOperation& op, const Model& model) {
+bool operation_runs(std::size_t row, const Model& model) {
+    const PlannedOperation& op = model.plan->operations[row];
     const PlannedParty& party = model.plan->parties[op.party];
     const bool visit = op.timing == Timing::closure || op.timing == Timing::lost;
-    if (!op.in_scope || !holds(op.when, model, visit ? everyone : party.crew)) {
+    if (!op.in_scope || model.refused[row] ||
+        !holds(op.when, model, visit ? everyone : party.crew)) {
         return false;
     }
     if (op.timing == Timing::closure) {
@@ -41,18 +44,21 @@ bool operation_runs(const PlannedOperation& op, const Model& model) {
     return op.name != "overtime" || model.plan->job.sharing == Sharing::own_shifts;
 }
 
-bool reaches_underside(const Plan& plan) {
-    return std::any_of(plan.operations.begin(), plan.operations.end(),
-                       [](const PlannedOperation& op) {
-                           return op.in_scope && index_of(underside_names, op.component) >= 0;
-                       });
+bool reaches_underside(const Plan& plan, const Model& model) {
+    for (std::size_t i = 0; i < plan.operations.size(); ++i) {
+        const PlannedOperation& op = plan.operations[i];
+        if (op.in_scope && !model.refused[i] && index_of(underside_names, op.component) >= 0) {
+            return true;
+        }
+    }
+    return false;
 }
 
 void decide_activity(const Plan& plan, Model& model) {
-    model.underside = reaches_underside(plan);
+    model.underside = reaches_underside(plan, model);
     model.active.resize(plan.operations.size());
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
-        model.active[i] = operation_runs(plan.operations[i], model);
+        model.active[i] = operation_runs(i, model);
     }
     model.active_methods.assign(plan.methods.size(), 0);
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
@@ -190,8 +196,10 @@ Beneath beneath(int service_under) {
 }
 
 bool holds(const Condition& c, const Model& model, std::size_t crew) {
+    const bool dry = model.beneath.water || model.plan->job.wash_water == WashWater::none;
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
+           (c.dry_removal && dry) || (c.wet_removal && !dry) ||
            (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
            (c.closures & closures_around(model, crew)) != 0;
 }
@@ -214,6 +222,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
         put_measured(place, value, plan, r);
     }
     decide_closures(structure, plan, r.model);
+    detail::refuse_wash_water(plan, r);
     decide_activity(plan, r.model);
 }
 

@@ -1,5 +1,6 @@
 #include "scupper/job/job.hpp"
 
+#include "check_hauls.hpp"
 #include "check_stages.hpp"
 #include "check_words.hpp"
 #include "scupper/error.hpp"
@@ -55,9 +56,11 @@ void check_conditions(const std::vector<std::string>& when, const std::string& p
 std::vector<std::string_view> ways_offered(const Job& job, const std::string& component) {
     std::vector<std::string_view> ways;
     for (const Operation& op : job.operations) {
-        const bool new_way = std::find(ways.begin(), ways.end(), op.way) == ways.end();
-        if (op.component == component && !op.way.empty() && new_way) {
-            ways.push_back(op.way);
+        for (const std::string& way : op.ways) {
+            const bool new_way = std::find(ways.begin(), ways.end(), way) == ways.end();
+            if (op.component == component && new_way) {
+                ways.push_back(way);
+            }
         }
     }
     return ways;
@@ -75,6 +78,21 @@ bool comes_with_any_scope(const std::string& component) {
     return index_of(component_names, component) >= index_of(component_names, "traffic_control");
 }
 
+/// What follows from the water cannot use water, and dump trips are those of the haul trucks.
+void check_driver(const Operation& op, const std::string& path) {
+    const bool follows = op.driver == slot("dump_count") || op.driver == slot("refill_count");
+    if (follows && !op.method.empty()) {
+        throw InputError({"job.driver", path + ".method",
+                          "water by method " + op.method + " for each dump trip or refill",
+                          "no method: loads and refills follow from the water of the others"});
+    }
+    if (op.timing == Timing::dump && op.driver != slot("dump_count")) {
+        throw InputError({"job.driver", path + ".driver",
+                          "dump trips driven by " + std::string(slot_table[op.driver].key),
+                          "dump_count"});
+    }
+}
+
 void check_operation(const Operation& op, const Job& job) {
     const std::string path = "job.operations[" + op.name + "]";
     require_word(component_names, op.component, path + ".component");
@@ -85,15 +103,11 @@ void check_operation(const Operation& op, const Job& job) {
     if (in_scope(job, op)) {
         check_method(op, job, path);
     }
+    check_driver(op, path);
     if (!(op.factor > 0.0)) {
         throw InputError(
             {"job.factor", path + ".factor", std::to_string(op.factor), "a number above 0"});
     }
-}
-
-bool serves(const Operation& op, const std::string& component, const std::string& level) {
-    return op.component == component &&
-           std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
 }
 
 void check_scope(const Job& job) {
@@ -106,20 +120,33 @@ void check_scope(const Job& job) {
             continue;
         }
         any = true;
-        const bool served = std::any_of(
-            job.operations.begin(), job.operations.end(),
-            [&, c = component, l = level](const Operation& op) { return serves(op, c, l); });
+        const bool served = std::any_of(job.operations.begin(), job.operations.end(),
+                                        [&, c = component](const Operation& op) {
+                                            return op.component == c && in_scope(job, op);
+                                        });
         if (!served) {
+            const std::string way = way_of(job, component);
             throw InputError(
                 {"job.scope", path,
-                 "no operation of the rate book serves " + component + " at level " + level,
-                 "a level that an operation serves, or an operation of your own"});
+                 "no operation of the rate book serves " + component + " at level " + level +
+                     (way.empty() ? "" : " by way " + way),
+                 "a level and way that an operation serves, or an operation of your own"});
         }
     }
     if (!any) {
         throw InputError({"job.empty", "job.service", "no component to clean",
                           "at least one component, e.g. {\"deck_top\": \"rinse\"}"});
     }
+}
+
+std::vector<LayoutRow> haul_rows(const Job& job) {
+    const std::vector<Haul> trucks = haul_trucks(job);
+    std::vector<LayoutRow> rows;
+    for (const Haul& haul : trucks) {
+        const bool by_short_key = trucks.size() == 1 || haul.name == any_haul_name;
+        rows.push_back({haul.name, {}, {}, by_short_key});
+    }
+    return rows;
 }
 
 std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
@@ -206,7 +233,13 @@ std::string way_of(const Job& job, const std::string& component) {
         return chosen->second;
     }
     const std::vector<std::string_view> offered = ways_offered(job, component);
-    return offered.empty() ? std::string{} : std::string(offered.front());
+    if (offered.empty()) {
+        return {};
+    }
+    // A broom on the deck picks up along the gutter too; a flusher leaves a windrow there.
+    const std::string deck = component == "deck_top" ? std::string{} : way_of(job, "deck_top");
+    const bool follows = std::find(offered.begin(), offered.end(), deck) != offered.end();
+    return follows ? deck : std::string(offered.front());
 }
 
 bool in_scope(const Job& job, const Operation& op) {
@@ -215,7 +248,9 @@ bool in_scope(const Job& job, const Operation& op) {
     }
     const std::string level = service_level(job, op.component);
     const bool called = std::find(op.levels.begin(), op.levels.end(), level) != op.levels.end();
-    return called && (op.way.empty() || op.way == way_of(job, op.component));
+    const std::string way = way_of(job, op.component);
+    return called &&
+           (op.ways.empty() || std::find(op.ways.begin(), op.ways.end(), way) != op.ways.end());
 }
 
 std::vector<std::string> hose_segments(const Job& job) {
@@ -252,6 +287,7 @@ void check_job(const Job& job) {
     check_ways(job);
     detail::check_stages(job);
     check_scope(job);
+    detail::check_hauls(job);
 }
 
 Layout input_layout(const Job& job) {
@@ -274,6 +310,7 @@ Layout input_layout(const Job& job) {
                                    {"pump", methods},
                                    {"hose", hose_rows(job)},
                                    {"nozzle", methods},
+                                   {"haul", haul_rows(job)},
                                    {"operation", operations},
                                    {"closure", closures},
                                    {"pass", pass_rows()},

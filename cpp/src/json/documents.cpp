@@ -40,6 +40,34 @@ std::vector<std::string> words(const Json& object, const char* key, const std::s
     return list;
 }
 
+/// One word, or a list of them.
+std::vector<std::string> word_or_words(const Json& object, const char* key,
+                                       const std::string& path) {
+    if (object.contains(key) && object[key].is_string()) {
+        const std::string word = object[key].get<std::string>();
+        return word.empty() ? std::vector<std::string>{} : std::vector<std::string>{word};
+    }
+    return words(object, key, path);
+}
+
+/// The place of a word in its vocabulary.
+template <class Enum, std::size_t N>
+Enum read_word(const std::array<std::string_view, N>& known, const Json& object, const char* key,
+               const std::string& path) {
+    const std::string word = detail::text_or(object, key, std::string(known.front()), path);
+    const int index = index_of(known, word);
+    if (index < 0) {
+        std::string allowed;
+        for (const std::string_view w : known) {
+            allowed += (w == known.front() ? "" : ", ") + std::string(w);
+        }
+        const std::string near = nearest_name(word, known);
+        throw UnknownNameError({"json.word", path + "." + key, "\"" + word + "\"",
+                                (near.empty() ? "" : "\"" + near + "\"? one of ") + allowed});
+    }
+    return static_cast<Enum>(index);
+}
+
 Timing read_timing(const std::string& word, const std::string& path) {
     const int index = index_of(timing_names, word);
     if (index < 0 || word == "lost") {
@@ -74,7 +102,7 @@ Operation read_operation(const Json& value, const std::string& path) {
     op.driver = read_driver(detail::text_or(value, "driver", {}, path), path);
     op.timing = read_timing(detail::text_or(value, "timing", "rate", path), path);
     op.method = detail::text_or(value, "method", {}, path);
-    op.way = detail::text_or(value, "way", {}, path);
+    op.ways = word_or_words(value, "way", path);
     op.when = words(value, "when", path);
     op.note = detail::text_or(value, "note", {}, path);
     if (value.contains("factor")) {
@@ -101,6 +129,13 @@ Party read_party(const Json& value, const std::string& path) {
 WashMethod read_method(const Json& value, const std::string& path) {
     detail::require_known_keys(value, job_method_keys, path);
     return {detail::text_or(value, "name", {}, path), words(value, "hose", path),
+            detail::text_or(value, "note", {}, path)};
+}
+
+Haul read_haul(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_haul_keys, path);
+    return {detail::text_or(value, "name", {}, path), words(value, "components", path),
+            read_word<DumpWhen>(dump_names, value, "dump", path),
             detail::text_or(value, "note", {}, path)};
 }
 
@@ -207,6 +242,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     job.stages = list_of(doc, "stages", name, read_stage);
     job.charges = list_of(doc, "charges", name, read_resource);
     job.methods = list_of(doc, "methods", name, read_method);
+    job.hauls = list_of(doc, "hauls", name, read_haul);
 }
 
 ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
@@ -216,6 +252,16 @@ ValueContext context_of(const Json& doc, const std::string& name, const std::str
             .origin = {.source = detail::text_or(doc, "source", otherwise, name),
                        .date = detail::text_or(doc, "date", {}, name),
                        .note = {}}};
+}
+
+/// The layout of a document's values: besides the job's own trucks a row for all of them, which is
+/// what a key without row means.
+Layout document_layout(const Job& job) {
+    Job with_all = job;
+    if (!job.hauls.empty() && job.hauls.front().name != any_haul_name) {
+        with_all.hauls.push_back({std::string(any_haul_name), {}, {}, {}});
+    }
+    return input_layout(with_all);
 }
 
 } // namespace
@@ -266,8 +312,9 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
         read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
+    job.wash_water = read_word<WashWater>(wash_water_names, doc, "wash_water", path);
     read_rows(doc, path, job);
-    const Layout layout = input_layout(job);
+    const Layout layout = document_layout(job);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);
     if (doc.contains("inputs")) {
         read_inputs(doc["inputs"], context, path + ".inputs", job.settings);
@@ -283,6 +330,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
             read_inputs(values, measured, path + ".overrides." + id, job.overrides[id]);
         }
     }
+    spread_haul_values(job);
     return job;
 }
 

@@ -11,7 +11,7 @@ Json write_operation(const Operation& op) {
     return {{"name", op.name},     {"component", op.component},
             {"levels", op.levels}, {"driver", slot_table[op.driver].key},
             {"factor", op.factor}, {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
-            {"method", op.method}, {"way", op.way},
+            {"method", op.method}, {"way", op.ways},
             {"when", op.when},     {"note", op.note}};
 }
 
@@ -31,6 +31,17 @@ Json write_stages(const std::vector<Stage>& stages) {
             parties.push_back({{"name", party.name}, {"work", party.work}});
         }
         list.push_back({{"name", stage.name}, {"closure", stage.closure}, {"parties", parties}});
+    }
+    return list;
+}
+
+Json write_hauls(const std::vector<Haul>& hauls) {
+    Json list = Json::array();
+    for (const Haul& h : hauls) {
+        list.push_back({{"name", h.name},
+                        {"components", h.components},
+                        {"dump", dump_names.at(static_cast<std::size_t>(h.dump))},
+                        {"note", h.note}});
     }
     return list;
 }
@@ -72,6 +83,8 @@ Json detail::job_document(const Job& job) {
     for (const WashMethod& m : job.methods) {
         doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});
     }
+    doc["hauls"] = write_hauls(job.hauls);
+    doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();
     for (const auto& [id, settings] : job.overrides) {

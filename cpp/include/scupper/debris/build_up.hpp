@@ -1,5 +1,5 @@
 #pragma once
-// How much dirt lies there and how many loads it makes.
+// How much dirt lies there.
 
 #include "scupper/quantity.hpp"
 #include "scupper/traced.hpp"
@@ -32,19 +32,5 @@ Volume<T> strip_volume(const Length<T>& length, const Length<T>& width, const Le
 /// Verified by: tests/cpp/debris/test_build_up.cpp
 template <class T>
 Volume<T> drain_volume(const Count<T>& drains, const VolumeEach<T>& volume_each);
-
-/// How many truck loads a mass of debris makes.
-///
-/// Formula: n = m / payload; counted up where a load is not shared with other structures
-/// @param mass [kg] debris
-/// @param payload [kg] debris a truck may carry, > 0
-/// @param shared [-] whether structures of an outing fill a load together
-/// @return [each] loads, whole unless shared
-/// Range: mass >= 0.
-/// Errors: none; a payload of 0 gives infinity.
-/// Source: definition
-/// Verified by: tests/cpp/debris/test_build_up.cpp
-template <class T>
-Count<T> loads(const Mass<T>& mass, const Mass<T>& payload, bool shared);
 
 } // namespace scupper::debris

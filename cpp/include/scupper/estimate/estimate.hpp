@@ -21,6 +21,7 @@ enum class Outcome : std::uint8_t {
     not_washable, ///< the verdict of the take-off says why
     no_flow,      ///< no water reaches the nozzle
     no_work_time, ///< travel, briefing and meal take the whole shift
+    no_payload,   ///< a haul truck may carry nothing
     no_number,    ///< the total is not a number for another reason
 };
 
@@ -166,6 +167,17 @@ std::vector<Assumption> assumptions(const Estimate& estimate);
 /// Errors: none.
 /// Source: own convention
 std::vector<Untold> untold_quantities(const Estimate& estimate);
+
+/// The operations that would be part of the work and are not, because no wash water may run.
+///
+/// @param estimate [-] an estimate
+/// @return [text, n] their names in the order of the job; empty unless the job's wash water is
+/// "none"
+/// Range: any estimate.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_wash_water.cpp
+std::vector<std::string> refused_operations(const Estimate& estimate);
 
 /// What the crew must mind at this structure, by what its closure and its surroundings trigger.
 ///

@@ -7,6 +7,7 @@
 #include "scupper/schema.hpp"
 #include "scupper/uncertain.hpp"
 
+#include <array>
 #include <cstdint>
 #include <memory>
 #include <string>
@@ -25,6 +26,8 @@ struct Condition {
     bool over_road = false;      ///< [-] needed over a road
     bool over_rail = false;      ///< [-] needed over a railway
     bool underside = false;      ///< [-] needed where something is reached from below
+    bool dry_removal = false;    ///< [-] needed where dirt comes up dry
+    bool wet_removal = false;    ///< [-] needed where it need not
     std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 
@@ -84,8 +87,27 @@ struct PlannedOperation {
     std::size_t input_row; ///< row in group `operation` of the inputs; for timing rate, clock_rate
 };
 
+/// One haul truck of a job, looked up once.
+struct PlannedHaul {
+    std::string name;                              ///< [text] its name
+    std::array<bool, dirt_names.size()> carries{}; ///< by place in dirt_names
+    std::vector<char> picks_up;                    ///< by operation: a share of its water
+    bool after_shift = false;                      ///< [-] its dump trips do not lengthen the day
+};
+
 /// What a cost line charges.
-enum class Charge { labour, overtime, equipment, water, disposal, fixed, margin };
+enum class Charge {
+    labour,
+    overtime,
+    equipment,
+    water,
+    disposal,
+    dump_run,
+    load_charge,
+    wash_water,
+    fixed,
+    margin
+};
 
 /// One line of the cost: an operation's share of a resource.
 struct CostLine {
@@ -112,6 +134,8 @@ struct Plan {
     std::vector<std::size_t> labour_crews;     ///< [-, n] by row: the crew the people belong to
     std::vector<std::size_t> equipment_crews;  ///< [-, n] by row: the crew that has the equipment
     std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
+    std::vector<PlannedHaul> hauls;            ///< [-, n] in the order of haul_trucks
+    std::size_t collecting_haul = 0;           ///< [-] row that takes collected wash water
     std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
     std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed
     std::vector<Condition> charges;            ///< [-, n] by row: when the charge arises

@@ -1,12 +1,14 @@
 #pragma once
 // The price of one structure: a pure function of categories and numbers.
 
+#include "scupper/debris.hpp"
 #include "scupper/estimate/figures.hpp"
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/resolve.hpp"
 #include "scupper/hydraulics.hpp"
 #include "scupper/work.hpp"
 
+#include <array>
 #include <vector>
 
 namespace scupper::estimate {
@@ -22,6 +24,16 @@ struct CrewHours {
     T share;                     ///< [-] of a stage: its elapsed work to that of all its parties
 };
 
+/// What hauling takes, over all trucks.
+template <class T>
+struct HaulEffort {
+    Time<T> in_shift{T(0.0)};                                ///< [s] dump trips on the clock
+    Quantity<dim::count * dim::time, T> after_shift{T(0.0)}; ///< [each s] dump runs
+    Amount<T> after_shift_pay{T(0.0)};                       ///< [currency] of their people
+    Amount<T> load_charges{T(0.0)};                          ///< [currency]
+    Amount<T> wash_water{T(0.0)};                            ///< [currency] for collected water
+};
+
 /// Memory a price works in, made once for a plan and used for every structure and draw.
 template <class T>
 struct Workspace {
@@ -31,6 +43,9 @@ struct Workspace {
     takeoff::Quantities<T> quantities;      ///< [SI unit of each slot] from the take-off
     std::vector<hydraulics::Line<T>> lines; ///< [-, n] by method: pump, hose and nozzle
     std::vector<CrewHours<T>> crews;        ///< [s, n] everyone, then stages, then parties
+    std::array<debris::Bulk<T>, dirt_names.size()> dirt; ///< [m3, kg] by place in dirt_names
+    std::vector<Volume<T>> picked_up;                    ///< [m3, n] by haul truck
+    HaulEffort<T> haul;                                  ///< [-] over all haul trucks
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

@@ -30,6 +30,7 @@ struct Model {
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below
     std::vector<char> active;                    ///< by operation
+    std::vector<char> refused;                   ///< by operation: no wash water may run
     std::vector<char> active_methods;            ///< by method: an active operation needs it
     std::vector<char> active_labour;             ///< by row
     std::vector<char> active_equipment;          ///< by row

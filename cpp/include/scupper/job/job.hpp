@@ -1,6 +1,7 @@
 #pragma once
 // What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
 
+#include "scupper/job/haul.hpp"
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
 
@@ -46,6 +47,8 @@ struct Job {
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
     std::vector<Resource> charges;              ///< [-, n] amounts by the visit: screens, permits
     std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
+    std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
+    WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
     std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
@@ -61,7 +64,8 @@ struct Job {
 /// Source: own convention
 std::string service_level(const Job& job, const std::string& component);
 
-/// The way a component is served: the job's, or the first that its operations offer.
+/// The way a component is served: the job's; else the deck's, where its operations offer that; else
+/// the first that they offer.
 ///
 /// @param job [-] the job
 /// @param component [text] one of component_names
@@ -101,6 +105,19 @@ std::vector<std::string> crew_names(const Job& job);
 /// Errors: none.
 /// Source: own convention
 std::size_t party_of(const Job& job, const Operation& operation);
+
+/// The haul trucks of a job [-, n]: its own, or one that carries all debris.
+std::vector<Haul> haul_trucks(const Job& job);
+
+/// Gives every haul truck the values stated for all of them (row `truck`) where it has none of its
+/// own, in the job's values and in every override.
+///
+/// @param job [-] the job to change
+/// Range: any job; nothing changes where the job names no truck, or calls its only one "truck".
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_hauls.cpp
+void spread_haul_values(Job& job);
 
 /// The hose segments of all methods, each once, in the order in which they are named.
 ///

@@ -23,7 +23,7 @@ struct Operation {
     double factor = 1.0;             ///< [-] how often the quantity is worked
     Timing timing = Timing::rate;    ///< how its time follows
     std::string method;              ///< how water is brought to bear; empty where none runs
-    std::string way;                 ///< [text] the way it belongs to; empty where it is in all
+    std::vector<std::string> ways;   ///< [text, n] the ways it belongs to; empty: to all
     std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
     std::string note;                ///< free text
 };

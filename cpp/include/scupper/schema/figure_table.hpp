@@ -18,11 +18,12 @@ struct FigureField {
     PerDriver per_driver = PerDriver::no; ///< [-] yes: measured in the unit of its row's driver
 };
 
-inline constexpr std::array<InputGroup, 10> figure_groups{{
+inline constexpr std::array<InputGroup, 11> figure_groups{{
     {"nozzle", true, "nozzles by method"},
     {"operation", true, "operations"},
     {"water", false, "water"},
     {"debris", false, "debris"},
+    {"haul", true, "haul trucks"},
     {"hours", false, "hours"},
     {"shift", false, "shifts"},
     {"cost", false, "cost"},
@@ -31,7 +32,7 @@ inline constexpr std::array<InputGroup, 10> figure_groups{{
     {"crew", true, "stages and parties"},
 }};
 
-inline constexpr std::array<FigureField, 35> figure_table{{
+inline constexpr std::array<FigureField, 42> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -41,9 +42,16 @@ inline constexpr std::array<FigureField, 35> figure_table{{
     {"operation", "water", dim::volume, "water"},
     {"water", "volume", dim::volume, "water used"},
     {"water", "refills", dim::count, "tank refills"},
+    {"water", "picked_up", dim::volume, "water picked up"},
     {"debris", "volume", dim::volume, "debris, volume"},
     {"debris", "mass", dim::mass, "debris, mass"},
     {"debris", "loads", dim::count, "debris loads"},
+    {"haul", "payload", dim::mass, "debris it may carry"},
+    {"haul", "water", dim::volume, "water it picks up"},
+    {"haul", "hauled_volume", dim::volume, "debris and water hauled, volume"},
+    {"haul", "hauled_mass", dim::mass, "debris and water hauled, mass"},
+    {"haul", "loads", dim::count, "loads"},
+    {"haul", "labour", dim::count* dim::time, "labour-hours of dump runs after the shift"},
     {"hours", "productive", dim::time, "productive hours"},
     {"hours", "on_site", dim::time, "hours on site"},
     {"hours", "lost", dim::time, "travel, briefing and meal hours"},

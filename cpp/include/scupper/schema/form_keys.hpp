@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 18> job_keys{
+inline constexpr std::array<std::string_view, 20> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -25,6 +25,8 @@ inline constexpr std::array<std::string_view, 18> job_keys{
     "equipment",   // kinds of equipment: name and when they are needed
     "charges",     // amounts by the visit, such as screens or a permit: name and when
     "methods",     // ways to bring water to bear: name and hose segments
+    "hauls",       // trucks that haul debris: name, whose dirt they carry, when they dump
+    "wash_water",  // what may become of the wash water: "release", "collect" or "none"
     "inputs",      // schema key to value
     "overrides",   // structure number to {schema key to value}
 };
@@ -36,6 +38,12 @@ inline constexpr std::array<std::string_view, 10> job_operation_keys{
 inline constexpr std::array<std::string_view, 3> job_method_keys{
     "name",
     "hose", // names of its hose segments from pump to nozzle; methods may share segments
+    "note"};
+/// Keys of one haul truck in `hauls`.
+inline constexpr std::array<std::string_view, 4> job_haul_keys{
+    "name",
+    "components", // whose dirt it carries; left out, what no other truck carries
+    "dump",       // "in_shift" or "after_shift"
     "note"};
 /// Keys of one kind of people or equipment.
 inline constexpr std::array<std::string_view, 4> job_resource_keys{

@@ -13,7 +13,7 @@ struct ShownIn {
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 16> shown_in_table{{
+inline constexpr std::array<ShownIn, 22> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -26,8 +26,14 @@ inline constexpr std::array<ShownIn, 16> shown_in_table{{
     {"refill.distance", "mi", "km"},
     {"haul.distance", "mi", "km"},
     {"haul.payload", "lb", "kg"},
+    {"haul.gross_limit", "lb", "kg"},
+    {"haul.empty_mass", "lb", "kg"},
+    {"haul.hauled_mass", "lb", "kg"},
+    {"haul.volume", "yd3", "m3"},
+    {"haul.hauled_volume", "yd3", "m3"},
     {"refill.connect_time", "min", "min"},
     {"haul.dump_time", "min", "min"},
+    {"haul.decant_time", "min", "min"},
     {"shift.briefing_time", "min", "min"},
     {"shift.meal_time", "min", "min"},
 }};

@@ -33,47 +33,60 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 49> operation_names{
+inline constexpr std::array<std::string_view, 62> operation_names{
     "closure_set_up",
+    "drain_cover",
     "dry_pick_up_gutter",
     "drain_free",
     "drain_clogged",
     "drain_frozen",
+    "drain_box_flush",
+    "downspout_flush",
     "deck_hand_line",
     "flush_pass",
     "flush_turn",
+    "loosen_parapet",
     "broom_pass",
     "broom_turn",
+    "sweeper_pick_up",
     "sidewalk_hand_line",
     "median_hand_line",
     "gutter_pocket_flush",
     "closure_change_sides",
     "windrow_pick_up",
     "joint_flushing",
+    "joint_wand",
     "rail_wash",
+    "rail_wand",
     "parapet_wash",
+    "parapet_wand",
     "bucket_set_up",
+    "loose_concrete",
     "dry_pick_up_cap",
     "dry_pick_up_seat",
     "soffit_wash",
     "girder_end_wash",
+    "girder_end_wand",
     "girder_length_wash",
+    "girder_length_wand",
     "diaphragm_wash",
     "bearing_wash",
+    "bearing_wand",
     "cap_wash",
+    "cap_wand",
     "seat_wash",
+    "seat_wand",
     "back_wall_wash",
+    "back_wall_wand",
     "abutment_stem_wash",
     "wing_wall_wash",
     "column_wash",
+    "column_wand",
     "wall_pier_wash",
     "footing_wash",
     "pedestal_wash",
     "berm_hand_clean",
     "slope_hand_clean",
-    "drain_cover",
-    "loosen_parapet",
-    "loose_concrete",
     "walk_through",
     "refill",
     "dump",
@@ -103,8 +116,11 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 7> condition_names{
-    "always", "over_water", "not_over_water", "over_road", "over_rail", "any_closure", "underside"};
+inline constexpr std::array<std::string_view, 9> condition_names{
+    "always",      "over_water",  "not_over_water", "over_road",
+    "over_rail",   "any_closure", "underside",
+    "dry_removal",  // dirt comes up dry: over water, or where no wash water may run
+    "wet_removal"}; // everywhere else
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{
@@ -118,6 +134,25 @@ inline constexpr std::array<std::string_view, 5> sharing_names{
     "count_a_shift", // so many structures in a shift
     "one_closure",   // twins under one closure
     "by_the_hour"};  // the hours worked, fixed time shared by so many structures
+
+/// Components whose dirt is hauled away.
+inline constexpr std::array<std::string_view, 5> dirt_names{"gutter", "joint", "cap", "seat",
+                                                            "drain"};
+
+/// When a haul truck makes its dump trips.
+inline constexpr std::array<std::string_view, 2> dump_names{
+    "in_shift",     // the crew waits
+    "after_shift"}; // its people are paid for the run, the crew is not
+
+/// What may become of the wash water.
+inline constexpr std::array<std::string_view, 3> wash_water_names{
+    "release", // it may run off, by permit
+    "collect", // all of it is vacuumed and hauled
+    "none"};   // no water may be used: dirt is removed dry, nothing is washed
+
+/// The name of a job's haul truck where the job names none; in a document, what stands in its row
+/// holds for every truck that has no value of its own.
+inline constexpr std::string_view any_haul_name = "truck";
 
 /// Whether a name is one of a list of words.
 ///
