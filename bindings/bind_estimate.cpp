@@ -185,6 +185,7 @@ void bind_estimate(py::module_& m) {
         .def("ranges", &range_columns, doc("estimate::ranges"), arg("draws"), arg("seed"))
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))
         .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
+        .def("refused", &estimate::refused_operations, doc("estimate::refused_operations"))
         .def("cautions", &caution_rows, doc("estimate::cautions"))
         .def("untold", &untold_rows, doc("estimate::untold_quantities"));
     m.def("estimate", &price, doc("estimate::estimate"), arg("structure"), arg("plan"));

@@ -16,8 +16,9 @@ ONE_PERSON_REACTION = (60, "lbf")
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
-    """Quantities no record tells, with the money that rests on them; a nozzle that pushes hard."""
-    return [*_untold(estimate), *_reaction(estimate)]
+    """Quantities no record tells, with the money that rests on them; a nozzle that pushes hard;
+    washing that is refused because no water may be used."""
+    return [*_untold(estimate), *_reaction(estimate), *_refused(estimate)]
 
 
 def _untold(estimate: Estimate) -> Iterator[str]:
@@ -25,6 +26,12 @@ def _untold(estimate: Estimate) -> Iterator[str]:
         counted = unit in ("each", "1")
         shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {unit}"
         yield (f"{label} {shown}, not counted: {estimate.currency} {worth:,.0f} rests on them")
+
+
+def _refused(estimate: Estimate) -> Iterator[str]:
+    names = [name.replace("_", " ") for name in estimate._core.refused()]
+    if names:
+        yield f"no wash water may be used: not priced are {', '.join(names)}; dry removal alone is"
 
 
 def _reaction(estimate: Estimate) -> Iterator[str]:

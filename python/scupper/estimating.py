@@ -186,7 +186,8 @@ class Estimate:
 
     @cached_property
     def warnings(self) -> list[str]:
-        """What to measure or mind: quantities no record tells, a nozzle that pushes hard."""
+        """What to measure or mind: quantities no record tells, a nozzle that pushes hard, washing
+        that is refused where no water may be used."""
         return warnings_of(self)
 
     @cached_property

@@ -97,6 +97,29 @@ def test_a_nozzle_that_pushes_hard_is_said(county: sc.Inventory, job: sc.Job) ->
     assert any("bucket" in w for w in bucket.warnings)
 
 
+def test_washing_without_water_is_refused_by_name(county: sc.Inventory, job: sc.Job) -> None:
+    dry = sc.estimate(county["TC-0001"], job.replace(wash_water="none"))
+    assert any("deck hand line" in w and "dry removal" in w for w in dry.warnings)
+    assert dry.water.magnitude == 0
+    collected = sc.estimate(county["TC-0001"], job.replace(wash_water="collect"))
+    assert collected.cost.total > sc.estimate(county["TC-0001"], job).cost.total
+    with pytest.raises(sc.UnknownNameError, match="collect"):
+        job.replace(wash_water="colect")
+
+
+def test_haul_trucks_of_a_job_by_name(county: sc.Inventory, job: sc.Job) -> None:
+    trucks = [
+        {"name": "sweeper", "components": ["gutter"]},
+        {"name": "jet_vac", "dump": "after_shift"},
+    ]
+    own = job.replace(hauls=trucks).replace({"haul[sweeper].water_share": 0})
+    estimate = sc.estimate(county["TC-0001"], own)
+    loads = [estimate.figure(f"haul[{truck['name']}].loads").magnitude for truck in trucks]
+    assert sum(loads) == pytest.approx(estimate.figure("debris.loads").magnitude)
+    assert estimate.figure("haul[jet_vac].labour").magnitude > 0
+    assert "dump run" in estimate.cost.by("resource").index
+
+
 def test_ranges_come_from_seeded_draws(estimate: sc.Estimate) -> None:
     ranges = estimate.ranges(draws=128, seed=3)
     assert ranges.equals(estimate.ranges(draws=128, seed=3))

@@ -200,14 +200,16 @@ void note_moves(const Structure& s, const estimate::Plan& plan, Moves& moves) {
         const LayoutField& field = plan.inputs.fields()[i];
         for (const double factor : {1.003, 0.85, 0.2, 0.02}) {
             std::vector<double> values = r.values;
-            values[i] = std::max(field.least, values[i] * factor + 1e-3);
+            const double more = factor < 0.1 ? 0.0 : 1e-3; // what is nothing moves too
+            values[i] = std::max(field.least, values[i] * factor + more);
             estimate::price(r.model, {plan.inputs, values.data()}, after);
             moves[field.key] |= before.figures.values() != after.figures.values();
         }
     }
 }
 
-/// The demo's job cleaned in full, by each way to serve the deck, with and without overtime.
+/// The demo's job cleaned in full, by each way to serve a component, with and without overtime, its
+/// wash water released and collected.
 std::vector<Job> all_jobs() {
     std::vector<Job> jobs{json::demo_job()};
     jobs.back().sharing = Sharing::count_a_shift;
@@ -221,6 +223,16 @@ std::vector<Job> all_jobs() {
             jobs.push_back(std::move(job));
         }
     }
+    Job job = full_job();
+    for (const char* component : {"joint", "rail", "parapet", "girder", "bearing", "cap", "seat",
+                                  "back_wall", "column"}) {
+        job.ways[component] = "wand";
+    }
+    job.wash_water = WashWater::collect;
+    job.hauls = {{"truck", {}, DumpWhen::after_shift, {}}};
+    jobs.push_back(job);
+    job.service["girder"] = "full_clean";
+    jobs.push_back(job);
     return jobs;
 }
 

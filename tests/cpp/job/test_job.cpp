@@ -73,10 +73,10 @@ TEST_CASE("an empty scope and misspelt words are refused") {
 
 TEST_CASE("a component with several ways is served in the one chosen, else in the first") {
     Job job = small_job();
-    job.operations[0].way = "hand_line";
+    job.operations[0].ways = {"hand_line"};
     Operation bar = rinse_deck();
     bar.name = "flush_pass";
-    bar.way = "flusher";
+    bar.ways = {"flusher"};
     job.operations.push_back(bar);
     CHECK(way_of(job, "deck_top") == "hand_line");
     CHECK(in_scope(job, job.operations[0]));

@@ -113,6 +113,54 @@ TEST_CASE("a job written and read back is the same job") {
     }
 }
 
+TEST_CASE("haul trucks and wash water are read, written, and refused by the nearest word") {
+    const std::string text = R"({"scupper_job": 1, "service": {"gutter": "rinse", "drain": "rinse"},
+        "hauls": [{"name": "sweeper", "components": ["gutter"]},
+                  {"name": "jet_vac", "dump": "after_shift", "note": "two people"}],
+        "wash_water": "collect",
+        "inputs": {"haul.distance": "12 mi", "haul[sweeper].distance": "1 mi"},
+        "overrides": {"42": {"haul.distance": "20 mi"}}})";
+    const Job job = json::read_job(text, "job.json", json::shipped_rates());
+    REQUIRE(job.hauls.size() == 2);
+    CHECK(job.hauls[0].components == std::vector<std::string>{"gutter"});
+    CHECK(job.hauls[1].dump == DumpWhen::after_shift);
+    CHECK(job.wash_water == WashWater::collect);
+    // A key without a row, and the rate book's own, stand for every truck without a value of its own.
+    const double mile = 1609.344;
+    CHECK(setting(job, "haul[jet_vac].distance").value.guess.likely == Approx(12.0 * mile));
+    CHECK(setting(job, "haul[sweeper].distance").value.guess.likely == Approx(1.0 * mile));
+    CHECK(setting(job, "haul[sweeper].dump_time").value.guess.likely == Approx(1800.0));
+    CHECK(job.overrides.at("42").size() == 2);
+    const std::string once = json::write_job(job);
+    CHECK(json::write_job(json::read_job(once, "again.json", json::shipped_rates())) == once);
+
+    const auto dump = refused<UnknownNameError>(
+        R"({"scupper_job": 1, "hauls": [{"name": "a", "dump": "after_shfit"}]})");
+    CHECK(dump.path() == "job.json.hauls[0].dump");
+    CHECK(dump.allowed().substr(0, 14) == "\"after_shift\"?");
+    const auto water = refused<UnknownNameError>(R"({"scupper_job": 1, "wash_water": "colect"})");
+    CHECK(water.path() == "job.json.wash_water");
+    CHECK(water.allowed().substr(0, 10) == "\"collect\"?");
+    CHECK(refused<UnknownNameError>(R"({"scupper_job": 1, "hauls": [{"nme": "a"}]})").id() ==
+          "json.key");
+    CHECK(refused<InputError>(R"({"scupper_job": 1, "hauls": "a"})").id() == "json.type");
+}
+
+TEST_CASE("an operation belongs to one way or to several") {
+    const Job job = json::demo_job();
+    const auto ways = [&](const std::string& name) {
+        for (const Operation& op : job.operations) {
+            if (op.name == name) {
+                return op.ways;
+            }
+        }
+        return std::vector<std::string>{};
+    };
+    CHECK(ways("flush_pass") == std::vector<std::string>{"flusher"});
+    CHECK(ways("windrow_pick_up") == std::vector<std::string>{"hand_line", "flusher"});
+    CHECK(ways("walk_through").empty());
+}
+
 TEST_CASE("single values change for all structures or for one") {
     const Job& job = json::demo_job();
     const Job changed = json::with_input(job, "nozzle[hand_line].bore", R"("7/8 in")");

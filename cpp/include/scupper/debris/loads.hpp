@@ -7,7 +7,7 @@
 namespace scupper::debris {
 
 /// Dirt, or dirt and the water picked up with it.
-template <class T>
+template <class T = double>
 struct Bulk {
     Volume<T> volume{T(0.0)}; ///< [m3]
     Mass<T> mass{T(0.0)};     ///< [kg]
