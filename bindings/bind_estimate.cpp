@@ -198,6 +198,7 @@ void bind_estimate(py::module_& m) {
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))
         .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
         .def("cautions", &caution_rows, doc("estimate::cautions"))
+        .def("posting_warnings", &estimate::posting_warnings, doc("estimate::posting_warnings"))
         .def("untold", &untold_rows, doc("estimate::untold_quantities"));
     m.def("estimate", &price, doc("estimate::estimate"), arg("structure"), arg("plan"));
 }

@@ -16,8 +16,8 @@ ONE_PERSON_REACTION = (60, "lbf")
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
-    """Quantities no record tells, with the money that rests on them; a nozzle that pushes hard."""
-    return [*_untold(estimate), *_reaction(estimate)]
+    """The bridge's weight posting; quantities no record tells; a nozzle that pushes hard."""
+    return [*estimate._core.posting_warnings(), *_untold(estimate), *_reaction(estimate)]
 
 
 def _untold(estimate: Estimate) -> Iterator[str]:

@@ -1,5 +1,6 @@
 #include "scupper/estimate/estimate.hpp"
 
+#include "posting.hpp"
 #include "scupper/error.hpp"
 #include "scupper/work.hpp"
 
@@ -25,6 +26,9 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     if (!resolved.model.shape.washable) {
         return Outcome::not_washable;
     }
+    if (detail::stops_work(resolved.model.posting)) {
+        return Outcome::posting;
+    }
     const Inputs<double> in(plan.inputs, resolved.values.data());
     const work::Shift<double> shift{in.get<"shift.length">(), in.get<"shift.travel_time">(),
                                     in.get<"shift.briefing_time">(), in.get<"shift.meal_time">(),
@@ -43,16 +47,18 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     return Outcome::no_number;
 }
 
-std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
+std::string outcome_reason(Outcome outcome, const Resolved& resolved) {
     switch (outcome) {
     case Outcome::priced:
         return "priced";
     case Outcome::not_washable:
-        return std::string(takeoff::verdict_reason(verdict));
+        return std::string(takeoff::verdict_reason(resolved.verdict));
     case Outcome::no_flow:
         return "no water reaches the nozzle: the pump's pressure is below the lift";
     case Outcome::no_work_time:
         return "travel, briefing and meal take the whole shift";
+    case Outcome::posting:
+        return detail::posting_reason(resolved);
     case Outcome::no_number:
         break;
     }
@@ -82,7 +88,7 @@ Estimate estimate(const Structure& structure, std::shared_ptr<const Plan> plan) 
     const Outcome outcome = outcome_of(e.resolved, e.figures, *e.plan);
     if (outcome != Outcome::priced) {
         throw InputError({"estimate.unpriced", structure_key(structure),
-                          outcome_reason(outcome, e.resolved.verdict),
+                          outcome_reason(outcome, e.resolved),
                           "a structure that is washed as a bridge, and a job that reaches it"});
     }
     return e;

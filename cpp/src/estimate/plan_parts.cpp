@@ -23,6 +23,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
         condition.underside |= word == "underside";
+        condition.posted |= word == "posted";
     }
     return condition;
 }
@@ -78,7 +79,8 @@ Layout figure_layout(const Plan& plan) {
     return Layout(Schema::figures, {{"nozzle", methods},
                                     {"operation", operations},
                                     {"line", lines},
-                                    {"takeoff", slot_layout_rows()}});
+                                    {"takeoff", slot_layout_rows()},
+                                    {"truck", {{"water", {}, "water truck"}}}});
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 #include "scupper/estimate/resolve.hpp"
 
 #include "plan_parts.hpp"
+#include "posting.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -169,7 +170,7 @@ bool holds(const Condition& c, const Model& model) {
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
            (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
-           (c.closures & bit) != 0;
+           (c.posted && model.posting != Posting::none) || (c.closures & bit) != 0;
 }
 
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
@@ -186,11 +187,14 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.values = plan.base_values;
     r.stream = hash_text(key);
     put_inferred(inferred, plan, r);
+    detail::put_posted_limit(structure, r);
     for (const auto& [place, value] : measured) {
         put_measured(place, value, plan, r);
     }
     decide_closure(structure, plan, r.model);
+    detail::decide_posting(structure, r);
     decide_activity(plan, r.model);
+    detail::require_hose(r.model);
 }
 
 } // namespace scupper::estimate

@@ -180,11 +180,22 @@ PriceAt read_price_at(const std::string& word, const std::string& path) {
 Sharing read_sharing(const std::string& word, const std::string& path) {
     const int index = index_of(sharing_names, word);
     if (index < 0) {
-        throw UnknownNameError({"json.word", path, "\"" + word + "\"",
-                                "\"" + nearest_name(word, sharing_names) +
-                                    "\"? own_shifts, pro_rata, count_a_shift, one_closure or by_the_hour"});
+        throw UnknownNameError(
+            {"json.word", path, "\"" + word + "\"",
+             "\"" + nearest_name(word, sharing_names) +
+                 "\"? own_shifts, pro_rata, count_a_shift, one_closure or by_the_hour"});
     }
     return static_cast<Sharing>(index);
+}
+
+AtPosted read_posting(const std::string& word, const std::string& path) {
+    const int index = index_of(posting_names, word);
+    if (index < 0) {
+        throw UnknownNameError(
+            {"json.word", path, "\"" + word + "\"",
+             "\"" + nearest_name(word, posting_names) + "\"? approach, half_fill or refuse"});
+    }
+    return static_cast<AtPosted>(index);
 }
 
 /// An object of component name and word.
@@ -273,6 +284,8 @@ Job read_job(std::string_view text, std::string_view name, const RateBook& book)
     job.closure = detail::text_or(doc, "closure", "by_record", path);
     job.sharing =
         read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
+    job.posting =
+        read_posting(detail::text_or(doc, "posting", "approach", path), path + ".posting");
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
     read_rows(doc, path, job);

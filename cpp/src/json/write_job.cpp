@@ -48,6 +48,7 @@ std::string write_job(const Job& job) {
     doc["ways"] = job.ways;
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
+    doc["posting"] = posting_names.at(static_cast<std::size_t>(job.posting));
     doc["operations"] = Json::array();
     for (const Operation& op : job.operations) {
         doc["operations"].push_back(write_operation(op));

@@ -59,12 +59,12 @@ std::string key_listing() {
     return words("component", component_names) + words("service_level", service_level_names) +
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
            words("operation", operation_names) + words("method", method_names) +
-           words("timing", timing_names) +
-           words("condition", condition_names) + words("sharing", sharing_names) + slots() +
+           words("timing", timing_names) + words("condition", condition_names) +
+           words("sharing", sharing_names) + words("posting", posting_names) + slots() +
            fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
-           words("job_resource", job_resource_keys) +
-           words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
+           words("job_resource", job_resource_keys) + words("hose_lay", hose_lay_keys) +
+           words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
            words("hose_lay_nozzle", hose_lay_nozzle_keys);
 }

@@ -25,6 +25,7 @@ struct Condition {
     bool over_road = false;      ///< [-] needed over a road
     bool over_rail = false;      ///< [-] needed over a railway
     bool underside = false;      ///< [-] needed where something is reached from below
+    bool posted = false;         ///< [-] needed where the bridge has a weight limit
     std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 

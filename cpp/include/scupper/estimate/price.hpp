@@ -19,6 +19,7 @@ struct Workspace {
     Figures<T> figures;                     ///< [SI unit of each] the result of `price`
     takeoff::Quantities<T> quantities;      ///< [SI unit of each slot] from the take-off
     std::vector<hydraulics::Line<T>> lines; ///< [-, n] by method: pump, hose and nozzle
+    std::vector<T> slowing;                 ///< [-, n] by method: how much a longer hose slows it
     work::OutingHours<T> hours;             ///< [s] where the paid hours go
 };
 

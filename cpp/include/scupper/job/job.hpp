@@ -16,6 +16,10 @@ enum class PriceAt { mean, likely };
 /// How an outing's fixed time is shared; the words are `sharing_names`, in this order.
 enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure, by_the_hour };
 
+/// What is done at a bridge posted for less than the loaded water truck weighs; the words are
+/// `posting_names`, in this order.
+enum class AtPosted { approach, half_fill, refuse };
+
 /// A job. Values are settings by schema key: those of the rate book first, then the job's own.
 struct Job {
     std::string name;                           ///< [text] what people call the job
@@ -27,6 +31,7 @@ struct Job {
     std::map<std::string, std::string> ways;    ///< component name to the way it is served
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
     Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
+    AtPosted posting = AtPosted::approach;      ///< [-] at a bridge too weak for the truck
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour

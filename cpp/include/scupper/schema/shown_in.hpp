@@ -13,7 +13,7 @@ struct ShownIn {
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 16> shown_in_table{{
+inline constexpr std::array<ShownIn, 19> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -26,6 +26,9 @@ inline constexpr std::array<ShownIn, 16> shown_in_table{{
     {"refill.distance", "mi", "km"},
     {"haul.distance", "mi", "km"},
     {"haul.payload", "lb", "kg"},
+    {"tank.empty_mass", "lb", "kg"},
+    {"truck.loaded_mass", "short ton", "t"},
+    {"posting.limit", "short ton", "t"},
     {"refill.connect_time", "min", "min"},
     {"haul.dump_time", "min", "min"},
     {"shift.briefing_time", "min", "min"},

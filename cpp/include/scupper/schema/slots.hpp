@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 50> slot_table{{
+inline constexpr std::array<SlotInfo, 51> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -66,6 +66,7 @@ inline constexpr std::array<SlotInfo, 50> slot_table{{
     {"broom_pass_count", dim::count, false, "broom passes"},
     {"broom_length", dim::length, false, "broom passes, length"},
     {"bucket_position_count", dim::count, false, "bucket or platform positions"},
+    {"approach_hose_length", dim::length, false, "more hose from the approach"},
     {"closure_count", dim::count, false, "closures"},
     {"refill_count", dim::count, false, "tank refills"},
     {"dump_count", dim::count, false, "dump trips"},

@@ -33,7 +33,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 49> operation_names{
+inline constexpr std::array<std::string_view, 50> operation_names{
     "closure_set_up",
     "dry_pick_up_gutter",
     "drain_free",
@@ -75,6 +75,7 @@ inline constexpr std::array<std::string_view, 49> operation_names{
     "loosen_parapet",
     "loose_concrete",
     "walk_through",
+    "hose_lay", // from the approach of a bridge too weak for the loaded truck
     "refill",
     "dump",
     "closure_removal",
@@ -103,8 +104,9 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 7> condition_names{
-    "always", "over_water", "not_over_water", "over_road", "over_rail", "any_closure", "underside"};
+inline constexpr std::array<std::string_view, 8> condition_names{
+    "always",    "over_water",  "not_over_water", "over_road",
+    "over_rail", "any_closure", "underside",      "posted"};
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{
@@ -118,6 +120,12 @@ inline constexpr std::array<std::string_view, 5> sharing_names{
     "count_a_shift", // so many structures in a shift
     "one_closure",   // twins under one closure
     "by_the_hour"};  // the hours worked, fixed time shared by so many structures
+
+/// What is done at a bridge that is posted for less than the loaded water truck weighs.
+inline constexpr std::array<std::string_view, 3> posting_names{
+    "approach",  // the truck stays on the approach, the hose is longer
+    "half_fill", // the tank is filled to what the limit leaves: more refills
+    "refuse"};   // the bridge is not priced
 
 /// Whether a name is one of a list of words.
 ///
