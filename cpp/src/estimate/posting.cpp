@@ -84,8 +84,7 @@ std::string what_is_done(const Estimate& e) {
     }
     case Posting::half_fill: {
         const char* const key = "truck[water].fill";
-        return "its tank is filled to " + show.text(e.figure(key), dim::volume, key) +
-               ", more refills";
+        return "its tank is filled to " + show.text(e.figure(key), dim::volume, key) + " only";
     }
     default:
         return "it is within the limit; other trucks are not weighed";

@@ -96,7 +96,7 @@ TEST_CASE("half a tank is what the limit leaves, and a lower limit is never chea
     CHECK(e.figure("truck.loaded_mass") == Approx(15.0 * ton));
     const double gallons = (30000.0 - 21000.0) / 8.345; // as in the worked example
     CHECK(e.figure("truck.fill") / factor::us_gallon == Approx(gallons).epsilon(1e-3));
-    CHECK(holds_text(estimate::posting_warnings(e).front(), "more refills"));
+    CHECK(holds_text(estimate::posting_warnings(e).front(), "its tank is filled to 1,079 gal only"));
     for (const Sharing sharing : {Sharing::pro_rata, Sharing::own_shifts, Sharing::one_closure}) {
         const Job job = job_with(AtPosted::half_fill, sharing);
         const Structure plain = overpass();
