@@ -2,6 +2,7 @@
 #include "convert.hpp"
 #include "docstrings.hpp"
 #include "plan_handle.hpp"
+#include "ranged_figures.hpp"
 #include "shown_derivation.hpp"
 
 #include <pybind11/stl.h>
@@ -85,24 +86,7 @@ std::vector<RangedFigure> draw(const Estimate& e, std::size_t draws, std::uint64
 }
 
 Columns range_columns(const Estimate& e, std::size_t draws, std::uint64_t seed) {
-    const auto rows = draw(e, draws, seed);
-    const Show show(e.plan->job);
-    const auto shown = [&](double RangedFigure::*member) {
-        return numbers<double>(rows, [&, member](const RangedFigure& r) {
-            return show.number(r.*member, field_of(e, r.key).dimension, r.key);
-        });
-    };
-    Columns columns;
-    columns["key"] = texts(rows, [](const RangedFigure& r) { return r.key; });
-    columns["label"] = texts(rows, [&](const RangedFigure& r) { return field_of(e, r.key).label; });
-    columns["unit"] = texts(rows, [&](const RangedFigure& r) {
-        return show.unit(field_of(e, r.key).dimension, r.key).name;
-    });
-    columns["value"] = shown(&RangedFigure::value);
-    columns["P5"] = shown(&RangedFigure::low);
-    columns["P50"] = shown(&RangedFigure::middle);
-    columns["P95"] = shown(&RangedFigure::high);
-    return columns;
+    return ranged_columns(draw(e, draws, seed), *e.plan);
 }
 
 std::vector<Assumption> guesses(const Estimate& e) {
@@ -189,6 +173,10 @@ void bind_estimate(py::module_& m) {
         .def_property_readonly(
             "structure", [](const Estimate& e) { return e.structure; },
             "The record that was priced.")
+        .def_property_readonly(
+            "closure",
+            [](const Estimate& e) { return closure::kind_name(e.resolved.model.closure); },
+            "How the road is closed, as the job or else the record has it.")
         .def("figure", &figure, doc("estimate::Estimate::figure"), arg("key"))
         .def("text", &figure_text, "A figure as text in the job's units.", arg("key"))
         .def("figures", &figure_columns, "Columns of every figure, in the job's units.")

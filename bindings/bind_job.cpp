@@ -6,6 +6,7 @@
 #include "scupper/json.hpp"
 
 #include <pybind11/stl.h>
+#include <tuple>
 
 namespace scupper::python {
 
@@ -45,6 +46,31 @@ struct InputTable {
     }
 };
 
+/// A job from its own document alone.
+Job restored(const std::string& text) {
+    return json::read_job(text, "job", RateBook{});
+}
+
+/// Rows of structure, place and cells.
+using SurveyRows = std::vector<std::tuple<std::string, std::string, std::vector<std::string>>>;
+
+Job survey(const Job& job, const std::string& place, const std::vector<std::string>& headers,
+           const SurveyRows& rows) {
+    std::vector<json::SurveyRow> list;
+    for (const auto& [structure, where, cells] : rows) {
+        list.push_back({structure, where, cells});
+    }
+    return json::with_survey(job, place, headers, list);
+}
+
+std::vector<std::string> survey_headers(const Job& job) {
+    std::vector<std::string> headers;
+    for (const json::SurveyColumn& c : json::survey_columns(job)) {
+        headers.push_back(c.header);
+    }
+    return headers;
+}
+
 Columns input_columns(const PlanHandle& handle) {
     const Plan& plan = *handle.plan;
     const Show show(plan.job);
@@ -78,6 +104,11 @@ void bind_job(py::module_& m) {
         .def("with_input", &json::with_input, doc("json::with_input"), arg("key"), arg("value"))
         .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
              arg("key"), arg("value"))
+        .def("with_survey", &survey, doc("json::with_survey"), arg("place"), arg("headers"),
+             arg("rows"))
+        .def("survey_headers", &survey_headers, doc("json::survey_columns"))
+        .def("form", &json::job_form, doc("json::job_form"))
+        .def(py::pickle(&json::write_job, &restored))
         .def("plan", &ready, doc("estimate::make_plan"))
         .def_readonly("name", &Job::name, "What people call the job.")
         .def_readonly("currency", &Job::currency, "Three-letter code of every amount.")
@@ -86,6 +117,7 @@ void bind_job(py::module_& m) {
             "price_at",
             [](const Job& j) { return j.price_at == PriceAt::mean ? "mean" : "likely"; },
             doc("PriceAt"));
+    m.def("job_schema", &json::job_schema, doc("json::job_schema"));
 }
 
 } // namespace scupper::python

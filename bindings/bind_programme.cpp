@@ -3,6 +3,7 @@
 #include "docstrings.hpp"
 #include "plan_handle.hpp"
 #include "progress.hpp"
+#include "ranged_figures.hpp"
 #include "scupper/inventory.hpp"
 
 #include <pybind11/stl.h>
@@ -19,6 +20,19 @@ Programme price_all(const inventory::Inventory& inv, const PlanHandle& plan, uns
                     const py::object& progress) {
     const py::gil_scoped_release free;
     return estimate::estimate_all(inv.structures, plan.plan, threads, watcher(progress));
+}
+
+std::vector<estimate::RangedFigure> draw_all(const Programme& p, const inventory::Inventory& inv,
+                                             const estimate::DrawSettings& settings,
+                                             unsigned threads, const py::object& progress) {
+    const py::gil_scoped_release free;
+    return estimate::total_ranges(p, inv.structures, settings, threads, watcher(progress));
+}
+
+Columns range_columns(const Programme& p, const inventory::Inventory& inv, std::size_t draws,
+                      std::uint64_t seed, unsigned threads, const py::object& progress) {
+    const estimate::DrawSettings settings{.seed = seed, .draws = draws};
+    return ranged_columns(draw_all(p, inv, settings, threads, progress), *p.plan);
 }
 
 /// Key and unit of every column.
@@ -70,6 +84,11 @@ void bind_programme(py::module_& m) {
                 return numbers<std::size_t>(p.priced, [](std::size_t i) { return i; });
             },
             doc("estimate::Programme::priced"))
+        .def(
+            "closures", [](const Programme& p) { return texts(p.closures, closure::kind_name); },
+            "How the road is closed at each priced structure: a word of the closure kinds.")
+        .def("ranges", &range_columns, doc("estimate::total_ranges"), arg("inventory"),
+             arg("draws"), arg("seed"), arg("threads"), arg("progress").none(true))
         .def("unpriced", &unpriced_columns, doc("estimate::Unpriced"));
     m.def("estimate_all", &price_all, doc("estimate::estimate_all"), arg("inventory"), arg("plan"),
           arg("threads"), arg("progress").none(true));

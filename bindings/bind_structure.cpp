@@ -2,6 +2,7 @@
 #include "convert.hpp"
 #include "docstrings.hpp"
 #include "recorded.hpp"
+#include "scupper/json.hpp"
 #include "scupper/unit.hpp"
 
 namespace scupper::python {
@@ -32,6 +33,11 @@ py::str shown(const Structure& s) {
     return text(s.*Member);
 }
 
+/// A record from its own document.
+Structure restored(const std::string& text) {
+    return json::read_structure(text, "structure");
+}
+
 std::string repr(const Structure& s) {
     return "<Structure " + structure_key(s) + ": " + s.carries + " over " + s.crosses + ">";
 }
@@ -50,6 +56,7 @@ void bind_structure(py::module_& m) {
         .def_readonly("line", &Structure::line, doc("Structure::line"))
         .def("to_dict", &recorded,
              "Everything the record says, units in the names; None where it says nothing.")
+        .def(py::pickle(&json::write_structure, &restored))
         .def("__repr__", [](const Structure& s) { return text(repr(s)); });
 }
 

@@ -12,6 +12,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
 
 from scupper import closure, hydraulics, units
 from scupper._core import Derivation, Structure, __version__
+from scupper.comparing import scenarios
 from scupper.cost import Cost
 from scupper.demo import demo_records
 from scupper.errors import (
@@ -20,11 +21,13 @@ from scupper.errors import (
     InputError,
     Interrupted,
     MoneyError,
+    MovedWarning,
     SolveError,
     UnitError,
     UnknownNameError,
 )
 from scupper.estimating import Estimate, estimate, explain
+from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, read_inventory
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
@@ -41,6 +44,7 @@ __all__ = [
     "Inventory",
     "Job",
     "MoneyError",
+    "MovedWarning",
     "Programme",
     "Selection",
     "SolveError",
@@ -54,9 +58,13 @@ __all__ = [
     "estimate_all",
     "explain",
     "hydraulics",
+    "job_schema",
     "keys",
     "read_inventory",
     "rules",
+    "scenarios",
     "take_off",
     "units",
+    "write_job_form",
+    "write_survey_sheet",
 ]

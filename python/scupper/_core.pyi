@@ -6,12 +6,16 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'Structure', 'basis_names', 'buffer_length', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
     """
+    def __getstate__(self) -> str:
+        ...
     def __repr__(self) -> str:
+        ...
+    def __setstate__(self, arg0: str) -> None:
         ...
     def to_dict(self) -> dict[str, typing.Any]:
         """
@@ -355,6 +359,42 @@ class Job:
         -----------
         tests/cpp/json/test_documents.cpp
         """
+    def __getstate__(self) -> str:
+        ...
+    def __setstate__(self, arg0: str) -> None:
+        ...
+    def form(self) -> str:
+        """
+        Writes a job as a form to fill in: every value as low, likely and high in the units of the job
+        as the trade writes them, with source and note, in the order of the schema.
+        
+        Parameters
+        ----------
+        job : [-]
+            a job
+        
+        Returns
+        -------
+        [text]
+            a JSON document that `read_job` reads as it is; the shortest text of each value
+            that reads back to a few units in the last place (1e-15), SI units where there is none
+        
+        Range
+        -----
+        any job.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_forms.cpp
+        """
     def plan(self) -> Plan:
         """
         Makes a job ready: checks words, keys, bounds and that every value is there.
@@ -381,6 +421,36 @@ class Job:
         Source
         ------
         own convention
+        """
+    def survey_headers(self) -> list[str]:
+        """
+        The columns of a survey sheet: what is counted or measured because no record tells it.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job whose units stand in the headers
+        
+        Returns
+        -------
+        [text, n]
+            counts first
+        
+        Range
+        -----
+        any job.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_forms.cpp
         """
     def with_input(self, key: str, value: str) -> Job:
         """
@@ -451,6 +521,45 @@ class Job:
         Verified by
         -----------
         tests/cpp/json/test_documents.cpp
+        """
+    def with_survey(self, place: str, headers: collections.abc.Sequence[str], rows: collections.abc.Sequence[tuple[str, str, collections.abc.Sequence[str]]]) -> Job:
+        """
+        A job with what a survey measured or counted, structure by structure.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        place : [text]
+            file and line of the headers, for errors
+        headers : [text, n]
+            keys or short names, each with its unit: "column.height [ft]"
+        rows : [-, m]
+            a number in the unit of its header, or text with a unit of its own
+        
+        Returns
+        -------
+        [-]
+            the changed job; basis measured, source file and line
+        
+        Range
+        -----
+        any keys of the job's inputs; empty cells change nothing.
+        
+        Errors
+        ------
+        UnknownNameError `schema.key` for a header, with the nearest key; UnitError of the unit
+        part; InputError `survey.twice` for a key, a structure or a line of columns given twice,
+        `survey.cells`, `survey.bounds`, `survey.count` for a count that is no whole number,
+        `survey.drains` for drains by condition that do not add up. The path names file, line, column.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_forms.cpp
         """
     def write(self) -> str:
         """
@@ -801,6 +910,11 @@ class Estimate:
         own convention
         """
     @property
+    def closure(self) -> str:
+        """
+        How the road is closed, as the job or else the record has it.
+        """
+    @property
     def structure(self) -> Structure:
         """
         The record that was priced.
@@ -809,6 +923,10 @@ class Programme:
     """
     A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
     """
+    def closures(self) -> list:
+        """
+        How the road is closed at each priced structure: a word of the closure kinds.
+        """
     def columns(self, units: str) -> list[tuple[str, str]]:
         """
         Key and unit of every column: us, metric or si.
@@ -816,6 +934,53 @@ class Programme:
     def priced(self) -> numpy.typing.NDArray[numpy.uint64]:
         """
         [-, n] positions among the structures
+        """
+    def ranges(self, inventory: Inventory, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+        """
+        The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
+        
+        In every draw the shared share of an input, such as a wage, is the same for all structures and
+        the rest is each one's own: the total spreads less than its structures, and more than if none
+        of it were shared.
+        
+        Parameters
+        ----------
+        programme : [-]
+            a programme
+        structures : [-, n]
+            the records it was priced from, in the same order
+        settings : [-]
+            seed, number of draws, kind of sampling
+        threads : [-]
+            how many; 0 for as many as the machine has
+        progress : [-]
+            told how far the run is; may be empty
+        
+        Returns
+        -------
+        [SI unit of each figure, n]
+            by column: 5 %, 50 % and 95 % beside the total; NaN where a
+            draw leaves a structure without a number
+        
+        Formula
+        -------
+        quantiles over draws of the sum over structures
+        
+        Range
+        -----
+        at least one draw. The same bits for any number of threads.
+        
+        Errors
+        ------
+        Interrupted `estimate.stopped` where progress says so.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_programme_ranges.cpp
         """
     def table(self) -> numpy.typing.NDArray[numpy.float64]:
         """
@@ -828,6 +993,96 @@ class Programme:
     def unpriced(self) -> dict[str, typing.Any]:
         """
         A structure that has no price, and why.
+        """
+class SavedEstimate:
+    """
+    An estimate as somebody saved it: enough to price it again and to see what has moved.
+    """
+    @staticmethod
+    def read(text: str, name: str) -> SavedEstimate:
+        """
+        Reads an estimate that was saved. Its job stands alone: no rate book changes it.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document as `write_estimate` gives it
+        name : [text]
+            what to call the document in errors
+        
+        Returns
+        -------
+        [-]
+            record, job, stamp and figures
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        as `read_job` and `read_structure`; InputError `json.missing` for a part left out.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_estimate_document.cpp
+        """
+    def moved(self, now: Estimate, tolerance: typing.SupportsFloat | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        The figures on which two lists differ.
+        
+        Parameters
+        ----------
+        here : [SI unit of each, n]
+            one list
+        there : [SI unit of each, m]
+            the other list
+        tolerance : [-]
+            relative, >= 0
+        
+        Returns
+        -------
+        [SI unit of each]
+            in the order of `here`, then what only `there` has
+        
+        Formula
+        -------
+        |here - there| > tolerance max(|here|, |there|)
+        
+        Range
+        -----
+        keys differ within a list; two values that are no numbers agree.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_estimate_document.cpp
+        """
+    @property
+    def job(self) -> Job:
+        """
+        [-] the whole job
+        """
+    @property
+    def stamp(self) -> dict[str, str]:
+        """
+        [text] what the figures rested on
+        """
+    @property
+    def structure(self) -> Structure:
+        """
+        [-] the record
         """
 def basis_names() -> list[str]:
     """
@@ -871,6 +1126,76 @@ def buffer_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/closure/test_buffer.cpp
+    """
+def changed_figures(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
+    """
+    The figures on which two lists differ.
+    
+    Parameters
+    ----------
+    here : [SI unit of each, n]
+        one list
+    there : [SI unit of each, m]
+        the other list
+    tolerance : [-]
+        relative, >= 0
+    
+    Returns
+    -------
+    [SI unit of each]
+        in the order of `here`, then what only `there` has
+    
+    Formula
+    -------
+    |here - there| > tolerance max(|here|, |there|)
+    
+    Range
+    -----
+    keys differ within a list; two values that are no numbers agree.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_estimate_document.cpp
+    """
+def changed_inputs(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
+    """
+    The inputs on which two estimates differ: their value, range or distribution.
+    
+    Parameters
+    ----------
+    here : [-]
+        one estimate
+    there : [-]
+        the other
+    
+    Returns
+    -------
+    [SI unit of each]
+        in the order of `here`, then what only `there` has
+    
+    Range
+    -----
+    any two; the origins of the values live as long as the estimates.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_estimate_document.cpp
     """
 def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, road: str, lane_width: typing.SupportsFloat | typing.SupportsIndex, shoulder_width: typing.SupportsFloat | typing.SupportsIndex, work_length: typing.SupportsFloat | typing.SupportsIndex, lanes_closed: typing.SupportsInt | typing.SupportsIndex, edition: str, divided: bool, downgrade: typing.SupportsFloat | typing.SupportsIndex) -> ClosurePlan:
     """
@@ -1318,6 +1643,32 @@ def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
 def job_keys() -> list[str]:
     """
     Keys of a job document [text, n].
+    """
+def job_schema() -> str:
+    """
+    The JSON Schema of a job document, built from the tables of keys and words that the reader uses.
+    
+    Returns
+    -------
+    [text]
+        a JSON Schema, draft 2020-12
+    
+    Range
+    -----
+    it checks keys, words and the shape of values; units and bounds are checked where a job
+    is read.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    JSON Schema, draft 2020-12, json-schema.org/draft/2020-12
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_job_schema.cpp, tests/python/test_job_schema.py
     """
 def key_listing() -> str:
     """
@@ -1969,5 +2320,100 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     Verified by
     -----------
     tests/cpp/hydraulics/test_water.cpp
+    """
+def workbook(estimate: Estimate, keys: collections.abc.Sequence[str]) -> dict[str, typing.Any]:
+    """
+    Cells with live formulas for figures and cost lines, by pricing the structure with a recording.
+    
+    Categories stay as they are: which operations run, the closure, the shape. A change of what
+    iterative solves or rules of inference rest on raises a check instead of a wrong figure.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    keys : [text, n]
+        as for `figure_place_of`
+    
+    Returns
+    -------
+    [-]
+        what the workbook is written from
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    UnknownNameError `schema.key` naming the nearest known key.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_workbook.cpp, tests/python/test_workbook.py
+    """
+def workbook_figures(estimate: Estimate) -> list[str]:
+    """
+    The figures that lead a workbook: quantities of work, water, dirt, hours, money, nozzles.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [text, n]
+        keys of the figure schema
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    """
+def write_estimate(estimate: Estimate, job: Job, stamp: collections.abc.Mapping[str, str]) -> str:
+    """
+    Writes an estimate whole.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    job : [-]
+        the job it was priced under
+    stamp : [text]
+        version, date, hashes: what the figures rest on
+    
+    Returns
+    -------
+    [text]
+        a JSON document; figures that are no numbers are null
+    
+    Range
+    -----
+    any estimate of a structure that `write_structure` accepts.
+    
+    Errors
+    ------
+    as `write_structure`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_estimate_document.cpp
     """
 __version__: str = '0.1.0'

@@ -19,12 +19,12 @@ def read_text(path: str | os.PathLike[str]) -> str:
         raise FileError("file.text", os.fspath(path), str(e), "UTF-8 text") from None
 
 
-def write_whole(path: str | os.PathLike[str], text: str) -> None:
+def write_whole(path: str | os.PathLike[str], content: str | bytes) -> None:
     """Writes beside the file, then puts the new one in its place."""
     target = Path(path)
     partial = target.with_name(f".{target.name}.{os.getpid()}.partial")
     try:
-        partial.write_text(text, encoding="utf-8")
+        partial.write_bytes(content.encode("utf-8") if isinstance(content, str) else content)
         os.replace(partial, target)
     except OSError as e:
         raise not_writable(target, e) from None

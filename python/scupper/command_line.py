@@ -12,6 +12,7 @@ from scupper import _core
 from scupper.errors import Error, Interrupted
 
 if TYPE_CHECKING:
+    from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
 
@@ -54,7 +55,11 @@ def _parser() -> argparse.ArgumentParser:
     commands = parser.add_subparsers(required=True, metavar="command")
     _add_estimate(commands)
     _add_explain(commands)
+    _add_template(commands)
+    _add_workbook(commands)
+    _add_papers(commands)
     for name, run, what in (
+        ("schema", _schema, "print the JSON Schema of a job document"),
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
     ):
@@ -69,6 +74,7 @@ def _parser() -> argparse.ArgumentParser:
 def _add_job(command: argparse.ArgumentParser) -> None:
     command.add_argument("records", metavar="RECORDS", help="inventory file")
     command.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+    command.add_argument("--survey", metavar="SURVEY.csv", help="what was counted and measured")
     command.add_argument("--units", choices=["us", "metric", "si"], help="how results are shown")
 
 
@@ -89,6 +95,43 @@ def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     command.set_defaults(run=_explain)
 
 
+def _add_template(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    template = commands.add_parser("template", help="write a form to fill in")
+    forms = template.add_subparsers(required=True, metavar="form")
+    job = forms.add_parser("job", help="a job document with every input, its unit and source")
+    job.set_defaults(run=_template_job)
+    survey = forms.add_parser("survey", help="a sheet for what no record tells, a row a structure")
+    survey.add_argument("records", metavar="RECORDS", help="inventory file")
+    survey.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    survey.set_defaults(run=_template_survey)
+    for form in (job, survey):
+        form.add_argument("--out", metavar="FILE", required=True, help="a new file")
+        form.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+        form.add_argument("--units", choices=["us", "metric", "si"], help="units of the form")
+
+
+def _add_workbook(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("workbook", help="price a structure into a live workbook")
+    _add_job(command)
+    command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
+    command.add_argument("--out", metavar="FILE.xlsx", required=True, help="the workbook")
+    command.set_defaults(run=_workbook)
+
+
+def _add_papers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    for name, run, what in (
+        ("page", _page, "write the estimate of a structure on one page"),
+        ("card", _card, "write a foreman's card for a structure"),
+        ("report", _county_report, "write the report of a whole inventory"),
+    ):
+        command = commands.add_parser(name, help=what)
+        _add_job(command)
+        if name != "report":
+            command.add_argument("structure", metavar="ID", help='number, or "state:number"')
+        command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
+        command.set_defaults(run=run)
+
+
 def _job(options: argparse.Namespace) -> Job:
     from scupper.job import Job
 
@@ -104,25 +147,86 @@ def _records(options: argparse.Namespace) -> Inventory:
     return read_inventory(options.records, progress=sys.stderr.isatty())
 
 
+def _chosen(options: argparse.Namespace, inventory: Inventory) -> Inventory:
+    if options.select is None:
+        return inventory
+    return inventory.select(part.strip() for part in options.select.split(","))
+
+
+def _surveyed(options: argparse.Namespace, inventory: Inventory) -> Job:
+    job = _job(options)
+    return job.with_survey(options.survey, inventory) if options.survey else job
+
+
 def _estimate(options: argparse.Namespace) -> None:
     from scupper.results import write_results
 
-    job = _job(options)
     inventory = _records(options)
-    chosen = inventory
-    if options.select is not None:
-        chosen = inventory.select(part.strip() for part in options.select.split(","))
+    job = _surveyed(options, inventory)
+    chosen = _chosen(options, inventory)
     summary = write_results(
         options.out, inventory, chosen, job, threads=options.threads, progress=sys.stderr.isatty()
     )
     print(summary)
 
 
-def _explain(options: argparse.Namespace) -> None:
+def _priced(options: argparse.Namespace) -> Estimate:
     from scupper.estimating import estimate
 
-    priced = estimate(_records(options)[options.structure], _job(options))
-    print(priced.explain(options.key))
+    inventory = _records(options)
+    return estimate(inventory[options.structure], _surveyed(options, inventory))
+
+
+def _explain(options: argparse.Namespace) -> None:
+    print(_priced(options).explain(options.key))
+
+
+def _template_job(options: argparse.Namespace) -> None:
+    from scupper.forms import write_job_form
+
+    write_job_form(options.out, _job(options))
+    print(options.out)
+
+
+def _template_survey(options: argparse.Namespace) -> None:
+    from scupper.forms import write_survey_sheet
+    from scupper.inventory import Selection
+
+    chosen = _chosen(options, _records(options))
+    if isinstance(chosen, Selection):
+        for number, near in chosen.missing.items():
+            near_misses = ", ".join(near) or "nothing"
+            print(f"scupper: not found: {number}, near: {near_misses}", file=sys.stderr)
+    write_survey_sheet(options.out, chosen, _job(options))
+    print(options.out)
+
+
+def _schema(_: argparse.Namespace) -> None:
+    print(_core.job_schema())
+
+
+def _workbook(options: argparse.Namespace) -> None:
+    _priced(options).save_workbook(options.out)
+    print(options.out)
+
+
+def _page(options: argparse.Namespace) -> None:
+    _priced(options).save_page(options.out)
+    print(options.out)
+
+
+def _card(options: argparse.Namespace) -> None:
+    _priced(options).save_work_card(options.out)
+    print(options.out)
+
+
+def _county_report(options: argparse.Namespace) -> None:
+    from scupper.programme import estimate_all
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    estimate_all(inventory, job, progress=sys.stderr.isatty()).save_report(options.out)
+    print(options.out)
 
 
 def _rules(_: argparse.Namespace) -> None:

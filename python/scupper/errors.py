@@ -57,3 +57,7 @@ class SolveError(Error, RuntimeError):
 
 class Interrupted(Error):  # noqa: N818 - the same name as in C++
     """The caller stopped a long run."""
+
+
+class MovedWarning(UserWarning):
+    """Figures of a loaded estimate are not what was saved; its ``moved`` lists them."""

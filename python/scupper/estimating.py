@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterator, Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
-from scupper import _core, _report
+from scupper import _core, _report, _saved, comparing
 from scupper._core import Derivation, Structure
+from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._notices import warnings_of
 from scupper._stamp import stamp
@@ -70,7 +72,8 @@ class Nozzle:
 class Estimate:
     """One structure priced under one job, at the mean of every input unless the job says likely.
 
-    It is priced as an outing group of one; in a programme it shares as the job says.
+    It is priced as an outing group of one; in a programme it shares as the job says. It pickles as
+    its document: record, job and figures, priced again.
     """
 
     def __init__(self, core: _core.Estimate, job: Job) -> None:
@@ -82,6 +85,11 @@ class Estimate:
     def structure(self) -> Structure:
         """The record that was priced."""
         return self._core.structure
+
+    @property
+    def closure(self) -> str:
+        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``."""
+        return self._core.closure
 
     @property
     def currency(self) -> str:
@@ -183,7 +191,7 @@ class Estimate:
         return warnings_of(self)
 
     @cached_property
-    def closure(self) -> ClosurePlan:
+    def closure_plan(self) -> ClosurePlan:
         """Signs, tapers, buffer and devices of the closure, laid out from record and ``road.*``.
 
         Raises
@@ -220,13 +228,102 @@ class Estimate:
         return frame(self._core.ranges(draws, seed)).set_index("key")
 
     @cached_property
+    def moved(self) -> pd.DataFrame:
+        """Figures that are not what was saved: key, label, unit, saved, now; see `load`."""
+        return _saved.nothing_moved()
+
+    def save(self, path: str | os.PathLike[str]) -> None:
+        """Writes record, job, stamp and figures as one JSON document, whole or not at all.
+
+        Raises
+        ------
+        FileError
+            Where the file cannot be written.
+        """
+        _saved.save(self, path)
+
+    @classmethod
+    def load(cls, path: str | os.PathLike[str]) -> Estimate:
+        """An estimate that was saved, priced again from its record and its job.
+
+        Where a figure is not what it was to 1e-9 (another version of the rules), a `MovedWarning`
+        names it, and `moved` lists all of them with the saved value and the one of now.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be read or is no JSON.
+        InputError
+            Where it is no saved estimate, or cannot be priced any more.
+        """
+        return _saved.load(path)
+
+    def diff(self, other: Estimate) -> pd.DataFrame:
+        """The figures and inputs on which two estimates differ.
+
+        Parameters
+        ----------
+        other
+            Another estimate: of another job, another structure, or after a survey.
+
+        Returns
+        -------
+        pandas.DataFrame
+            kind (``"figure"`` or ``"input"``), key, label, unit, this, other, change (other less
+            this), in the units of this one's job; of inputs the likely values, with low, high and
+            source on either side. NaN: one of them has no such figure or input.
+
+        Raises
+        ------
+        InputError
+            Where they are in two currencies.
+        """
+        return comparing.difference(self, other)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return _saved.restored, (_saved.document(self),)
+
+    @cached_property
     def stamp(self) -> dict[str, str]:
         """What this rests on: version, date, hashes of the record and of the job with its rates."""
         return stamp(self.job, _core.Inventory.of([self.structure]))
 
+    def save_workbook(self, path: str | os.PathLike[str]) -> None:
+        """Writes a workbook (.xlsx) with live formulas, whole or not at all.
+
+        A changed input moves the total as the engine would. Where what changed needs the engine
+        itself (the flow of a line, dimensions inferred by rule), the totals go blank and say so.
+        """
+        from scupper.workbook import workbook_bytes
+
+        write_whole(path, workbook_bytes(self))
+
     def to_pandas(self) -> pd.DataFrame:
         """Every figure: key, label, value, unit, in the job's units."""
         return frame(self._core.figures())
+
+    def page(self) -> str:
+        """The estimate on one page: HTML in the job's units that prints on US Letter."""
+        from scupper._estimate_page import page
+
+        return page(self)
+
+    def save_page(self, path: str | os.PathLike[str]) -> None:
+        """Writes the page whole, or not at all."""
+        write_whole(path, self.page())
+
+    def work_card(self) -> str:
+        """A foreman's card: cautions, order of work, drains to tick, room for hours and tickets.
+
+        HTML in the job's units that prints on US Letter.
+        """
+        from scupper._work_card import work_card
+
+        return work_card(self)
+
+    def save_work_card(self, path: str | os.PathLike[str]) -> None:
+        """Writes the card whole, or not at all."""
+        write_whole(path, self.work_card())
 
     def __repr__(self) -> str:
         return _report.text(_report.estimate_lines(self))

@@ -17,6 +17,8 @@ from scupper.units import core_unit, is_quantity
 if TYPE_CHECKING:
     import pandas as pd
 
+    from scupper.inventory import Inventory
+
 
 class Job:
     """What a person asks for. A job never changes: `replace` and `override` give a new one.
@@ -115,6 +117,35 @@ class Job:
         for key, value in {**(changes or {}), **more}.items():
             core = core.with_override(structure, key, json.dumps(_plain(value, key)))
         return Job(core)
+
+    def with_survey(self, path: str | os.PathLike[str], inventory: Inventory | None = None) -> Job:
+        """A job with what a survey sheet says, structure by structure.
+
+        Parameters
+        ----------
+        path
+            A CSV file as `write_survey_sheet` gives it, filled in: a number in the unit of its
+            header, or text with a unit of its own. Empty cells change nothing.
+        inventory
+            The structures that may be named. Without it a misspelt number goes unnoticed.
+
+        Returns
+        -------
+        Job
+            The changed job: its overrides have the basis measured, their source is file and line.
+
+        Raises
+        ------
+        InputError
+            Naming file, line and column, where a cell or header cannot be used, where a structure
+            stands twice or is not in the inventory (with near misses).
+        """
+        from scupper.forms import surveyed
+
+        return surveyed(self, path, inventory)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        return Job, (self._core,)
 
     def keys(self) -> pd.DataFrame:
         """Every input of this job: key, label, unit, low, likely, high, basis, source.

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._core import Structure
+from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._progress import Progress, told
 from scupper._stamp import stamp
@@ -99,10 +101,20 @@ class Programme:
     @cached_property
     def totals(self) -> pd.Series[float]:
         """Sums over the priced rows in the job's units; NaN where a sum makes no sense."""
+        return self.totals_in(None)
+
+    def totals_in(self, units: str | None) -> pd.Series[float]:
+        """Sums over the priced rows: see `totals`.
+
+        Parameters
+        ----------
+        units
+            ``"us"``, ``"metric"`` or ``"si"``; None for the job's.
+        """
         import pandas as pd
 
         sums = self._core.totals()
-        columns = self._columns(None)
+        columns = self._columns(units)
         values = {n: float(_core.from_si(sums[i], u)) for i, (n, u) in enumerate(columns)}
         return pd.Series(values, dtype=float)
 
@@ -110,6 +122,44 @@ class Programme:
     def total(self) -> float:
         """Total cost in `currency`."""
         return self.total_of("cost.total")[0]
+
+    def ranges(
+        self,
+        draws: int = 512,
+        seed: int = 1,
+        threads: int | None = None,
+        progress: Progress = False,
+    ) -> pd.DataFrame:
+        """The totals with the range that draws of all uncertain inputs give them.
+
+        In every draw what structures have in common (a wage, part of the spread of a rate) is the
+        same for all of them, and the rest is each one's own.
+
+        Parameters
+        ----------
+        draws
+            How many, of every structure.
+        seed
+            The same seed gives the same draws, whatever the number of threads.
+        threads
+            How many; None for as many as the machine has.
+        progress
+            As for `estimate_all`.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By key: label, unit, value, P5, P50, P95, in the job's units. NaN where a draw leaves a
+            structure without a number.
+
+        Raises
+        ------
+        Interrupted
+            Where `progress` returns False.
+        """
+        with told(progress, "drawing") as watch:
+            rows = self._core.ranges(self.inventory._core, draws, seed, threads or 0, watch)
+        return frame(rows).set_index("key")
 
     @cached_property
     def counts(self) -> dict[str, int]:
@@ -124,6 +174,19 @@ class Programme:
     def stamp(self) -> dict[str, str]:
         """What this rests on: version, date, hashes of the records and of the job."""
         return stamp(self.job, self.inventory._core)
+
+    def report(self) -> str:
+        """A report as HTML in the job's units: totals, reasons, charts, structures by cost.
+
+        Charts need matplotlib; without it the report says so in their place.
+        """
+        from scupper._county_report import report
+
+        return report(self)
+
+    def save_report(self, path: str | os.PathLike[str]) -> None:
+        """Writes the report whole, or not at all."""
+        write_whole(path, self.report())
 
     def __repr__(self) -> str:
         return _report.text(_report.programme_lines(self))

@@ -20,7 +20,8 @@ if TYPE_CHECKING:
 
     from scupper.job import Job
 
-_FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
+#: What a spreadsheet takes for a formula.
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
 
 
 def write_results(
@@ -96,7 +97,7 @@ def safe_cells(table: pd.DataFrame) -> pd.DataFrame:
 
 
 def _safe(cell: object) -> object:
-    risky = isinstance(cell, str) and cell.startswith(_FORMULA_SIGNS)
+    risky = isinstance(cell, str) and cell.startswith(FORMULA_SIGNS)
     return f"'{cell}" if risky else cell
 
 

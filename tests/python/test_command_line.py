@@ -44,7 +44,7 @@ def test_estimate_writes_everything_and_it_adds_up(
     priced = pd.read_csv(out / "estimate.csv", dtype={"state": str})
     unpriced = pd.read_csv(out / "unpriced.csv")
     taken_off = pd.read_csv(out / "take_off.csv")
-    assert len(priced) + len(unpriced) == len(taken_off) == 48
+    assert len(priced) + len(unpriced) == len(taken_off) == 150
     summary = (out / "summary.txt").read_text(encoding="utf-8")
     assert f"USD {priced['cost_total_usd'].sum():,.0f}" in summary
     assert capsys.readouterr().out.strip().endswith(summary.strip())
@@ -71,6 +71,16 @@ def test_select_units_threads(demo: Path, tmp_path: Path) -> None:
     summary = (tmp_path / "out" / "summary.txt").read_text(encoding="utf-8")
     assert "not found: TC-00O2" in summary
     assert "TC-0002" in summary
+
+
+def test_workbook_is_written_for_one_structure(
+    demo: Path, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    records, out = str(demo / "tamarack_county.txt"), tmp_path / "one.xlsx"
+    words = [records, "TC-0001", "--job", str(demo / "job.json"), "--out", str(out)]
+    assert main(["workbook", *words]) == 0
+    assert out.read_bytes().startswith(b"PK")
+    assert capsys.readouterr().out.strip() == str(out)
 
 
 def test_a_second_run_replaces_the_files_and_keeps_others(demo: Path, tmp_path: Path) -> None:
@@ -139,7 +149,7 @@ def test_ctrl_c_stops_a_long_run(tmp_path: Path) -> None:
     big = tmp_path / "big.txt"
     with open(big, "w", encoding="utf-8") as file:
         file.write(header + "\n")
-        for i in range(4000):
+        for i in range(1300):
             file.writelines(row.replace(",TC-", f",{i}-") + "\n" for row in rows)
     command = [sys.executable, "-m", "scupper.command_line", "estimate", str(big)]
     process = subprocess.Popen(

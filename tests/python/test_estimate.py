@@ -157,3 +157,10 @@ def test_cautions_follow_from_what_is_below(county: sc.Inventory, job: sc.Job) -
 def test_closure_by_record(county: sc.Inventory) -> None:
     assert sc.closure.kind_by_record(county["TC-0001"]) == "one_lane_two_way"
     assert sc.closure.kind_by_record(county["TC-0028"]) != "one_lane_two_way"
+
+
+def test_the_closure_priced_is_the_jobs_or_the_records(county: sc.Inventory, job: sc.Job) -> None:
+    for structure in (county["TC-0001"], county["TC-0028"]):
+        priced = sc.estimate(structure, job)
+        assert priced.closure == sc.closure.kind_by_record(structure)
+        assert sc.estimate(structure, job.replace(closure="shoulder")).closure == "shoulder"

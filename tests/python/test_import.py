@@ -5,7 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 
-HEAVY = ("numpy", "pandas", "pint", "matplotlib", "rich")
+HEAVY = ("numpy", "pandas", "pint", "matplotlib", "rich", "jinja2")
 
 
 def loaded_after(code: str) -> set[str]:

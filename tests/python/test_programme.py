@@ -42,6 +42,20 @@ def test_rows_are_the_estimates_one_by_one(
         assert table.loc[id, "water_gal"] == single.water.magnitude
 
 
+def test_a_total_spreads_less_than_its_structures(
+    county: sc.Inventory, job: sc.Job, programme: sc.Programme
+) -> None:
+    def spread(row: pd.Series[float]) -> float:
+        return (row["P95"] - row["P5"]) / row["P50"]
+
+    total = programme.ranges().loc["cost.total"]
+    assert total["value"] == pytest.approx(programme.total, rel=1e-12)
+    assert total["P5"] < total["value"] < total["P95"]
+    assert spread(total) < spread(sc.estimate(county["TC-0001"], job).ranges().loc["cost.total"])
+    again = sc.estimate_all(list(county)[::-1], job).ranges(threads=1).loc["cost.total"]
+    assert again.equals(total)
+
+
 def test_threads_and_order_give_the_same_bits(county: sc.Inventory, job: sc.Job) -> None:
     many = list(county) * 20  # several blocks, so that several threads have work
     one = sc.estimate_all(many, job, threads=1)

@@ -12,7 +12,7 @@ def per_hour(flow: object) -> float:
 
 
 def test_an_estimate_lays_its_closure_out(estimate: sc.Estimate) -> None:
-    plan = estimate.closure
+    plan = estimate.closure_plan
     assert plan.kind == "one_lane_two_way"
     assert plan.advance_signs == 6
     assert plan.taper.to("ft").magnitude == pytest.approx(100)
@@ -25,11 +25,11 @@ def test_an_estimate_lays_its_closure_out(estimate: sc.Estimate) -> None:
 def test_the_speed_of_a_survey_beats_the_record(county: sc.Inventory, job: sc.Job) -> None:
     slow = sc.estimate(county["TC-0001"], job.override("TC-0001", {"road.speed": "25 mph"}))
     # Stopping distance at 25 mph: MUTCD 2009, table 6C-2.
-    assert slow.closure.buffer.to("ft").magnitude == pytest.approx(155)
+    assert slow.closure_plan.buffer.to("ft").magnitude == pytest.approx(155)
 
 
 def test_no_closure_has_an_empty_plan(county: sc.Inventory, job: sc.Job) -> None:
-    plan = sc.estimate(county["TC-0001"], job.replace(closure="none")).closure
+    plan = sc.estimate(county["TC-0001"], job.replace(closure="none")).closure_plan
     assert plan.kind == "none"
     assert plan.devices == 0
     assert len(plan.elements) == 0

@@ -2,3 +2,7 @@
 // Reading and writing documents.
 
 #include "scupper/json/documents.hpp"
+#include "scupper/json/estimate_document.hpp"
+#include "scupper/json/forms.hpp"
+#include "scupper/json/job_schema.hpp"
+#include "scupper/json/structure.hpp"

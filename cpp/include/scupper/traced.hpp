@@ -5,4 +5,5 @@
 #include "scupper/traced/derivation.hpp"
 #include "scupper/traced/named.hpp"
 #include "scupper/traced/recording.hpp"
+#include "scupper/traced/sheet.hpp"
 #include "scupper/traced/traced.hpp"

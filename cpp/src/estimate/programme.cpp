@@ -13,6 +13,7 @@ namespace {
 struct Results {
     std::vector<Outcome> outcomes;
     std::vector<std::string> reasons; ///< empty where there is a price
+    std::vector<closure::Kind> closures;
     std::vector<double> table;
 };
 
@@ -34,6 +35,7 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
             continue;
         }
         programme.priced.push_back(i);
+        programme.closures.push_back(results.closures[i]);
         for (std::size_t k = 0; k < width; ++k) {
             const double value = results.table[i * width + k];
             programme.table.push_back(value);
@@ -72,6 +74,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
     Results results;
     results.outcomes.resize(structures.size());
     results.reasons.resize(structures.size());
+    results.closures.resize(structures.size());
     results.table.resize(structures.size() * places.size());
     const auto block = [&](std::size_t first, std::size_t last) {
         Resolved resolved;
@@ -83,6 +86,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
             if (results.outcomes[i] != Outcome::priced) {
                 results.reasons[i] = outcome_reason(results.outcomes[i], resolved);
             }
+            results.closures[i] = resolved.model.closure;
             for (std::size_t k = 0; k < places.size(); ++k) {
                 results.table[i * places.size() + k] = workspace.figures.at(places[k]);
             }

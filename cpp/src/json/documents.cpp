@@ -18,29 +18,9 @@ namespace {
 using detail::Json;
 using detail::ValueContext;
 
-constexpr int document_version = 1;
-
 constexpr std::array<std::string_view, 10> rate_book_keys{
     "scupper_rates", "name",       "date",   "currency",  "source",
     "note",          "operations", "labour", "equipment", "inputs"};
-
-Json parse(std::string_view text, std::string_view name) {
-    try {
-        return Json::parse(text);
-    } catch (const Json::parse_error& e) {
-        throw FileError({"json.text", std::string(name), e.what(), "a JSON document"});
-    }
-}
-
-void require_version(const Json& doc, const char* key, const std::string& name) {
-    const bool right = doc.contains(key) && doc[key].is_number_integer() &&
-                       doc[key].get<int>() == document_version;
-    if (!right) {
-        throw InputError({"json.version", name + "." + key,
-                          doc.contains(key) ? doc[key].dump() : "nothing",
-                          std::to_string(document_version)});
-    }
-}
 
 std::vector<std::string> words(const Json& object, const char* key, const std::string& path) {
     std::vector<std::string> list;
@@ -110,7 +90,12 @@ Operation read_operation(const Json& value, const std::string& path) {
 Resource read_resource(const Json& value, const std::string& path) {
     detail::require_known_keys(value, job_resource_keys, path);
     return {detail::text_or(value, "name", {}, path), words(value, "when", path),
-            detail::text_or(value, "note", {}, path)};
+            detail::text_or(value, "note", {}, path), detail::text_or(value, "party", {}, path)};
+}
+
+Party read_party(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_party_keys, path);
+    return {detail::text_or(value, "name", {}, path), words(value, "work", path)};
 }
 
 WashMethod read_method(const Json& value, const std::string& path) {
@@ -144,6 +129,12 @@ auto list_of(const Json& doc, const char* key, const std::string& name, Read rea
         }
     }
     return list;
+}
+
+Stage read_stage(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_stage_keys, path);
+    return {detail::text_or(value, "name", {}, path), detail::text_or(value, "closure", {}, path),
+            list_of(value, "parties", path, read_party)};
 }
 
 /// An operation of the same name takes the place of the book's.
@@ -223,6 +214,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     if (doc.contains("equipment")) {
         job.equipment = list_of(doc, "equipment", name, read_resource);
     }
+    job.stages = list_of(doc, "stages", name, read_stage);
     job.charges = list_of(doc, "charges", name, read_resource);
     job.methods = list_of(doc, "methods", name, read_method);
 }
@@ -240,9 +232,9 @@ ValueContext context_of(const Json& doc, const std::string& name, const std::str
 
 RateBook read_rate_book(std::string_view text, std::string_view name) {
     const std::string path(name);
-    const Json doc = parse(text, name);
+    const Json doc = detail::parse(text, name);
     detail::require_known_keys(doc, rate_book_keys, path);
-    require_version(doc, "scupper_rates", path);
+    detail::require_version(doc, "scupper_rates", path);
     RateBook book;
     book.name = detail::text_or(doc, "name", path, path);
     book.date = detail::text_or(doc, "date", {}, path);
@@ -262,13 +254,11 @@ RateBook read_rate_book(std::string_view text, std::string_view name) {
     return book;
 }
 
-Job read_job(std::string_view text, std::string_view name, const RateBook& book) {
-    const std::string path(name);
-    const Json doc = parse(text, name);
+Job detail::read_job_document(const Json& doc, const std::string& path, const RateBook& book) {
     std::vector<std::string_view> known(job_keys.begin(), job_keys.end());
-    known.insert(known.end(), {"source", "date"});
+    known.insert(known.end(), detail::origin_keys.begin(), detail::origin_keys.end());
     detail::require_known_keys(doc, known, path);
-    require_version(doc, "scupper_job", path);
+    detail::require_version(doc, "scupper_job", path);
     Job job;
     job.operations = book.operations;
     job.labour = book.labour;
@@ -308,6 +298,10 @@ Job read_job(std::string_view text, std::string_view name, const RateBook& book)
     return job;
 }
 
+Job read_job(std::string_view text, std::string_view name, const RateBook& book) {
+    return detail::read_job_document(detail::parse(text, name), std::string(name), book);
+}
+
 namespace {
 
 ValueContext context_for_change(const Job& job, const Layout& layout, Basis basis) {
@@ -323,7 +317,7 @@ Job with_input(const Job& job, std::string_view key, std::string_view value) {
     Job changed = job;
     const Layout layout = input_layout(job);
     put_setting(changed.settings,
-                detail::read_setting(std::string(key), parse(value, key),
+                detail::read_setting(std::string(key), detail::parse(value, key),
                                      context_for_change(job, layout, Basis::given), "inputs"));
     return changed;
 }
@@ -334,7 +328,7 @@ Job with_override(const Job& job, std::string_view structure, std::string_view k
     const Layout layout = input_layout(job);
     const std::string id(structure);
     put_setting(changed.overrides[id],
-                detail::read_setting(std::string(key), parse(value, key),
+                detail::read_setting(std::string(key), detail::parse(value, key),
                                      context_for_change(job, layout, Basis::measured),
                                      "overrides." + id));
     return changed;
@@ -344,9 +338,9 @@ std::vector<Caution> read_cautions(std::string_view text, std::string_view name)
     static constexpr std::array<std::string_view, 3> document_keys{"scupper_cautions", "date",
                                                                    "cautions"};
     const std::string path(name);
-    const Json doc = parse(text, name);
+    const Json doc = detail::parse(text, name);
     detail::require_known_keys(doc, document_keys, path);
-    require_version(doc, "scupper_cautions", path);
+    detail::require_version(doc, "scupper_cautions", path);
     return list_of(doc, "cautions", path, read_caution);
 }
 

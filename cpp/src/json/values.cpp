@@ -13,22 +13,18 @@ namespace scupper::json::detail {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> value_keys{"value",        "low",    "likely", "high",
-                                                      "source",       "date",   "note",   "basis",
-                                                      "shared_share", "family", "meaning"};
-
-constexpr std::array<std::string_view, 6> family_names{"fixed", "uniform", "triangular",
-                                                       "pert",  "normal",  "lognormal"};
-constexpr std::array<std::string_view, 2> meaning_names{"limits", "p10_p90"};
-
 [[noreturn]] void wrong_type(const std::string& path, const Json& value,
                              const std::string& allowed) {
     throw InputError({"json.type", path, value.dump(), allowed});
 }
 
+} // namespace
+
 bool takes_plain_number(const Dimension& d) {
     return d == dim::none || d == dim::count;
 }
+
+namespace {
 
 /// A production rate stands for its time per unit: 300 ft/h is 12 s/ft.
 bool is_inverse(const LayoutField& field, const Dimension& d) {
@@ -55,6 +51,8 @@ double read_text(const std::string& text, const LayoutField& field, const ValueC
     return parse_as(text, field.dimension, path, currency);
 }
 
+} // namespace
+
 double read_number(const Json& value, const LayoutField& field, const ValueContext& context,
                    const std::string& path) {
     if (value.is_string()) {
@@ -68,6 +66,8 @@ double read_number(const Json& value, const LayoutField& field, const ValueConte
     }
     wrong_type(path, value, "text with a unit");
 }
+
+namespace {
 
 /// Low, likely and high; a rate read as its time per unit comes out in reverse.
 ThreePoint in_order(double low, double likely, double high) {
@@ -161,21 +161,24 @@ void read_details(const Json& value, const ValueContext& context, const std::str
     }
 }
 
+} // namespace
+
 std::string digits(double value) {
     return Json(value).dump(); // shortest text that reads back to the same double
 }
 
-Json write_number(double value, const LayoutField& field, const std::string& currency) {
-    if (takes_plain_number(field.dimension)) {
+Json write_number(double value, const Dimension& dimension, const std::string& currency) {
+    if (!std::isfinite(value)) {
+        return nullptr;
+    }
+    if (takes_plain_number(dimension)) {
         return value;
     }
-    if (field.dimension == dim::temperature) {
+    if (dimension == dim::temperature) {
         return digits(value) + " K";
     }
-    return digits(value) + " " + display_unit(field.dimension, UnitSystem::si, currency).name;
+    return digits(value) + " " + display_unit(dimension, UnitSystem::si, currency).name;
 }
-
-} // namespace
 
 Setting read_setting(const std::string& key, const Json& value, const ValueContext& context,
                      const std::string& path) {
@@ -199,11 +202,11 @@ Json write_setting(const Setting& setting, const LayoutField& field, const std::
     const Uncertain& v = setting.value;
     Json out;
     if (is_certain(v)) {
-        out["value"] = write_number(v.guess.likely, field, currency);
+        out["value"] = write_number(v.guess.likely, field.dimension, currency);
     } else {
-        out["low"] = write_number(v.guess.low, field, currency);
-        out["likely"] = write_number(v.guess.likely, field, currency);
-        out["high"] = write_number(v.guess.high, field, currency);
+        out["low"] = write_number(v.guess.low, field.dimension, currency);
+        out["likely"] = write_number(v.guess.likely, field.dimension, currency);
+        out["high"] = write_number(v.guess.high, field.dimension, currency);
         out["family"] = family_names.at(static_cast<std::size_t>(v.guess.family));
         out["meaning"] = meaning_names.at(static_cast<std::size_t>(v.guess.meaning));
     }
@@ -215,6 +218,25 @@ Json write_setting(const Setting& setting, const LayoutField& field, const std::
         out["note"] = setting.origin->note;
     }
     return out;
+}
+
+Json parse(std::string_view text, std::string_view name) {
+    try {
+        return Json::parse(text);
+    } catch (const Json::parse_error& e) {
+        throw FileError({"json.text", std::string(name), e.what(), "a JSON document"});
+    }
+}
+
+void require_version(const Json& doc, const char* key, const std::string& name) {
+    constexpr int document_version = 1;
+    const bool right = doc.contains(key) && doc[key].is_number_integer() &&
+                       doc[key].get<int>() == document_version;
+    if (!right) {
+        throw InputError({"json.version", name + "." + key,
+                          doc.contains(key) ? doc[key].dump() : "nothing",
+                          std::to_string(document_version)});
+    }
 }
 
 void require_known_keys(const Json& object, std::span<const std::string_view> known,

@@ -1,15 +1,32 @@
 #pragma once
 // One value of a document: text with unit, number, list of three, or object with origin.
 
+#include "scupper/job.hpp"
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
 
+#include <array>
 #include <nlohmann/json.hpp>
+#include <span>
 #include <string>
+#include <string_view>
 
 namespace scupper::json::detail {
 
 using Json = nlohmann::json;
+
+/// Keys of a value written as an object.
+inline constexpr std::array<std::string_view, 11> value_keys{
+    "value", "low",   "likely",       "high",   "source", "date",
+    "note",  "basis", "shared_share", "family", "meaning"};
+
+/// The words of `Family` that a document may use, in its order.
+inline constexpr std::array<std::string_view, 6> family_names{"fixed", "uniform", "triangular",
+                                                              "pert",  "normal",  "lognormal"};
+/// The words of `Meaning`, in its order.
+inline constexpr std::array<std::string_view, 2> meaning_names{"limits", "p10_p90"};
+/// Keys of a job document that stand for every value without an origin of its own.
+inline constexpr std::array<std::string_view, 2> origin_keys{"source", "date"};
 
 /// What a value is read against.
 struct ValueContext {
@@ -19,11 +36,30 @@ struct ValueContext {
     Basis basis = Basis::given;
 };
 
-/// Reads the value of a schema key.
+/// Reads the value of a schema key, or of one of its short names.
 Setting read_setting(const std::string& key, const Json& value, const ValueContext& context,
                      const std::string& path);
 /// Writes a value in SI units with all its digits.
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency);
+
+/// Whether a bare JSON number may stand for a value of this dimension.
+bool takes_plain_number(const Dimension& dimension);
+/// One number in SI: text with its unit, or a bare number where the dimension has none.
+double read_number(const Json& value, const LayoutField& field, const ValueContext& context,
+                   const std::string& path);
+/// A number in SI units with all its digits; null where it is not finite.
+Json write_number(double value, const Dimension& dimension, const std::string& currency);
+/// The shortest text that reads back to the same finite number.
+std::string digits(double value);
+
+/// The JSON of a text; throws where it is none.
+Json parse(std::string_view text, std::string_view name);
+/// Throws where a document is not of the version that this library reads.
+void require_version(const Json& doc, const char* key, const std::string& name);
+/// A job from its document, on top of a rate book.
+Job read_job_document(const Json& doc, const std::string& path, const RateBook& book);
+/// The document of a job.
+Json job_document(const Job& job);
 
 /// Throws where an object has a key that is not one of the known ones.
 void require_known_keys(const Json& object, std::span<const std::string_view> known,

@@ -18,7 +18,19 @@ Json write_operation(const Operation& op) {
 Json write_resources(const std::vector<Resource>& resources) {
     Json list = Json::array();
     for (const Resource& r : resources) {
-        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}});
+        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}, {"party", r.party}});
+    }
+    return list;
+}
+
+Json write_stages(const std::vector<Stage>& stages) {
+    Json list = Json::array();
+    for (const Stage& stage : stages) {
+        Json parties = Json::array();
+        for (const Party& party : stage.parties) {
+            parties.push_back({{"name", party.name}, {"work", party.work}});
+        }
+        list.push_back({{"name", stage.name}, {"closure", stage.closure}, {"parties", parties}});
     }
     return list;
 }
@@ -35,7 +47,7 @@ Json write_settings(const std::vector<Setting>& settings, const Layout& layout,
 
 } // namespace
 
-std::string write_job(const Job& job) {
+Json detail::job_document(const Job& job) {
     const Layout layout = input_layout(job);
     Json doc;
     doc["scupper_job"] = 1;
@@ -49,6 +61,7 @@ std::string write_job(const Job& job) {
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
     doc["posting"] = posting_names.at(static_cast<std::size_t>(job.posting));
+    doc["stages"] = write_stages(job.stages);
     doc["operations"] = Json::array();
     for (const Operation& op : job.operations) {
         doc["operations"].push_back(write_operation(op));
@@ -65,7 +78,11 @@ std::string write_job(const Job& job) {
     for (const auto& [id, settings] : job.overrides) {
         doc["overrides"][id] = write_settings(settings, layout, job.currency);
     }
-    return doc.dump(2);
+    return doc;
+}
+
+std::string write_job(const Job& job) {
+    return detail::job_document(job).dump(2);
 }
 
 } // namespace scupper::json

@@ -78,6 +78,7 @@ TEST_CASE("a row of the programme is the estimate of that structure alone") {
         if (row % 50 == 0) {
             const auto e = estimate::estimate(structures[p.priced[row]], demo_plan());
             CHECK(total == e.figure("cost.total"));
+            CHECK(p.closures[row] == e.resolved.model.closure);
         }
     }
     CHECK(p.totals[column] == Approx(sum).epsilon(1e-9));

@@ -1,8 +1,8 @@
-#include <string>
-
 #include "catch.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json.hpp"
+
+#include <string>
 
 using namespace scupper;
 
@@ -53,7 +53,8 @@ TEST_CASE("a production rate is held as time per unit, low and high change place
 }
 
 TEST_CASE("values keep low, likely, high, source, share and basis") {
-    const Job job = read(R"("nozzle[hand_line].bore": {"low": "3/8 in", "likely": "1/2 in", "high": "5/8 in",
+    const Job job =
+        read(R"("nozzle[hand_line].bore": {"low": "3/8 in", "likely": "1/2 in", "high": "5/8 in",
         "source": "yard list", "date": "2026-03-01", "shared_share": 0.25, "basis": "measured"})");
     const Setting& bore = setting(job, "nozzle[hand_line].bore");
     CHECK(bore.value.guess.low == Approx(0.375 * 0.0254));
@@ -87,8 +88,8 @@ TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
     CHECK(refused<UnitError>(small_job(R"("price.water": "8 EUR/m3")")).id() == "json.currency");
     CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["1 in", "2 in"])")).id() ==
           "json.type");
-    CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["2 in", "1 in", "3 in"])")).id() ==
-          "json.order");
+    CHECK(refused<InputError>(small_job(R"("nozzle[hand_line].bore": ["2 in", "1 in", "3 in"])"))
+              .id() == "json.order");
     CHECK(refused<InputError>(R"({"scupper_job": 1, "labour": 3})").path() == "job.json.labour");
     CHECK(refused<InputError>(R"({"scupper_job": 1, "overrides": "x"})").id() == "json.type");
     CHECK(refused<InputError>(R"({"scupper_job": 2})").id() == "json.version");
@@ -128,6 +129,7 @@ TEST_CASE("every shipped value says where it comes from") {
     for (const Setting& s : json::demo_job().settings) {
         INFO(s.key);
         REQUIRE(s.origin != nullptr);
-        CHECK((s.origin->source == "common practice" || s.origin->source == "invented for the demo"));
+        CHECK(
+            (s.origin->source == "common practice" || s.origin->source == "invented for the demo"));
     }
 }

@@ -25,10 +25,11 @@ struct Unpriced {
 
 /// A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
 struct Programme {
-    std::shared_ptr<const Plan> plan; ///< [-] the job it was priced under
-    std::vector<std::string> keys;    ///< figure of each column
-    std::vector<std::size_t> priced;  ///< [-, n] positions among the structures
-    std::vector<double> table;        ///< [SI unit of each figure, n x keys] row by row
+    std::shared_ptr<const Plan> plan;    ///< [-] the job it was priced under
+    std::vector<std::string> keys;       ///< figure of each column
+    std::vector<std::size_t> priced;     ///< [-, n] positions among the structures
+    std::vector<closure::Kind> closures; ///< [-, n] how the road is closed, by priced row
+    std::vector<double> table;           ///< [SI unit of each figure, n x keys] row by row
     std::vector<double> totals;     ///< [SI unit of each figure] sums; NaN where a sum is no sense
     std::vector<Unpriced> unpriced; ///< [-, n] in the order of the structures
 };
@@ -49,5 +50,27 @@ std::vector<std::string> programme_keys();
 /// Verified by: tests/cpp/estimate/test_programme.cpp
 Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<const Plan> plan,
                        unsigned threads = 0, const RunProgress& progress = {});
+
+/// The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
+///
+/// In every draw the shared share of an input, such as a wage, is the same for all structures and
+/// the rest is each one's own: the total spreads less than its structures, and more than if none
+/// of it were shared.
+/// Formula: quantiles over draws of the sum over structures
+/// @param programme [-] a programme
+/// @param structures [-, n] the records it was priced from, in the same order
+/// @param settings [-] seed, number of draws, kind of sampling
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told how far the run is; may be empty
+/// @return [SI unit of each figure, n] by column: 5 %, 50 % and 95 % beside the total; NaN where a
+/// draw leaves a structure without a number
+/// Range: at least one draw. The same bits for any number of threads.
+/// Errors: Interrupted `estimate.stopped` where progress says so.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_programme_ranges.cpp
+std::vector<RangedFigure> total_ranges(const Programme& programme,
+                                       std::span<const Structure> structures,
+                                       const DrawSettings& settings, unsigned threads = 0,
+                                       const RunProgress& progress = {});
 
 } // namespace scupper::estimate

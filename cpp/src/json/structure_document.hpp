@@ -1,0 +1,16 @@
+#pragma once
+// The record of a structure as part of a document.
+
+#include "scupper/structure.hpp"
+#include "values.hpp"
+
+namespace scupper::json::detail {
+
+/// The document of a record.
+Json structure_document(const Structure& structure);
+/// A record from its document.
+Structure read_structure_document(const Json& doc, const std::string& path);
+/// The text of a document; throws where some of its text is no UTF-8.
+std::string utf8_dump(const Json& doc, const std::string& path);
+
+} // namespace scupper::json::detail

@@ -1,0 +1,228 @@
+"""One structure's estimate on one page."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import TYPE_CHECKING, Any
+
+from scupper import _core
+from scupper._paper import counted, measured, money, nice, render, short, words
+from scupper._structure_facts import described
+
+if TYPE_CHECKING:
+    import pandas as pd
+
+    from scupper.estimating import Estimate
+
+Step = dict[str, Any]
+Ranges = dict[str, dict[str, Any]]
+
+#: A time on the clock below this is a rounding of zero [h].
+_NO_TIME = 1e-6
+_DEAREST = 5
+
+
+def page(estimate: Estimate) -> str:
+    """The page as HTML."""
+    ranges = ranges_of(estimate)
+    return render(
+        "page.html",
+        est=estimate,
+        about=described(estimate.structure, estimate.job.units),
+        heads=_heads(estimate, ranges),
+        strip=_strip(ranges["cost.total"]),
+        components=bars(estimate.cost.by("component")),
+        operations=_operations(estimate),
+        guesses=_guesses(estimate),
+        quantities=_quantities(estimate),
+        crew=crew(estimate),
+    )
+
+
+def ranges_of(estimate: Estimate) -> Ranges:
+    """P5, P50, P95 and value of the main figures, by key."""
+    table: Any = estimate.ranges().to_dict("index")
+    return dict(table)
+
+
+def inputs_of(estimate: Estimate, key: str) -> dict[str, Step]:
+    """The inputs that a figure rests on, by key."""
+    steps: list[Step] = estimate.explain(key).to_dict()["steps"]
+    return {step["key"]: step for step in steps if step["kind"] == "input"}
+
+
+def crew(estimate: Estimate) -> dict[str, float]:
+    """People at work, by crew."""
+    return _numbered(inputs_of(estimate, "hours.labour"), "labour[", "].people")
+
+
+def equipment(estimate: Estimate) -> dict[str, float]:
+    """Pieces of equipment on site, by name."""
+    return _numbered(inputs_of(estimate, "cost.equipment"), "equipment[", "].number")
+
+
+def _numbered(inputs: dict[str, Step], before: str, after: str) -> dict[str, float]:
+    return {
+        key[len(before) : -len(after)]: step["value"]
+        for key, step in inputs.items()
+        if key.startswith(before) and key.endswith(after) and step["value"] > 0
+    }
+
+
+def listed(numbers: dict[str, float]) -> str:
+    """As "4 × wash crew, 2 × flagger"."""
+    return ", ".join(f"{counted(n)} × {words(name)}" for name, n in numbers.items())
+
+
+def shown(estimate: Estimate, key: str) -> str:
+    """A figure with its unit, in as many digits as people say."""
+    return measured(*estimate._core.figure(key))
+
+
+def active_operations(estimate: Estimate) -> list[str]:
+    """The operations that take time here, in the order of the job; travel and the like last."""
+    times = estimate.to_pandas().set_index("key")["value"]
+    before, after = "operation[", "].time"
+    return [
+        key[len(before) : -len(after)]
+        for key, hours in times.items()
+        if isinstance(key, str) and key.startswith(before) and key.endswith(after)
+        if hours > _NO_TIME
+    ]
+
+
+def drains(estimate: Estimate) -> tuple[str, str]:
+    """How many drains, and how that is known."""
+    number = shown(estimate, "drain_count")
+    for label, low, high, *_ in estimate._core.untold():
+        if label == "drains":
+            return f"{low:,.0f}–{high:,.0f}", f"not counted; priced at {number}"
+    return number, known(estimate, "drain_count")[0]
+
+
+def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
+    """The figures at the top: what, figure, what goes with it."""
+
+    def between(key: str) -> str:
+        return f"{short(ranges[key]['P5'])}–{short(ranges[key]['P95'])}"
+
+    tank = _size(estimate, "water.refills", "tank.volume")
+    payload = _size(estimate, "debris.loads", "haul.payload")
+    shift = _size(estimate, "shift.count", "shift.length")
+    people = counted(sum(crew(estimate).values()))
+    number, how = drains(estimate)
+
+    def head(what: str, figure: str, *notes: str) -> dict[str, Any]:
+        return {"what": what, "figure": figure, "notes": notes}
+
+    return [
+        head("crew-shifts", shown(estimate, "shift.count"), between("shift.count"),
+             f"{people} people{shift}"),
+        head("truckloads of water", shown(estimate, "water.refills"), between("water.refills"),
+             f"tank{tank}"),
+        head("truckloads of debris", shown(estimate, "debris.loads"), between("debris.loads"),
+             f"{shown(estimate, 'debris.mass')}{payload} a load"),
+        head("water", shown(estimate, "water.volume"), between("water.volume")),
+        head("drains", number, how),
+        head("labour-hours", shown(estimate, "hours.labour").removesuffix(" labour-h"),
+             between("hours.labour"),
+             f"on site {shown(estimate, 'hours.on_site')}",
+             f"paid {shown(estimate, 'hours.paid')} a person"),
+    ]  # fmt: skip
+
+
+def _size(estimate: Estimate, figure: str, key: str) -> str:
+    """The size of a tank, truck or shift that a figure is divided by."""
+    step = inputs_of(estimate, figure).get(key)
+    return f" of {counted(step['value'])} {nice(step['unit'])}" if step else ""
+
+
+def _strip(row: dict[str, Any]) -> dict[str, Any]:
+    """Where P5, P50, P95 and the price stand on a line from 0, in per cent of its length."""
+    end = float(row["P95"]) * 1.08 or 1.0
+    places = {name: 100 * float(row[name]) / end for name in ("P5", "P50", "P95", "value")}
+    return {"at": places, **{name: money(row[name]) for name in places}}
+
+
+def bars(amounts: pd.Series[float]) -> list[dict[str, Any]]:
+    """Amounts with the length of their bar in per cent of the longest."""
+    longest = max((float(a) for a in amounts), default=0.0) or 1.0
+    return [
+        {"name": str(name), "amount": float(amount), "width": 100 * max(float(amount), 0) / longest}
+        for name, amount in amounts.items()
+    ]
+
+
+def _guesses(estimate: Estimate) -> list[dict[str, Any]]:
+    """The dearest guesses; low and likely without the unit where high has the same."""
+    table: Any = estimate.assumptions.head(_DEAREST).to_dict("records")
+    rows: list[dict[str, Any]] = table
+    for row in rows:
+        unit = row["high"].partition(" ")[2]
+        low, likely = (row[name].removesuffix(f" {unit}") for name in ("low", "likely"))
+        row["span"] = nice(f"{low} – {likely} – {row['high']}")
+    return rows
+
+
+def _operations(estimate: Estimate) -> list[dict[str, Any]]:
+    """The operations that cost money, the dearest first, with quantity and time."""
+    return [
+        row
+        | {
+            "quantity": worked(estimate, row["name"]),
+            "time": shown(estimate, f"operation[{row['name']}].time")
+            if row["name"] in active_operations(estimate)
+            else "",
+        }
+        for row in bars(estimate.cost.by("operation"))
+    ]
+
+
+def worked(estimate: Estimate, operation: str) -> str:
+    """The quantity that an operation works, empty where it works none."""
+    key = f"operation[{operation}].quantity"
+    return shown(estimate, key) if estimate._core.figure(key)[0] > 0 else ""
+
+
+def known(estimate: Estimate, key: str) -> tuple[str, str]:
+    """How a figure is known: the least sure basis among its inputs, and the inputs that have it.
+
+    One that rests on no input follows from the record alone.
+    """
+    order = _core.basis_names()
+    inputs = inputs_of(estimate, key).values()
+    found = [basis for basis in order if any(step["basis"] == basis for step in inputs)]
+    if not found:
+        return "recorded", ""
+    names = dict.fromkeys(step["name"] for step in inputs if step["basis"] == found[-1])
+    return found[-1], ", ".join(names)
+
+
+def _quantities(estimate: Estimate) -> list[dict[str, Any]]:
+    """Every quantity there is, those that this job works first."""
+    return sorted(_quantity_rows(estimate), key=lambda row: not row["priced"])
+
+
+def _quantity_rows(estimate: Estimate) -> Iterator[dict[str, Any]]:
+    drivers = _drivers(estimate)
+    labels = estimate.to_pandas().set_index("key")["label"]
+    for slot, _ in _core.take_off_columns("si"):
+        key = f"takeoff[{slot}].quantity"
+        number, unit = estimate._core.figure(key)
+        if number > 0:
+            basis, rests = known(estimate, key)
+            yield {
+                "label": labels[key],
+                "figure": measured(number, unit),
+                "basis": basis,
+                "rests": rests,
+                "priced": slot in drivers,
+            }
+
+
+def _drivers(estimate: Estimate) -> set[str]:
+    """The quantities that drive an operation at work here; drains count by their condition."""
+    at_work = active_operations(estimate)
+    rows = estimate.job.to_dict()["operations"]
+    drivers = {row["driver"] for row in rows if row["name"] in at_work}
+    return drivers | ({"drain_count"} if any(d.startswith("drain_") for d in drivers) else set())
