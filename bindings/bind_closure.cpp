@@ -57,6 +57,41 @@ NumberArray device_count(const Array& length, const Array& spacing) {
         length, spacing);
 }
 
+NumberArray one_lane_cycle(const Array& length, const Array& speed, const Array& green) {
+    return elementwise(
+        [](double l, double v, double g) {
+            return c::one_lane_cycle(Length<>(l), Speed<>(v), Time<>(g)).si();
+        },
+        length, speed, green);
+}
+
+NumberArray one_lane_capacity(const Array& length, const Array& speed, const Array& green,
+                              const Array& saturation) {
+    return elementwise(
+        [](double l, double v, double g, double s) {
+            return c::one_lane_capacity(Length<>(l), Speed<>(v), Time<>(g), c::TrafficFlow<>(s))
+                .si();
+        },
+        length, speed, green, saturation);
+}
+
+NumberArray hourly_demand(const Array& daily, const Array& hourly_share,
+                          const Array& directional_share) {
+    return elementwise([](double n, double hour,
+                          double way) { return c::hourly_demand(Count<>(n), hour, way).si(); },
+                       daily, hourly_share, directional_share);
+}
+
+/// Place of the first hour, and how many.
+std::pair<std::size_t, std::size_t> window(const std::vector<double>& demand, double capacity) {
+    std::vector<c::TrafficFlow<>> hours;
+    for (const double vehicles : demand) {
+        hours.emplace_back(vehicles);
+    }
+    const c::Window found = c::window(hours, c::TrafficFlow<>(capacity));
+    return {found.first, found.hours};
+}
+
 Plan plan(double speed, const std::string& kind, const std::string& road, double lane_width,
           double shoulder_width, double work_length, int lanes_closed, const std::string& edition,
           bool divided, double downgrade) {
@@ -89,6 +124,12 @@ Columns element_columns(const Elements& rows) {
 
 void bind_plan(py::module_& m) {
     py::class_<Plan>(m, "ClosurePlan", doc("closure::Plan"))
+        .def_property_readonly(
+            "kind", [](const Plan& p) { return c::kind_name(p.kind); }, doc("closure::Plan::kind"))
+        .def_property_readonly(
+            "taper", [](const Plan& p) { return p.taper.si(); }, doc("closure::Plan::taper"))
+        .def_property_readonly(
+            "buffer", [](const Plan& p) { return p.buffer.si(); }, doc("closure::Plan::buffer"))
         .def(
             "elements", [](const Plan& p) { return element_columns(p.elements); },
             doc("closure::Plan::elements"))
@@ -127,6 +168,13 @@ void bind_closure(py::module_& m) {
           arg("speed"));
     m.def("device_count", &device_count, doc("closure::device_count"), arg("length"),
           arg("spacing"));
+    m.def("one_lane_cycle", &one_lane_cycle, doc("closure::one_lane_cycle"), arg("length"),
+          arg("speed"), arg("green"));
+    m.def("one_lane_capacity", &one_lane_capacity, doc("closure::one_lane_capacity"), arg("length"),
+          arg("speed"), arg("green"), arg("saturation"));
+    m.def("hourly_demand", &hourly_demand, doc("closure::hourly_demand"), arg("daily"),
+          arg("hourly_share"), arg("directional_share"));
+    m.def("closure_window", &window, doc("closure::window"), arg("demand"), arg("capacity"));
     bind_plan(m);
     m.def("closure_plan", &plan, doc("closure::plan"), arg("speed"), arg("kind"), arg("road"),
           arg("lane_width"), arg("shoulder_width"), arg("work_length"), arg("lanes_closed"),

@@ -187,6 +187,10 @@ void bind_estimate(py::module_& m) {
         .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
         .def("refused", &estimate::refused_operations, doc("estimate::refused_operations"))
         .def("cautions", &caution_rows, doc("estimate::cautions"))
+        .def(
+            "closure_plan", [](const Estimate& e) { return estimate::closure_plan(e); },
+            doc("estimate::closure_plan"))
+        .def("posting_warnings", &estimate::posting_warnings, doc("estimate::posting_warnings"))
         .def("untold", &untold_rows, doc("estimate::untold_quantities"));
     m.def("estimate", &price, doc("estimate::estimate"), arg("structure"), arg("plan"));
 }

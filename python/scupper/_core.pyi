@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -263,6 +263,11 @@ class ClosurePlan:
         [-]
         """
     @property
+    def buffer(self) -> float:
+        """
+        [m] between the last of them and the work space
+        """
+    @property
     def cautions(self) -> list[str]:
         """
         `plan_caution`, then what this plan leaves open
@@ -278,6 +283,11 @@ class ClosurePlan:
         [-] on duty at a time
         """
     @property
+    def kind(self) -> str:
+        """
+        [-] how the road is narrowed or closed
+        """
+    @property
     def length(self) -> float:
         """
         [m] first advance sign to end of downstream taper
@@ -291,6 +301,11 @@ class ClosurePlan:
     def shadow_vehicles(self) -> int:
         """
         [-] with truck-mounted attenuator
+        """
+    @property
+    def taper(self) -> float:
+        """
+        [m] tapers before the work space, together
         """
 class Plan:
     """
@@ -676,6 +691,36 @@ class Estimate:
         -----------
         tests/cpp/estimate/test_cautions.cpp
         """
+    def closure_plan(self) -> ClosurePlan:
+        """
+        The lay-out of the closure: what stands on the road, and what it rests on as cautions.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [m, each, -]
+            as `closure::plan`; what was assumed of the road is among the cautions
+        
+        Range
+        -----
+        any estimate; of kind none it is empty. Its devices are not priced one by one.
+        
+        Errors
+        ------
+        those of `closure::plan`, as where a shoulder closure finds no shoulder.
+        
+        Source
+        ------
+        `closure::plan`
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_site_closure.cpp
+        """
     def cost_lines(self) -> dict[str, typing.Any]:
         """
         The cost lines that are not zero; they add up to the total.
@@ -771,6 +816,36 @@ class Estimate:
     def methods(self) -> list[str]:
         """
         Methods whose nozzle runs at this structure.
+        """
+    def posting_warnings(self) -> list[str]:
+        """
+        What the weight posting of this structure does to the work, in numbers.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [text, n]
+            one sentence for each; none where the bridge has no weight limit
+        
+        Range
+        -----
+        any estimate. The sign on the bridge governs.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        FHWA-PD-96-001 (1995), item 41; the limit names its own
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_posting.cpp
         """
     def ranges(self, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
         """
@@ -1162,6 +1237,43 @@ def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, 
     -----------
     tests/cpp/closure/test_plan.cpp
     """
+def closure_window(demand: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], capacity: typing.SupportsFloat | typing.SupportsIndex) -> tuple[int, int]:
+    """
+    The longest run of hours in which the traffic fits through what a closure leaves open.
+    
+    Parameters
+    ----------
+    demand : [each/s, n]
+        vehicles that want to pass, hour by hour
+    capacity : [each/s]
+        what the open lanes carry together, >= 0
+    
+    Returns
+    -------
+    [-]
+        first hour and how many
+    
+    Formula
+    -------
+    hours whose demand <= capacity, side by side; the earliest of equal runs. Twenty-four
+    hours are a whole day, in which the last hour is followed by the first
+    
+    Range
+    -----
+    any number of hours. Queues left by an hour before are not seen.
+    
+    Errors
+    ------
+    InputError `closure.demand`, `closure.capacity` where negative or no number
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_capacity.cpp
+    """
 def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How many devices a line of a given length takes, one at either end.
@@ -1489,6 +1601,45 @@ def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.f
     -----------
     tests/cpp/hydraulics/test_trade_friction.cpp
     """
+def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hourly_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], directional_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much traffic wants to pass in one direction in a given hour of the day.
+    
+    Parameters
+    ----------
+    daily : [each]
+        vehicles a day; item 29 counts all directions that the structure carries
+    hourly_share : [-]
+        share of the day's traffic in the hour, 0 to 1
+    directional_share : [-]
+        share of the direction, 0 to 1; 1 on a one-way structure
+    
+    Returns
+    -------
+    [each/s]
+        vehicles that want to pass
+    
+    Formula
+    -------
+    demand = daily x hourly share x directional share, by the hour
+    
+    Range
+    -----
+    the mean of the hour; peaks within it are not seen.
+    
+    Errors
+    ------
+    InputError `closure.daily`, `closure.hourly_share`, `closure.directional_share` where
+    out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_capacity.cpp
+    """
 def job_keys() -> list[str]:
     """
     Keys of a job document [text, n].
@@ -1733,6 +1884,84 @@ def nozzle_reaction(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
     """
+def one_lane_capacity(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], green: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], saturation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much traffic of one direction gets through where both take turns in one lane.
+    
+    Parameters
+    ----------
+    length : [m]
+        between the two places where traffic waits, >= 0
+    speed : [m/s]
+        at which vehicles pass, > 0
+    green : [s]
+        that each direction gets, > 0
+    saturation : [each/s]
+        vehicles that leave a waiting line while it has green, > 0
+    
+    Returns
+    -------
+    [each/s]
+        vehicles a direction
+    
+    Formula
+    -------
+    capacity = saturation x green / cycle
+    
+    Range
+    -----
+    as `one_lane_cycle`; a demand close to it already queues.
+    
+    Errors
+    ------
+    those of `one_lane_cycle`; InputError `closure.saturation` where out of range
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_capacity.cpp
+    """
+def one_lane_cycle(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], green: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How long one round lasts where both directions take turns in one lane.
+    
+    Parameters
+    ----------
+    length : [m]
+        between the two places where traffic waits, >= 0
+    speed : [m/s]
+        at which vehicles pass, > 0
+    green : [s]
+        that each direction gets, > 0
+    
+    Returns
+    -------
+    [s]
+        from a direction's green to its next
+    
+    Formula
+    -------
+    cycle = 2 (green + length / speed): each direction's green, then the lane runs empty
+    
+    Range
+    -----
+    flaggers or signals with the same green both ways; start-up losses are not counted.
+    
+    Errors
+    ------
+    InputError `closure.length`, `closure.speed`, `closure.green` where out of range
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_capacity.cpp
+    """
 def parse_as(text: str, like: str, path: str) -> float:
     """
     The SI value of a text, of the dimension that `like` is a unit of.
@@ -1816,7 +2045,7 @@ def read_inventory(path: str, progress: typing.Any) -> Inventory:
     """
 def rules() -> dict[str, typing.Any]:
     """
-    Every rule, in the order of the input schema, then the quantities [-, n].
+    Every rule, in the order of the input schema, the quantities, then the site [-, n].
     """
 def shown_unit(like: str, units: str) -> str:
     """

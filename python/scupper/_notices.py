@@ -16,9 +16,10 @@ ONE_PERSON_REACTION = (60, "lbf")
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
-    """Quantities no record tells, with the money that rests on them; a nozzle that pushes hard;
-    washing that is refused because no water may be used."""
-    return [*_untold(estimate), *_reaction(estimate), *_refused(estimate)]
+    """The bridge's weight posting; quantities no record tells, with the money that rests on them;
+    a nozzle that pushes hard; washing that is refused because no water may be used."""
+    posting = estimate._core.posting_warnings()
+    return [*posting, *_untold(estimate), *_reaction(estimate), *_refused(estimate)]
 
 
 def _untold(estimate: Estimate) -> Iterator[str]:

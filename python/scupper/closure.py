@@ -28,15 +28,27 @@ if TYPE_CHECKING:
 __all__ = [
     "Plan",
     "SignSpacing",
+    "Window",
     "buffer_length",
     "device_count",
+    "hourly_demand",
     "kind_by_record",
+    "one_lane_capacity",
+    "one_lane_cycle",
     "plan",
     "sign_spacing",
     "tangent_device_spacing",
     "taper_device_spacing",
     "taper_length",
+    "window",
 ]
+
+
+class Window(NamedTuple):
+    """A run of hours: the place of the first among those given, and how many."""
+
+    first: int
+    hours: int
 
 
 class SignSpacing(NamedTuple):
@@ -101,11 +113,63 @@ def device_count(length: Any, spacing: Any, *, units: Units = None) -> Quantity:
     return result(_core.device_count(*given.shaped()), "each")
 
 
+@_described_by(_core.one_lane_cycle)
+def one_lane_cycle(length: Any, speed: Any, green: Any, *, units: Units = None) -> Quantity:
+    """In second."""
+    given = Arguments(units)
+    given.add("length", length, "m")
+    given.add("speed", speed, "m/s")
+    given.add("green", green, "s")
+    return result(_core.one_lane_cycle(*given.shaped()), "s")
+
+
+@_described_by(_core.one_lane_capacity)
+def one_lane_capacity(
+    length: Any, speed: Any, green: Any, saturation: Any, *, units: Units = None
+) -> Quantity:
+    """`saturation` as ``"1,500 vehicle/h"``; the unit of the result is pint's ``count/second``."""
+    given = Arguments(units)
+    given.add("length", length, "m")
+    given.add("speed", speed, "m/s")
+    given.add("green", green, "s")
+    given.add("saturation", saturation, "each/s")
+    return result(_core.one_lane_capacity(*given.shaped()), "each/s")
+
+
+@_described_by(_core.hourly_demand)
+def hourly_demand(
+    daily: Any, hourly_share: Any, directional_share: Any = 1, *, units: Units = None
+) -> Quantity:
+    """`daily` is a plain number of vehicles; shares as 0.06; the result in ``count/second``."""
+    given = Arguments(units)
+    given.add("daily", daily, "1")
+    given.add("hourly_share", hourly_share, "1")
+    given.add("directional_share", directional_share, "1")
+    return result(_core.hourly_demand(*given.shaped()), "each/s")
+
+
+@_described_by(_core.closure_window)
+def window(demand: Any, capacity: Any, *, units: Units = None) -> Window:
+    """`demand` hour by hour as `hourly_demand` gives it, `capacity` one value."""
+    given = Arguments(units)
+    given.add("demand", demand, "each/s")
+    (hours,) = given.shaped()
+    if hours.ndim != 1:
+        raise InputError("arguments.shape", "demand", f"an array {hours.shape}", "one row of hours")
+    return Window(
+        *_core.closure_window(hours.tolist(), _one("capacity", capacity, "each/s", units))
+    )
+
+
 class Plan:
     """A first lay-out of a closure. Lengths are pint quantities, counts whole numbers.
 
     Attributes
     ----------
+    kind : str
+        How the road is narrowed or closed.
+    taper, buffer : pint.Quantity
+        Tapers before the work space together; the empty stretch between them and the work space.
     length : pint.Quantity
         From the first advance sign to the end of the last stretch.
     opposite_approach : pint.Quantity
@@ -122,6 +186,9 @@ class Plan:
 
     def __init__(self, core: _core.ClosurePlan) -> None:
         self._core = core
+        self.kind: str = core.kind
+        self.taper: Quantity = in_pint(core.taper, "m")
+        self.buffer: Quantity = in_pint(core.buffer, "m")
         self.length: Quantity = in_pint(core.length, "m")
         self.opposite_approach: Quantity = in_pint(core.opposite_approach, "m")
         self.devices: int = core.devices
@@ -155,6 +222,7 @@ class Plan:
             )
         ]
         return [
+            ("kind", self.kind.replace("_", " ")),
             *lines,
             ("whole length", _feet(self._core.length)),
             ("opposite approach", _feet(self._core.opposite_approach)),

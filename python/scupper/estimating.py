@@ -13,6 +13,7 @@ from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._notices import warnings_of
 from scupper._stamp import stamp
+from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
 from scupper.units import in_pint
 
@@ -186,9 +187,20 @@ class Estimate:
 
     @cached_property
     def warnings(self) -> list[str]:
-        """What to measure or mind: quantities no record tells, a nozzle that pushes hard, washing
-        that is refused where no water may be used."""
+        """What to mind or measure: a weight posting, quantities no record tells, a nozzle that
+        pushes hard, washing that is refused where no water may be used."""
         return warnings_of(self)
+
+    @cached_property
+    def closure_plan(self) -> ClosurePlan:
+        """Signs, tapers, buffer and devices of the closure, laid out from record and ``road.*``.
+
+        Raises
+        ------
+        InputError
+            Where the road leaves no room for it, as a shoulder closure without a shoulder.
+        """
+        return ClosurePlan(self._core.closure_plan())
 
     @cached_property
     def cautions(self) -> list[dict[str, str]]:

@@ -183,6 +183,7 @@ def test_what_is_not_priced_says_why(records: dict[str, Row], programme: sc.Prog
         if row[DESIGN] == "19":
             assert reasons.pop(number).startswith("a culvert")
     assert reasons.pop("TC-0041").startswith("a tunnel")
+    assert reasons.pop("TC-0090").startswith("closed to all traffic")
     assert reasons.pop("TC-0138").startswith("buried")
     assert reasons.pop("TC-0048").startswith("no dimensions")
     assert reasons.pop("TC-0145").startswith("no dimensions")

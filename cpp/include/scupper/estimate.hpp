@@ -13,5 +13,6 @@
 #include "scupper/estimate/resolve.hpp"
 #include "scupper/estimate/run.hpp"
 #include "scupper/estimate/show.hpp"
+#include "scupper/estimate/site_closure.hpp"
 #include "scupper/estimate/take_off_table.hpp"
 #include "scupper/estimate/workbook.hpp"

@@ -8,3 +8,4 @@
 #include "scupper/takeoff/quantities.hpp"
 #include "scupper/takeoff/rules.hpp"
 #include "scupper/takeoff/shape.hpp"
+#include "scupper/takeoff/site.hpp"

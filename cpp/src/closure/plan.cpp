@@ -69,8 +69,11 @@ void append_line(Plan& plan, std::string_view name, const Length<>& length,
 
 void append_taper(Plan& plan, const Site& site, std::string_view name, TaperKind kind) {
     const Length<> offset = kind == TaperKind::shoulder ? site.shoulder_width : site.lane_width;
-    append_line(plan, name, taper_length(site.speed, offset, kind),
-                taper_device_spacing(site.speed, kind));
+    const Length<> length = taper_length(site.speed, offset, kind);
+    append_line(plan, name, length, taper_device_spacing(site.speed, kind));
+    if (kind != TaperKind::downstream) {
+        plan.taper += length;
+    }
 }
 
 void append_advance_warning(Plan& plan, const SignSpacing& spacing) {
@@ -107,7 +110,8 @@ void append_transition(Plan& plan, const Site& site) {
 
 void append_activity(Plan& plan, const Site& site) {
     const Length<> spacing = tangent_device_spacing(site.speed);
-    append_line(plan, "buffer", buffer_length(site.speed, site.downgrade), spacing);
+    plan.buffer = buffer_length(site.speed, site.downgrade);
+    append_line(plan, "buffer", plan.buffer, spacing);
     append_line(plan, "work_space", site.work_length, spacing);
     if (site.kind != Kind::shoulder) {
         append_taper(plan, site, "downstream_taper", TaperKind::downstream);
@@ -122,12 +126,13 @@ void count_signs(Plan& plan, const Site& site, const SignSpacing& spacing) {
 
 void add_cautions(Plan& plan, const Site& site) {
     if (site.kind == Kind::full_closure) {
-        plan.cautions.push_back(
+        plan.cautions.emplace_back(
             "A full closure needs barricades at both ends and a signed detour; they are not "
             "counted here.");
     } else if (site.kind != Kind::one_lane_two_way && !taper_formula_exists(site.speed)) {
-        plan.cautions.push_back("No taper formula is published between 40 and 45 mph; the longer "
-                                "one is used.");
+        plan.cautions.emplace_back(
+            "No taper formula is published between 40 and 45 mph; the longer "
+            "one is used.");
     }
 }
 
@@ -136,7 +141,8 @@ void add_cautions(Plan& plan, const Site& site) {
 Plan plan(const Site& site) {
     require_site(site);
     Plan out;
-    out.cautions.push_back(plan_caution);
+    out.kind = site.kind;
+    out.cautions.emplace_back(plan_caution);
     if (site.kind == Kind::none) {
         return out;
     }

@@ -1,5 +1,6 @@
 #include "scupper/estimate/estimate.hpp"
 
+#include "posting.hpp"
 #include "price_steps.hpp"
 #include "scupper/error.hpp"
 #include "scupper/work.hpp"
@@ -26,6 +27,9 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     if (!resolved.model.shape.washable) {
         return Outcome::not_washable;
     }
+    if (detail::stops_work(resolved.model.posting)) {
+        return Outcome::posting;
+    }
     const Inputs<double> in(plan.inputs, resolved.values.data());
     for (std::size_t stage = 0; stage < plan.stages.size(); ++stage) {
         const auto shift = detail::stage_shift(resolved.model, stage, in);
@@ -49,12 +53,12 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     return Outcome::no_number;
 }
 
-std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
+std::string outcome_reason(Outcome outcome, const Resolved& resolved) {
     switch (outcome) {
     case Outcome::priced:
         return "priced";
     case Outcome::not_washable:
-        return std::string(takeoff::verdict_reason(verdict));
+        return std::string(takeoff::verdict_reason(resolved.verdict));
     case Outcome::no_flow:
         return "no water reaches the nozzle: the pump's pressure is below the lift";
     case Outcome::no_work_time:
@@ -62,6 +66,8 @@ std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
     case Outcome::no_payload:
         return "a haul truck may carry nothing: empty, with the water aboard, it weighs its whole "
                "gross limit";
+    case Outcome::posting:
+        return detail::posting_reason(resolved);
     case Outcome::no_number:
         break;
     }
@@ -91,7 +97,7 @@ Estimate estimate(const Structure& structure, std::shared_ptr<const Plan> plan) 
     const Outcome outcome = outcome_of(e.resolved, e.figures, *e.plan);
     if (outcome != Outcome::priced) {
         throw InputError({"estimate.unpriced", structure_key(structure),
-                          outcome_reason(outcome, e.resolved.verdict),
+                          outcome_reason(outcome, e.resolved),
                           "a structure that is washed as a bridge, and a job that reaches it"});
     }
     return e;

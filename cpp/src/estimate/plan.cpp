@@ -82,12 +82,19 @@ bool is_needed(const Plan& plan, const std::string& key) {
     return true;
 }
 
-/// Dimensions follow from the record and given quantities from a survey; all else must be there.
+/// Given quantities come from a survey; the posted limit and the road from the record.
+bool follows_from_structure(const std::string& key) {
+    const bool road =
+        key == "road.speed" || key == "road.lane_width" || key == "road.shoulder_width";
+    return road || key.starts_with("quantity[") || key == "posting.limit";
+}
+
+/// Dimensions follow from the record; what does not follow from the structure must be there.
 void require_complete(const Plan& plan) {
     for (std::size_t i = takeoff::dimension_count; i < plan.base.size(); ++i) {
         const LayoutField& field = plan.inputs.fields()[i];
-        const bool survey = field.key.starts_with("quantity[");
-        if (!survey && std::isnan(plan.base[i].guess.likely) && is_needed(plan, field.key)) {
+        if (!follows_from_structure(field.key) && std::isnan(plan.base[i].guess.likely) &&
+            is_needed(plan, field.key)) {
             throw InputError({"job.missing", "job.inputs", "no value for \"" + field.key + "\"",
                               "a value with its unit in the job or its rate book"});
         }

@@ -25,6 +25,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.underside |= word == "underside";
         condition.dry_removal |= word == "dry_removal";
         condition.wet_removal |= word == "wet_removal";
+        condition.posted |= word == "posted";
     }
     return condition;
 }
@@ -90,7 +91,8 @@ Layout figure_layout(const Plan& plan) {
                                     {"operation", operations},
                                     {"haul", hauls},
                                     {"line", lines},
-                                    {"takeoff", slot_layout_rows()}});
+                                    {"takeoff", slot_layout_rows()},
+                                    {"truck", {{"water", {}, "water truck"}}}});
 }
 
 } // namespace

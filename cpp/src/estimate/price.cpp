@@ -9,6 +9,7 @@ Workspace<T>::Workspace(const Plan& plan) : figures(plan.figures) {
     crews.resize(1 + plan.stages.size() + plan.parties.size());
     picked_up.resize(plan.hauls.size());
     lines.resize(plan.methods.size());
+    slowing.resize(plan.methods.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
         lines[i].hose.resize(plan.methods[i].hose.size());
     }
@@ -18,6 +19,7 @@ template <class T>
 void price(const Model& model, const Inputs<T>& inputs, Workspace<T>& workspace) {
     workspace.figures.clear();
     detail::price_quantities(model, inputs, workspace);
+    detail::price_truck(model, inputs, workspace);
     detail::price_nozzle(model, inputs, workspace);
     detail::price_debris(model, inputs, workspace);
     detail::price_operations(model, inputs, workspace);

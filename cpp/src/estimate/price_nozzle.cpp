@@ -24,6 +24,21 @@ void fill_line(std::size_t row, const PlannedMethod& method, const Inputs<T>& in
                    in.template get<"nozzle.discharge_coefficient">(row)};
 }
 
+/// Where the truck stays on the approach the first segment is longer. The wash takes the same water
+/// as it would from the deck, and longer for it.
+template <class T>
+hydraulics::OperatingPoint<T> point_of(const Model& model, std::size_t row, Workspace<T>& ws) {
+    hydraulics::Line<T>& line = ws.lines[row];
+    const auto on_deck = hydraulics::operating_point(line);
+    if (model.posting != Posting::approach || line.hose.empty()) {
+        return on_deck;
+    }
+    line.hose.front().length += Length<T>(ws.quantities.by_slot[slot("approach_hose_length")]);
+    const auto on_approach = hydraulics::operating_point(line);
+    ws.slowing[row] = named("slower through the longer hose", on_deck.flow / on_approach.flow);
+    return on_approach;
+}
+
 } // namespace
 
 template <class T>
@@ -33,7 +48,7 @@ void price_nozzle(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
             continue;
         }
         fill_line(row, model.plan->methods[row], in, ws.lines[row]);
-        const hydraulics::OperatingPoint<T> point = hydraulics::operating_point(ws.lines[row]);
+        const hydraulics::OperatingPoint<T> point = point_of(model, row, ws);
         ws.figures.template set<"nozzle.flow">(point.flow, row);
         ws.figures.template set<"nozzle.pressure">(point.tip_pressure, row);
         ws.figures.template set<"nozzle.reaction">(point.reaction, row);

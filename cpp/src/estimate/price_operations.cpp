@@ -23,7 +23,10 @@ template <class T>
 Effort<T> by_rate(const Model& model, const PlannedOperation& op, const T& quantity,
                   const Inputs<T>& in, const Workspace<T>& ws) {
     const std::size_t row = op.input_row;
-    const Time<T> worked(quantity * in.template raw<"operation.time_per_unit">(row));
+    Time<T> worked(quantity * in.template raw<"operation.time_per_unit">(row));
+    if (model.posting == Posting::approach && op.method != no_method) {
+        worked = worked * ws.slowing[op.method];
+    }
     Effort<T> effort;
     if (op.timing == Timing::clock_rate) {
         effort.clock = worked;
@@ -39,13 +42,19 @@ Effort<T> by_rate(const Model& model, const PlannedOperation& op, const T& quant
 }
 
 template <class T>
-Effort<T> by_refill(const T& quantity, const Inputs<T>& in) {
-    const Time<T> stop = in.template get<"refill.connect_time">() +
-                         in.template get<"tank.volume">() / in.template get<"refill.fill_flow">();
+Effort<T> by_refill(const Model& model, const T& quantity, const Inputs<T>& in,
+                    const Workspace<T>& ws) {
+    const Time<T> trips =
+        quantity *
+        named("one trip to the water", work::trip_time(in.template get<"refill.distance">(),
+                                                       in.template get<"refill.speed">(),
+                                                       in.template get<"refill.connect_time">()));
+    const Volume<T> fetched =
+        named("water fetched",
+              work::water_fetched(ws.figures.template get<"water.volume">(),
+                                  ws.figures.template get<"truck.fill">(), shares_loads(model)));
     Effort<T> effort;
-    const Time<T> all =
-        quantity * named("one refill", work::trip_time(in.template get<"refill.distance">(),
-                                                       in.template get<"refill.speed">(), stop));
+    const Time<T> all = trips + fetched / in.template get<"refill.fill_flow">();
     effort.clock = max_of(all - in.template get<"refill.overlap_time">(), Time<T>(T(0.0)));
     return effort;
 }
@@ -66,7 +75,7 @@ Effort<T> effort_of(const Model& model, const PlannedOperation& op, const T& qua
     case Timing::clock_rate:
         return by_rate(model, op, quantity, in, ws);
     case Timing::refill:
-        return by_refill(quantity, in);
+        return by_refill(model, quantity, in, ws);
     case Timing::dump:
         return by_dump(op, ws);
     case Timing::closure:
@@ -88,7 +97,7 @@ void price_operation(const Model& model, std::size_t row, const Inputs<T>& in, W
 }
 
 template <class T>
-void price_water(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
+void price_water(const Model& model, Workspace<T>& ws) {
     Volume<T> water(T(0.0));
     for (std::size_t row = 0; row < model.active.size(); ++row) {
         if (model.active[row]) {
@@ -97,7 +106,7 @@ void price_water(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     }
     water = ws.figures.template set<"water.volume">(water);
     const Count<T> refills = ws.figures.template set<"water.refills">(
-        work::refills(water, in.template get<"tank.volume">(), shares_loads(model)));
+        work::refills(water, ws.figures.template get<"truck.fill">(), shares_loads(model)));
     put_quantity(slot("refill_count"), number(refills), ws);
 }
 
@@ -125,7 +134,7 @@ void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws)
         }
     };
     run([](const PlannedOperation& op) { return !follows(op); });
-    price_water(model, in, ws);
+    price_water(model, ws);
     price_hauls(model, in, ws);
     run(follows);
 }

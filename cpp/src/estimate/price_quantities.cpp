@@ -89,6 +89,16 @@ void count_positions(const Model& model, const Inputs<T>& in, takeoff::Quantitie
               count_up(q.by_slot[slot("support_line_length")] / reach), q);
 }
 
+template <class T>
+void measure_hose(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
+    constexpr Slot hose = slot("approach_hose_length");
+    if (model.posting == Posting::approach) {
+        put_count(model, in, hose, approach_hose(in).si(), q);
+    } else {
+        q.by_slot[hose] = T(0.0); // a length measured for a bridge that carries the truck
+    }
+}
+
 } // namespace
 
 template <class T>
@@ -101,6 +111,7 @@ void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws)
     ws.quantities = quantities_of(model, in);
     ws.quantities.by_slot[slot("visit_count")] = T(1.0);
     count_positions(model, in, ws.quantities);
+    measure_hose(model, in, ws.quantities);
     count_passes(model, in, 0, slot("flush_pass_count"), slot("flush_length"), ws.quantities);
     count_passes(model, in, 1, slot("broom_pass_count"), slot("broom_length"), ws.quantities);
     for (Slot s = 0; s < slot_table.size(); ++s) {

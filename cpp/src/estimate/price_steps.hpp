@@ -11,6 +11,12 @@ takeoff::Quantities<T> quantities_of(const Model& model, const Inputs<T>& in);
 /// Quantities of every component, given ones in place of inferred ones.
 template <class T>
 void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// How full the water truck comes, and what it then weighs.
+template <class T>
+void price_truck(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// How much longer the hose is where the truck stays on the approach.
+template <class T>
+Length<T> approach_hose(const Inputs<T>& in);
 /// Flow and pressure at the nozzle.
 template <class T>
 void price_nozzle(const Model& model, const Inputs<T>& in, Workspace<T>& ws);

@@ -12,7 +12,7 @@ namespace {
 /// Results by position, written by whichever thread gets there.
 struct Results {
     std::vector<Outcome> outcomes;
-    std::vector<takeoff::Verdict> verdicts;
+    std::vector<std::string> reasons; ///< empty where there is a price
     std::vector<closure::Kind> closures;
     std::vector<double> table;
 };
@@ -31,8 +31,7 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
     for (std::size_t i = 0; i < structures.size(); ++i) {
         if (results.outcomes[i] != Outcome::priced) {
             programme.unpriced.push_back(
-                {i, structures[i].id, structures[i].state,
-                 outcome_reason(results.outcomes[i], results.verdicts[i])});
+                {i, structures[i].id, structures[i].state, results.reasons[i]});
             continue;
         }
         programme.priced.push_back(i);
@@ -74,7 +73,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
     const std::vector<std::size_t> places = places_of(p, programme.keys);
     Results results;
     results.outcomes.resize(structures.size());
-    results.verdicts.resize(structures.size());
+    results.reasons.resize(structures.size());
     results.closures.resize(structures.size());
     results.table.resize(structures.size() * places.size());
     const auto block = [&](std::size_t first, std::size_t last) {
@@ -84,7 +83,9 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
             resolve(structures[i], p, resolved);
             price(resolved.model, Inputs<double>(p.inputs, resolved.values.data()), workspace);
             results.outcomes[i] = outcome_of(resolved, workspace.figures.values(), p);
-            results.verdicts[i] = resolved.verdict;
+            if (results.outcomes[i] != Outcome::priced) {
+                results.reasons[i] = outcome_reason(results.outcomes[i], resolved);
+            }
             results.closures[i] = resolved.model.closure;
             for (std::size_t k = 0; k < places.size(); ++k) {
                 results.table[i * places.size() + k] = workspace.figures.at(places[k]);

@@ -2,6 +2,7 @@
 
 #include "plan_parts.hpp"
 #include "resolve_parts.hpp"
+#include "posting.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -201,6 +202,7 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
            (c.dry_removal && dry) || (c.wet_removal && !dry) ||
            (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
+           (c.posted && model.posting != Posting::none) ||
            (c.closures & closures_around(model, crew)) != 0;
 }
 
@@ -218,12 +220,15 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.values = plan.base_values;
     r.stream = hash_text(key);
     put_inferred(inferred, plan, r);
+    detail::put_posted_limit(structure, r);
     for (const auto& [place, value] : measured) {
         put_measured(place, value, plan, r);
     }
     decide_closures(structure, plan, r.model);
     detail::refuse_wash_water(plan, r);
+    detail::decide_posting(structure, r);
     decide_activity(plan, r.model);
+    detail::require_hose(r.model);
 }
 
 } // namespace scupper::estimate

@@ -214,6 +214,16 @@ Sharing read_sharing(const std::string& word, const std::string& path) {
     return static_cast<Sharing>(index);
 }
 
+AtPosted read_posting(const std::string& word, const std::string& path) {
+    const int index = index_of(posting_names, word);
+    if (index < 0) {
+        throw UnknownNameError(
+            {"json.word", path, "\"" + word + "\"",
+             "\"" + nearest_name(word, posting_names) + "\"? approach, half_fill or refuse"});
+    }
+    return static_cast<AtPosted>(index);
+}
+
 /// An object of component name and word.
 std::map<std::string, std::string> read_words(const Json& doc, const char* key,
                                               const std::string& name) {
@@ -310,6 +320,8 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.closure = detail::text_or(doc, "closure", "by_record", path);
     job.sharing =
         read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
+    job.posting =
+        read_posting(detail::text_or(doc, "posting", "approach", path), path + ".posting");
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
     job.wash_water = read_word<WashWater>(wash_water_names, doc, "wash_water", path);

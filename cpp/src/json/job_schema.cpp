@@ -186,6 +186,7 @@ Form properties() {
          {"ways", closed(members(component_names, {}))},
          {"closure", one_of(by_record, closure_kind_names)},
          {"sharing", one_of(sharing_names)},
+         {"posting", one_of(posting_names)},
          {"stages", list_of(stage())},
          {"operations", list_of(operation())},
          {"labour", list_of(resource())},

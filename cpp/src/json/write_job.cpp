@@ -71,6 +71,7 @@ Json detail::job_document(const Job& job) {
     doc["ways"] = job.ways;
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
+    doc["posting"] = posting_names.at(static_cast<std::size_t>(job.posting));
     doc["stages"] = write_stages(job.stages);
     doc["operations"] = Json::array();
     for (const Operation& op : job.operations) {

@@ -60,7 +60,7 @@ std::string key_listing() {
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
            words("operation", operation_names) + words("method", method_names) +
            words("timing", timing_names) + words("condition", condition_names) +
-           words("sharing", sharing_names) + words("dump", dump_names) +
+           words("sharing", sharing_names) + words("dump", dump_names) + words("posting", posting_names) +
            words("wash_water", wash_water_names) + slots() + fields("input", input_table) +
            fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +

@@ -5,6 +5,7 @@
 #include "girder_rules.hpp"
 #include "quantity_rules.hpp"
 #include "scupper/uncertain.hpp"
+#include "site_rules.hpp"
 #include "support_rules.hpp"
 
 #include <algorithm>
@@ -13,13 +14,14 @@ namespace scupper::takeoff::detail {
 
 inline constexpr auto rule_table = [] {
     std::array<Rule, kind_rules.size() + deck_rules.size() + girder_rules.size() +
-                         support_rules.size() + quantity_rules.size()>
+                         support_rules.size() + quantity_rules.size() + site_rules.size()>
         all;
     auto* end = std::copy(kind_rules.begin(), kind_rules.end(), all.begin());
     end = std::copy(deck_rules.begin(), deck_rules.end(), end);
     end = std::copy(girder_rules.begin(), girder_rules.end(), end);
     end = std::copy(support_rules.begin(), support_rules.end(), end);
-    std::copy(quantity_rules.begin(), quantity_rules.end(), end);
+    end = std::copy(quantity_rules.begin(), quantity_rules.end(), end);
+    std::copy(site_rules.begin(), site_rules.end(), end);
     return all;
 }();
 

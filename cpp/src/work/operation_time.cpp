@@ -23,6 +23,11 @@ Count<T> refills(const Volume<T>& water, const Volume<T>& tank, bool shared) {
     return Count<T>(shared ? full : max_of(count_up(full) - 1.0, T(0.0)));
 }
 
+template <class T>
+Volume<T> water_fetched(const Volume<T>& water, const Volume<T>& tank, bool shared) {
+    return shared ? water : max_of(water - tank, Volume<T>(T(0.0)));
+}
+
 template Time<double> clock_time(const Time<double>&, const double&);
 template Time<Traced> clock_time(const Time<Traced>&, const Traced&);
 template Volume<double> nozzle_water(const Flow<double>&, const Time<double>&, const double&);
@@ -31,5 +36,7 @@ template Time<double> trip_time(const Length<double>&, const Speed<double>&, con
 template Time<Traced> trip_time(const Length<Traced>&, const Speed<Traced>&, const Time<Traced>&);
 template Count<double> refills(const Volume<double>&, const Volume<double>&, bool);
 template Count<Traced> refills(const Volume<Traced>&, const Volume<Traced>&, bool);
+template Volume<double> water_fetched(const Volume<double>&, const Volume<double>&, bool);
+template Volume<Traced> water_fetched(const Volume<Traced>&, const Volume<Traced>&, bool);
 
 } // namespace scupper::work

@@ -236,6 +236,17 @@ std::vector<Job> all_jobs() {
     return jobs;
 }
 
+/// A bridge too weak for the full truck, served either way; with a tenth of its water it passes.
+void note_moves_at_posted_bridge(Moves& moves) {
+    Structure s = overpass();
+    s.given = {{"posting.limit", certain(11.752 * factor::short_ton, Basis::measured)}};
+    for (const AtPosted way : {AtPosted::approach, AtPosted::half_fill}) {
+        Job job = json::demo_job();
+        job.posting = way;
+        note_moves(s, *estimate::make_plan(job), moves);
+    }
+}
+
 } // namespace
 
 TEST_CASE("every input of the schema reaches some figure") {
@@ -254,13 +265,15 @@ TEST_CASE("every input of the schema reaches some figure") {
             }
         }
     }
+    note_moves_at_posted_bridge(moves);
     for (const auto& [key, moved] : moves) {
         const bool only_where_given = key.starts_with("quantity[");
         const bool unused_by_row = key.ends_with(".water_per_unit") ||
                                    key.ends_with(".trigger_share") || key == "dirt[cap].width" ||
                                    key == "dirt[seat].width";
-        const bool by_inference = key == "span.longest"; // the girder depth follows from it
-        if (!only_where_given && !unused_by_row && !by_inference) {
+        const bool by_inference = key == "span.longest";  // the girder depth follows from it
+        const bool by_closure = key.starts_with("road."); // test_site_closure.cpp moves the lay-out
+        if (!only_where_given && !unused_by_row && !by_inference && !by_closure) {
             INFO(key);
             CHECK(moved);
         }

@@ -32,6 +32,12 @@ TEST_CASE("the first tank comes along full; a shared tank is fetched in proporti
     CHECK(number(work::refills<double>(1500_gal, 3000_gal, true)) == Approx(0.5));
 }
 
+TEST_CASE("what is not brought along is fetched, and all of it where loads are shared") {
+    CHECK(work::water_fetched<double>(2300_gal, 3000_gal, false).si() == 0.0);
+    CHECK(work::water_fetched<double>(3500_gal, 3000_gal, false).in(1_gal) == Approx(500.0));
+    CHECK(work::water_fetched<double>(2300_gal, 3000_gal, true).in(1_gal) == Approx(2300.0));
+}
+
 TEST_CASE("a smaller tank never needs fewer refills") {
     double before = 1e9;
     for (int gallons = 500; gallons <= 6000; gallons += 100) {

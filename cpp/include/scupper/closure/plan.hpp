@@ -9,6 +9,7 @@
 #include "scupper/closure/signs.hpp"
 #include "scupper/quantity.hpp"
 
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -43,15 +44,18 @@ struct Element {
 
 /// What a closure consists of.
 struct Plan {
-    std::vector<Element> elements;          ///< in the order in which a driver meets them
-    Length<> length;                        ///< [m] first advance sign to end of downstream taper
-    Length<> opposite_approach;             ///< [m] advance warning for the other direction, or 0
-    int advance_signs = 0;                  ///< [-] three an approach, on both sides if divided
-    Count<> devices;                        ///< [each] sum over the elements
-    int arrow_boards = 0;                   ///< [-]
-    int shadow_vehicles = 0;                ///< [-] with truck-mounted attenuator
-    int flaggers = 0;                       ///< [-] on duty at a time
-    std::vector<std::string_view> cautions; ///< `plan_caution`, then what this plan leaves open
+    Kind kind = Kind::none;            ///< [-] how the road is narrowed or closed
+    std::vector<Element> elements;     ///< in the order in which a driver meets them
+    Length<> length;                   ///< [m] first advance sign to end of downstream taper
+    Length<> opposite_approach;        ///< [m] advance warning for the other direction, or 0
+    Length<> taper;                    ///< [m] tapers before the work space, together
+    Length<> buffer;                   ///< [m] between the last of them and the work space
+    int advance_signs = 0;             ///< [-] three an approach, on both sides if divided
+    Count<> devices;                   ///< [each] sum over the elements
+    int arrow_boards = 0;              ///< [-]
+    int shadow_vehicles = 0;           ///< [-] with truck-mounted attenuator
+    int flaggers = 0;                  ///< [-] on duty at a time
+    std::vector<std::string> cautions; ///< `plan_caution`, then what this plan leaves open
 };
 
 /// Lays out a closure in its usual order and counts what stands on the road.

@@ -22,6 +22,7 @@ enum class Outcome : std::uint8_t {
     no_flow,      ///< no water reaches the nozzle
     no_work_time, ///< travel, briefing and meal take the whole shift
     no_payload,   ///< a haul truck may carry nothing
+    posting,      ///< the weight posting of the bridge; the model says how
     no_number,    ///< the total is not a number for another reason
 };
 
@@ -88,12 +89,12 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
 /// Why a structure has no price, in words for the list of unpriced structures and the error.
 ///
 /// @param outcome [-] from `outcome_of`
-/// @param verdict [-] from the take-off; says why where the outcome is not_washable
+/// @param resolved [-] the structure made ready; its verdict and posting say more
 /// @return [text] one sentence, the same for the same reason; "priced" where there is a price
-/// Range: every outcome and verdict.
+/// Range: every outcome.
 /// Errors: none.
 /// Source: own convention
-std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict);
+std::string outcome_reason(Outcome outcome, const Resolved& resolved);
 
 /// The place of a figure by its key or by the short names people use.
 ///
@@ -178,6 +179,16 @@ std::vector<Untold> untold_quantities(const Estimate& estimate);
 /// Source: own convention
 /// Verified by: tests/cpp/estimate/test_wash_water.cpp
 std::vector<std::string> refused_operations(const Estimate& estimate);
+
+/// What the weight posting of this structure does to the work, in numbers.
+///
+/// @param estimate [-] an estimate
+/// @return [text, n] one sentence for each; none where the bridge has no weight limit
+/// Range: any estimate. The sign on the bridge governs.
+/// Errors: none.
+/// Source: FHWA-PD-96-001 (1995), item 41; the limit names its own
+/// Verified by: tests/cpp/estimate/test_posting.cpp
+std::vector<std::string> posting_warnings(const Estimate& estimate);
 
 /// What the crew must mind at this structure, by what its closure and its surroundings trigger.
 ///

@@ -28,6 +28,7 @@ struct Condition {
     bool underside = false;      ///< [-] needed where something is reached from below
     bool dry_removal = false;    ///< [-] needed where dirt comes up dry
     bool wet_removal = false;    ///< [-] needed where it need not
+    bool posted = false;         ///< [-] needed where the bridge has a weight limit
     std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
 };
 

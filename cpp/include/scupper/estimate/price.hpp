@@ -46,6 +46,7 @@ struct Workspace {
     std::array<debris::Bulk<T>, dirt_names.size()> dirt; ///< [m3, kg] by place in dirt_names
     std::vector<Volume<T>> picked_up;                    ///< [m3, n] by haul truck
     HaulEffort<T> haul;                                  ///< [-] over all haul trucks
+    std::vector<T> slowing;                 ///< [-, n] by method: how much a longer hose slows it
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

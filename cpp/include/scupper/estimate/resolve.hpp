@@ -20,6 +20,19 @@ struct Beneath {
     bool rail = false;  ///< [-] a railway
 };
 
+/// What the weight limit of a bridge does to the work; decided at the values that are priced, and
+/// held in every draw.
+enum class Posting : std::uint8_t {
+    none,      ///< no limit is known
+    carried,   ///< the loaded water truck is within the limit
+    approach,  ///< the truck stays on the approach, the hose is longer
+    half_fill, ///< the tank is filled to what the limit leaves
+    too_heavy, ///< not priced: even the least filling is too heavy
+    no_hose,   ///< not priced: a method without hose cannot work from the approach
+    refused,   ///< not priced: the job refuses such bridges
+    closed,    ///< not priced: closed to all traffic, and no limit is given
+};
+
 /// The categories a price needs; no text, no numbers that could be drawn.
 struct Model {
     const Plan* plan = nullptr;                  ///< [-] outlives the model
@@ -27,6 +40,7 @@ struct Model {
     std::array<bool, slot_table.size()> given{}; ///< quantities given outright
     closure::Kind closure = closure::Kind::none; ///< [-] of the first stage that has one
     std::vector<closure::Kind> closures;         ///< [-, n] by stage, as job or record has it
+    Posting posting = Posting::none;             ///< [-] what its weight limit does to the work
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below
     std::vector<char> active;                    ///< by operation

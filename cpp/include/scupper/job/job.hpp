@@ -17,6 +17,10 @@ enum class PriceAt { mean, likely };
 /// How an outing's fixed time is shared; the words are `sharing_names`, in this order.
 enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure, by_the_hour };
 
+/// What is done at a bridge posted for less than the loaded water truck weighs; the words are
+/// `posting_names`, in this order.
+enum class AtPosted { approach, half_fill, refuse };
+
 /// People who work side by side with the other parties of their stage.
 struct Party {
     std::string name;              ///< [text] what people call it
@@ -41,6 +45,7 @@ struct Job {
     std::map<std::string, std::string> ways;    ///< component name to the way it is served
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
     Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
+    AtPosted posting = AtPosted::approach;      ///< [-] at a bridge too weak for the truck
     std::vector<Stage> stages;                  ///< [-, n] none: one stage and party for all
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour

@@ -18,7 +18,7 @@ struct FigureField {
     PerDriver per_driver = PerDriver::no; ///< [-] yes: measured in the unit of its row's driver
 };
 
-inline constexpr std::array<InputGroup, 11> figure_groups{{
+inline constexpr std::array<InputGroup, 12> figure_groups{{
     {"nozzle", true, "nozzles by method"},
     {"operation", true, "operations"},
     {"water", false, "water"},
@@ -29,10 +29,11 @@ inline constexpr std::array<InputGroup, 11> figure_groups{{
     {"cost", false, "cost"},
     {"line", true, "cost lines, component/operation/resource"},
     {"takeoff", true, "quantities"},
+    {"truck", true, "trucks on the bridge"},
     {"crew", true, "stages and parties"},
 }};
 
-inline constexpr std::array<FigureField, 42> figure_table{{
+inline constexpr std::array<FigureField, 44> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -75,6 +76,8 @@ inline constexpr std::array<FigureField, 42> figure_table{{
     {"cost", "total", dim::money, "total cost"},
     {"line", "cost", dim::money, "cost line"},
     {"takeoff", "quantity", dim::none, "quantity", PerDriver::yes},
+    {"truck", "fill", dim::volume, "tank as filled"},
+    {"truck", "loaded_mass", dim::mass, "mass as filled"},
 }};
 
 } // namespace scupper

@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 20> job_keys{
+inline constexpr std::array<std::string_view, 21> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -19,6 +19,7 @@ inline constexpr std::array<std::string_view, 20> job_keys{
     "ways",        // component name to the way it is served, where operations offer several
     "closure",     // closure kind, or "by_record"
     "sharing",     // how an outing's fixed time is shared
+    "posting",     // what is done at a bridge too weak for the loaded water truck
     "stages",      // stages with their parties, where more than one crew works
     "operations",  // operations of the user's own, on top of the rate book's
     "labour",      // kinds of people: name and when they are needed

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 41> input_groups{{
+inline constexpr std::array<InputGroup, 43> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -73,11 +73,13 @@ inline constexpr std::array<InputGroup, 41> input_groups{{
     {"bucket", false, "bucket or platform"},
     {"margin", false, "margins of a contract"},
     {"charge", true, "charges by the visit"},
+    {"posting", false, "weight posting of the bridge"},
+    {"road", false, "road on the bridge"},
     {"stage", true, "stages, where they differ"},
     {"party", true, "parties"},
 }};
 
-inline constexpr std::array<InputField, 119> input_table{{
+inline constexpr std::array<InputField, 128> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -140,6 +142,7 @@ inline constexpr std::array<InputField, 119> input_table{{
     {"nozzle", "bore", dim::length, 1e-4, 0.5, "nozzle bore"},
     {"nozzle", "discharge_coefficient", dim::none, 0.1, 1.0, "discharge coefficient"},
     {"tank", "volume", dim::volume, 1e-3, 1e3, "usable tank volume"},
+    {"tank", "empty_mass", dim::mass, 0.0, 1e5, "water truck with an empty tank"},
     {"refill", "distance", dim::length, 0.0, 1e6, "distance to the water, one way"},
     {"refill", "speed", dim::speed, 0.1, 50.0, "speed on the way to the water"},
     {"refill", "connect_time", dim::time, 0.0, 86400.0, "time to connect and disconnect"},
@@ -198,6 +201,14 @@ inline constexpr std::array<InputField, 119> input_table{{
     {"margin", "bond", dim::none, 0.0, 1.0, "bond on all before"},
     {"margin", "mobilization", dim::none, 0.0, 5.0, "mobilization on all before"},
     {"margin", "contingency", dim::none, 0.0, 5.0, "contingency on all before"},
+    {"posting", "limit", dim::mass, 0.0, 1e6, "posted weight limit of the bridge"},
+    {"posting", "set_back", dim::length, 0.0, 1e3, "truck on the approach to the deck's end"},
+    {"posting", "deck_share", dim::none, 0.0, 1.0, "share of the deck that the longer hose spans"},
+    {"posting", "least_fill", dim::none, 0.01, 1.0, "smallest tank filling worth fetching"},
+    {"road", "speed", dim::speed, 1.0, 50.0, "speed of the traffic"},
+    {"road", "lane_width", dim::length, 1.5, 10.0, "lane width"},
+    {"road", "shoulder_width", dim::length, 0.0, 10.0, "shoulder beside the right lane"},
+    {"road", "work_margin", dim::length, 0.0, 1e4, "closed road beyond the deck, both ends"},
 }};
 
 } // namespace scupper

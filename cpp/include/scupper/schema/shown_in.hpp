@@ -13,7 +13,7 @@ struct ShownIn {
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 22> shown_in_table{{
+inline constexpr std::array<ShownIn, 25> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -31,6 +31,9 @@ inline constexpr std::array<ShownIn, 22> shown_in_table{{
     {"haul.hauled_mass", "lb", "kg"},
     {"haul.volume", "yd3", "m3"},
     {"haul.hauled_volume", "yd3", "m3"},
+    {"tank.empty_mass", "lb", "kg"},
+    {"truck.loaded_mass", "short ton", "t"},
+    {"posting.limit", "short ton", "t"},
     {"refill.connect_time", "min", "min"},
     {"haul.dump_time", "min", "min"},
     {"haul.decant_time", "min", "min"},

@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 53> slot_table{{
+inline constexpr std::array<SlotInfo, 54> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -68,6 +68,7 @@ inline constexpr std::array<SlotInfo, 53> slot_table{{
     {"bucket_position_count", dim::count, false, "bucket or platform positions"},
     {"cap_dirt_volume", dim::volume, false, "dirt on caps"},
     {"seat_dirt_volume", dim::volume, false, "dirt on seats"},
+    {"approach_hose_length", dim::length, false, "more hose from the approach"},
     {"closure_count", dim::count, false, "closures"},
     {"side_change_count", dim::count, false, "changes of the closure to the other side"},
     {"refill_count", dim::count, false, "tank refills"},

@@ -33,7 +33,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 62> operation_names{
+inline constexpr std::array<std::string_view, 63> operation_names{
     "closure_set_up",
     "drain_cover",
     "dry_pick_up_gutter",
@@ -88,6 +88,7 @@ inline constexpr std::array<std::string_view, 62> operation_names{
     "berm_hand_clean",
     "slope_hand_clean",
     "walk_through",
+    "hose_lay", // from the approach of a bridge too weak for the loaded truck
     "refill",
     "dump",
     "closure_removal",
@@ -116,9 +117,9 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 9> condition_names{
+inline constexpr std::array<std::string_view, 10> condition_names{
     "always",      "over_water",  "not_over_water", "over_road",
-    "over_rail",   "any_closure", "underside",
+    "over_rail",   "any_closure", "underside",      "posted",
     "dry_removal",  // dirt comes up dry: over water, or where no wash water may run
     "wet_removal"}; // everywhere else
 
@@ -153,6 +154,11 @@ inline constexpr std::array<std::string_view, 3> wash_water_names{
 /// The name of a job's haul truck where the job names none; in a document, what stands in its row
 /// holds for every truck that has no value of its own.
 inline constexpr std::string_view any_haul_name = "truck";
+/// What is done at a bridge that is posted for less than the loaded water truck weighs.
+inline constexpr std::array<std::string_view, 3> posting_names{
+    "approach",  // the truck stays on the approach, the hose is longer
+    "half_fill", // the tank is filled to what the limit leaves: more refills
+    "refuse"};   // the bridge is not priced
 
 /// Whether a name is one of a list of words.
 ///

@@ -26,7 +26,7 @@ struct Rule {
     Basis basis = Basis::inferred; ///< of a value that follows from it
 };
 
-/// Every rule, in the order of the input schema, then the quantities [-, n].
+/// Every rule, in the order of the input schema, the quantities, then the site [-, n].
 std::span<const Rule> rules();
 
 } // namespace scupper::takeoff

@@ -62,4 +62,18 @@ Time<T> trip_time(const Length<T>& distance, const Speed<T>& speed, const Time<T
 template <class T>
 Count<T> refills(const Volume<T>& water, const Volume<T>& tank, bool shared);
 
+/// How much of the water is fetched rather than brought along.
+///
+/// Formula: V, where the outing shares the loads; else V - tank, not below 0
+/// @param water [m3] V, water used
+/// @param tank [m3] water that the truck brings along
+/// @param shared [-] whether structures of an outing share the loads
+/// @return [m3] water that is filled in while the crew is at the structure
+/// Range: water >= 0.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/work/test_operation_time.cpp
+template <class T>
+Volume<T> water_fetched(const Volume<T>& water, const Volume<T>& tank, bool shared);
+
 } // namespace scupper::work
