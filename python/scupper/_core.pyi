@@ -879,6 +879,37 @@ class Estimate:
         -----------
         tests/cpp/estimate/test_draws.cpp
         """
+    def refused(self) -> list[str]:
+        """
+        The operations that would be part of the work and are not, because no wash water may run.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [text, n]
+            their names in the order of the job; empty unless the job's wash water is
+            "none"
+        
+        Range
+        -----
+        any estimate.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_wash_water.cpp
+        """
     def text(self, key: str) -> str:
         """
         A figure as text in the job's units.

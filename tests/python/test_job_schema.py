@@ -79,6 +79,9 @@ WRONG = [
     (["labour"], [{"name": "wash_crew", "wenn": []}]),
     (["equipment"], [{"name": "truck", "when": ["over_sand"]}]),
     (["methods"], [{"name": "hand_line", "hose": "supply"}]),
+    (["hauls"], [{"name": "jet_vac", "components": ["drian"]}]),
+    (["hauls"], [{"name": "jet_vac", "dump": "tomorrow"}]),
+    (["wash_water"], "colect"),
 ]
 
 

@@ -116,7 +116,7 @@ CHANGES = {
     "labour[wash_crew].wage": (52.5, "USD 52.50/h"),
     "labour[wash_crew].people": (5, "5 each"),
     "operation[deck_hand_line].time_per_unit": (4000, "4000 ft2/h"),
-    "haul.payload": (900, "900 lb"),
+    "haul[truck].gross_limit": (47900, "47900 lb"),
     "tank.volume": (700, "700 gal"),
     "shift.travel_time": (2.25, "2.25 h"),
     "drain.clogged_share": (0.9, "0.9"),

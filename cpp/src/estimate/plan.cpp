@@ -168,6 +168,7 @@ std::shared_ptr<const Plan> make_plan(const Job& job) {
     detail::plan_operations(*plan);
     detail::plan_hauls(*plan);
     detail::require_payload(*plan);
+    detail::require_dry_trips(*plan);
     detail::plan_lines(*plan);
     set_overrides(*plan);
     return plan;

@@ -52,6 +52,14 @@ void require_payload_of(const Plan& plan, std::size_t row) {
                       "more than " + mass(gross - payload.si()) + ", so that it may carry debris"});
 }
 
+void require_no_water(const Plan& plan, const PlannedOperation& op) {
+    if (guess(plan, input_place("operation.water_per_unit"), op.input_row).high > 0.0) {
+        throw InputError({"job.driver", "job.inputs.operation[" + op.name + "].water_per_unit",
+                          "water for each dump trip or refill",
+                          "none: loads and refills follow from the water of the others"});
+    }
+}
+
 } // namespace
 
 void plan_hauls(Plan& plan) {
@@ -65,6 +73,16 @@ void plan_hauls(Plan& plan) {
 void require_payload(const Plan& plan) {
     for (std::size_t row = 0; row < plan.hauls.size(); ++row) {
         require_payload_of(plan, row);
+    }
+}
+
+void require_dry_trips(const Plan& plan) {
+    for (const PlannedOperation& op : plan.operations) {
+        const bool states_water = op.timing == Timing::rate || op.timing == Timing::clock_rate;
+        const bool follows = op.driver == slot("dump_count") || op.driver == slot("refill_count");
+        if (op.in_scope && follows && states_water) {
+            require_no_water(plan, op);
+        }
     }
 }
 

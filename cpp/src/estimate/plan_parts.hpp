@@ -16,6 +16,8 @@ void plan_operations(Plan& plan);
 void plan_hauls(Plan& plan);
 /// Refuses a haul truck that may carry nothing.
 void require_payload(const Plan& plan);
+/// Refuses water stated for what follows from the water of all the others.
+void require_dry_trips(const Plan& plan);
 /// Whether a job has a use for an input of a haul truck or of the wash water.
 bool haul_needs(const Job& job, const std::string& key);
 /// Lists every cost line that can arise, and lays out the figures.

@@ -89,6 +89,7 @@ Form operation() {
                                      {"driver", drivers()},
                                      {"factor", {{"type", "number"}, {"exclusiveMinimum", 0}}},
                                      {"timing", one_of(timings)},
+                                     {"way", {{"anyOf", {text(), list_of(text())}}}},
                                      {"when", conditions()}}),
         {"name", "component", "driver"});
 }
@@ -99,6 +100,12 @@ Form resource() {
 
 Form method() {
     return closed(members(job_method_keys, {{"hose", list_of(text())}}), {"name"});
+}
+
+Form haul() {
+    return closed(members(job_haul_keys, {{"components", list_of(one_of(component_names))},
+                                          {"dump", one_of(dump_names)}}),
+                  {"name"});
 }
 
 Form stage() {
@@ -193,6 +200,8 @@ Form properties() {
          {"equipment", list_of(resource())},
          {"charges", list_of(resource())},
          {"methods", list_of(method())},
+         {"hauls", list_of(haul())},
+         {"wash_water", one_of(wash_water_names)},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});
     for (const std::string_view key : detail::origin_keys) {

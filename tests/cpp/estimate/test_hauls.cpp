@@ -257,3 +257,21 @@ TEST_CASE("a wand of 3,000 psi gives 4 gpm: less water than a hand line and more
     CHECK(wand.figure("girder_end_wand") > 0.0);
     CHECK(hand.figure("girder_end_wand") == 0.0); // the first way offered stays the hand line
 }
+
+TEST_CASE("an operation for each dump trip has its time and may use no water") {
+    Job job = json::demo_job();
+    Operation ticket;
+    ticket.name = "weigh_ticket";
+    ticket.component = "disposal";
+    ticket.driver = slot("dump_count");
+    ticket.timing = Timing::clock_rate;
+    job.operations.push_back(ticket);
+    job = json::with_input(job, "operation[weigh_ticket].time_per_unit", "\"5 min/each\"");
+    const Job dry =
+        json::with_input(job, "operation[weigh_ticket].water_per_unit", "\"0 gal/each\"");
+    const auto e = priced(dry, overpass());
+    CHECK(e.figure("weigh_ticket") == Approx(300.0 * e.figure("debris.loads")));
+    const Job wet =
+        json::with_input(job, "operation[weigh_ticket].water_per_unit", "\"9 gal/each\"");
+    CHECK_THROWS_AS(estimate::make_plan(wet), InputError);
+}

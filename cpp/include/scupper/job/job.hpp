@@ -111,7 +111,14 @@ std::vector<std::string> crew_names(const Job& job);
 /// Source: own convention
 std::size_t party_of(const Job& job, const Operation& operation);
 
-/// The haul trucks of a job [-, n]: its own, or one that carries all debris.
+/// The haul trucks of a job: its own, or one that carries all debris.
+///
+/// @param job [-] the job
+/// @return [-, n] at least one truck
+/// Range: any job.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_hauls.cpp
 std::vector<Haul> haul_trucks(const Job& job);
 
 /// Gives every haul truck the values stated for all of them (row `truck`) where it has none of its
