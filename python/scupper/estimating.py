@@ -87,8 +87,16 @@ class Estimate:
 
     @property
     def closure(self) -> str:
-        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``."""
+        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``.
+
+        Where the work has several stages, of the first that has a closure.
+        """
         return self._core.closure
+
+    @property
+    def closures(self) -> dict[str, str]:
+        """How the road is closed in every stage, by its name; ``""`` where there is one for all."""
+        return dict(self._core.closures)
 
     @property
     def currency(self) -> str:

@@ -1,5 +1,6 @@
 #include "scupper/estimate/estimate.hpp"
 
+#include "price_steps.hpp"
 #include "scupper/error.hpp"
 #include "scupper/work.hpp"
 
@@ -26,11 +27,11 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
         return Outcome::not_washable;
     }
     const Inputs<double> in(plan.inputs, resolved.values.data());
-    const work::Shift<double> shift{in.get<"shift.length">(), in.get<"shift.travel_time">(),
-                                    in.get<"shift.briefing_time">(), in.get<"shift.meal_time">(),
-                                    in.get<"shift.overtime_limit">()};
-    if (!(work::available_time(shift) > Time<>(0.0))) {
-        return Outcome::no_work_time;
+    for (std::size_t stage = 0; stage < plan.stages.size(); ++stage) {
+        const auto shift = detail::stage_shift(resolved.model, stage, in);
+        if (!(work::work_time(shift) > Time<>(0.0))) {
+            return Outcome::no_work_time;
+        }
     }
     if (std::isfinite(total_of(plan, figures))) {
         return Outcome::priced;
@@ -52,7 +53,7 @@ std::string outcome_reason(Outcome outcome, takeoff::Verdict verdict) {
     case Outcome::no_flow:
         return "no water reaches the nozzle: the pump's pressure is below the lift";
     case Outcome::no_work_time:
-        return "travel, briefing and meal take the whole shift";
+        return "travel, briefing, meal and closure take the whole shift";
     case Outcome::no_number:
         break;
     }

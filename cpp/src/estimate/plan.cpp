@@ -66,8 +66,9 @@ bool is_in_use(const Plan& plan, const std::string& key) {
 
 /// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
-    if (!is_in_use(plan, key)) {
-        return false;
+    const bool of_stages = key.starts_with("stage[") || key.starts_with("party[");
+    if (of_stages || !is_in_use(plan, key)) {
+        return false; // a stage without values of its own has the job's
     }
     if (key == "dirt[cap].width" || key == "dirt[seat].width") {
         return false; // these lie on an area, not along a strip
@@ -156,6 +157,7 @@ std::shared_ptr<const Plan> make_plan(const Job& job) {
     blank_values(*plan);
     set_values(*plan);
     require_complete(*plan);
+    detail::plan_stages(*plan);
     detail::plan_operations(*plan);
     detail::plan_lines(*plan);
     set_overrides(*plan);

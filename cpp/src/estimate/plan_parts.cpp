@@ -75,7 +75,12 @@ Layout figure_layout(const Plan& plan) {
     for (const CostLine& line : plan.lines) {
         lines.push_back({row_name(line), {}, {}});
     }
+    std::vector<LayoutRow> crews;
+    for (const std::string& name : crew_names(plan.job)) {
+        crews.push_back({name, {}, {}});
+    }
     return Layout(Schema::figures, {{"nozzle", methods},
+                                    {"crew", crews},
                                     {"operation", operations},
                                     {"line", lines},
                                     {"takeoff", slot_layout_rows()}});
@@ -93,7 +98,8 @@ void plan_operations(Plan& plan) {
         const bool by_rate = op.timing == Timing::rate || op.timing == Timing::clock_rate;
         plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing,
                                    method_row(plan.job, op.method), in_scope(plan.job, op),
-                                   condition_of(op.when), by_rate ? input_row++ : 0});
+                                   condition_of(op.when), party_of(plan.job, op),
+                                   by_rate ? input_row++ : 0});
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));

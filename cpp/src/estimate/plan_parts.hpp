@@ -1,10 +1,10 @@
 #pragma once
 // Steps of making a plan. Internal to the estimate.
 
-#include <string>
-
 #include "scupper/estimate/plan.hpp"
 #include "scupper/takeoff.hpp"
+
+#include <string>
 
 namespace scupper::estimate::detail {
 
@@ -14,5 +14,7 @@ Uncertain checked(const Uncertain& value, const LayoutField& field, const std::s
 void plan_operations(Plan& plan);
 /// Lists every cost line that can arise, and lays out the figures.
 void plan_lines(Plan& plan);
+/// Fills the plan's stages, parties and the crews that people and equipment belong to.
+void plan_stages(Plan& plan);
 
 } // namespace scupper::estimate::detail

@@ -6,6 +6,7 @@ namespace scupper::estimate {
 
 template <class T>
 Workspace<T>::Workspace(const Plan& plan) : figures(plan.figures) {
+    crews.resize(1 + plan.stages.size() + plan.parties.size());
     lines.resize(plan.methods.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {
         lines[i].hose.resize(plan.methods[i].hose.size());

@@ -19,8 +19,10 @@ Amount<T> equipment_cost(const Inputs<T>& in, std::size_t row, const Time<T>& ti
 
 /// What overtime costs beyond the plain wage, which stands with the paid hours.
 template <class T>
-Amount<T> overtime_premium(const Inputs<T>& in, std::size_t row, const Workspace<T>& ws) {
-    return labour_cost(in, row, ws.hours.overtime) *
+Amount<T> overtime_premium(const Model& model, const Inputs<T>& in, std::size_t row,
+                           const Workspace<T>& ws) {
+    const CrewHours<T>& crew = ws.crews[model.plan->labour_crews[row]];
+    return labour_cost(in, row, crew.outing.overtime) *
            (in.template get<"shift.overtime_factor">() - 1.0);
 }
 
@@ -38,20 +40,42 @@ void price_margins(const Inputs<T>& in, const Amount<T>& direct, Workspace<T>& w
     ws.figures.template set<"cost.total">(a.price);
 }
 
+/// The time of a crew in an operation. Those who belong to no party share the elapsed time of its
+/// stage out over the operations that ran side by side.
+template <class T>
+Time<T> charged_time(const Model& model, std::size_t row, std::size_t crew,
+                     const Workspace<T>& ws) {
+    const Plan& plan = *model.plan;
+    const PlannedOperation& op = plan.operations[row];
+    if (op.timing == Timing::closure || op.timing == Timing::lost) {
+        return shift_time(op, ws.crews[crew]);
+    }
+    const Time<T> time = ws.figures.template get<"operation.time">(row);
+    const PlannedParty& party = plan.parties[op.party];
+    const PlannedStage& stage = plan.stages[party.stage];
+    if (crew == party.crew) {
+        return time;
+    }
+    return crew == everyone || crew == stage.crew ? time * ws.crews[stage.crew].share
+                                                  : Time<T>(T(0.0));
+}
+
 template <class T>
 void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
-    const Time<T> paid = ws.figures.template get<"hours.paid">();
+    const Plan& plan = *model.plan;
     Amount<T> labour(T(0.0));
     for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
         if (model.active_labour[row]) {
-            labour += named(model.plan->labour_labels[row],
-                            labour_cost(in, row, paid) + overtime_premium(in, row, ws));
+            const Time<T> paid = ws.crews[plan.labour_crews[row]].outing.paid;
+            labour += named(plan.labour_labels[row],
+                            labour_cost(in, row, paid) + overtime_premium(model, in, row, ws));
         }
     }
     Amount<T> equipment(T(0.0));
     for (std::size_t row = 0; row < model.active_equipment.size(); ++row) {
         if (model.active_equipment[row]) {
-            equipment += named(model.plan->equipment_labels[row], equipment_cost(in, row, paid));
+            const Time<T> paid = ws.crews[plan.equipment_crews[row]].outing.paid;
+            equipment += named(plan.equipment_labels[row], equipment_cost(in, row, paid));
         }
     }
     Amount<T> charges(T(0.0));
@@ -89,32 +113,46 @@ Amount<T> margin_cost(std::size_t which, const Workspace<T>& ws) {
 template <class T>
 Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& in,
                     const Workspace<T>& ws) {
-    const Amount<T> none(T(0.0));
+    const Plan& plan = *model.plan;
+    const std::size_t r = line.resource;
     switch (line.charge) {
     case Charge::labour:
-        return model.active_labour[line.resource]
-                   ? labour_cost(in, line.resource,
-                                 ws.figures.template get<"operation.time">(line.operation))
-                   : none;
+        return labour_cost(in, r, charged_time(model, line.operation, plan.labour_crews[r], ws));
     case Charge::overtime:
-        return model.active_labour[line.resource] ? overtime_premium(in, line.resource, ws) : none;
+        return overtime_premium(model, in, r, ws);
     case Charge::fixed:
-        return model.active_charges[line.resource] ? in.template get<"charge.amount">(line.resource)
-                                                   : none;
+        return in.template get<"charge.amount">(r);
     case Charge::margin:
-        return margin_cost(line.resource, ws);
+        return margin_cost(r, ws);
     case Charge::equipment:
-        return model.active_equipment[line.resource]
-                   ? equipment_cost(in, line.resource,
-                                    ws.figures.template get<"operation.time">(line.operation))
-                   : none;
+        return equipment_cost(in, r,
+                              charged_time(model, line.operation, plan.equipment_crews[r], ws));
     case Charge::water:
         return ws.figures.template get<"operation.water">(line.operation) *
                in.template get<"price.water">();
     case Charge::disposal:
-        return ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
+        break;
     }
-    return none;
+    return ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
+}
+
+/// Whether the structure has any of what a line charges for.
+bool is_charged(const Model& model, const CostLine& line) {
+    switch (line.charge) {
+    case Charge::labour:
+    case Charge::overtime:
+        return model.active[line.operation] && model.active_labour[line.resource];
+    case Charge::equipment:
+        return model.active[line.operation] && model.active_equipment[line.resource];
+    case Charge::water:
+        return model.active[line.operation];
+    case Charge::fixed:
+        return model.active_charges[line.resource];
+    case Charge::margin:
+    case Charge::disposal:
+        break;
+    }
+    return true;
 }
 
 } // namespace
@@ -124,10 +162,7 @@ void price_cost(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     price_totals(model, in, ws);
     const auto& lines = model.plan->lines;
     for (std::size_t row = 0; row < lines.size(); ++row) {
-        const bool always = lines[row].charge == Charge::disposal ||
-                            lines[row].charge == Charge::fixed ||
-                            lines[row].charge == Charge::margin;
-        if (always || model.active[lines[row].operation]) {
+        if (is_charged(model, lines[row])) {
             ws.figures.template set<"line.cost">(line_cost(model, lines[row], in, ws), row);
         }
     }

@@ -90,7 +90,7 @@ void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Mass<T> mass = ws.figures.template set<"debris.mass">(total.mass);
     const Count<T> loads = ws.figures.template set<"debris.loads">(
         debris::loads(mass, in.template get<"haul.payload">(), shares_loads(model)));
-    ws.quantities.by_slot[slot("dump_count")] = number(loads);
+    put_quantity(slot("dump_count"), number(loads), ws);
 }
 
 SCUPPER_INSTANTIATE_STEP(price_debris);

@@ -12,9 +12,16 @@ struct Effort {
     Volume<T> water{T(0.0)};
 };
 
+/// Productive minutes in a clock hour, as the stage has them.
 template <class T>
-Effort<T> by_rate(const PlannedOperation& op, const T& quantity, const Inputs<T>& in,
-                  const Workspace<T>& ws) {
+const T& productive_share(const Model& model, const PlannedOperation& op, const Inputs<T>& in) {
+    const Plan& plan = *model.plan;
+    return in.at(plan.stages[plan.parties[op.party].stage].shift.productive_share);
+}
+
+template <class T>
+Effort<T> by_rate(const Model& model, const PlannedOperation& op, const T& quantity,
+                  const Inputs<T>& in, const Workspace<T>& ws) {
     const std::size_t row = op.input_row;
     const Time<T> worked(quantity * in.template raw<"operation.time_per_unit">(row));
     Effort<T> effort;
@@ -22,27 +29,12 @@ Effort<T> by_rate(const PlannedOperation& op, const T& quantity, const Inputs<T>
         effort.clock = worked;
     } else {
         effort.productive = worked;
-        effort.clock = work::clock_time(worked, in.template get<"shift.productive_share">());
+        effort.clock = work::clock_time(worked, productive_share(model, op, in));
     }
     effort.water = op.method != no_method
                        ? work::nozzle_water(ws.figures.template get<"nozzle.flow">(op.method),
                                             worked, in.template get<"operation.trigger_share">(row))
                        : Volume<T>(quantity * in.template raw<"operation.water_per_unit">(row));
-    return effort;
-}
-
-template <class T>
-Effort<T> by_closure(const Model& model, const PlannedOperation& op, const T& quantity,
-                     const Inputs<T>& in) {
-    const std::size_t row = static_cast<std::size_t>(model.closure) - 1; // kind 0 has no closure
-    Effort<T> effort;
-    if (op.name == "closure_set_up") {
-        effort.clock = quantity * in.template get<"closure.set_up_time">(row);
-    } else if (op.name == "closure_removal") {
-        effort.clock = quantity * in.template get<"closure.removal_time">(row);
-    } else {
-        effort.clock = quantity * in.template get<"closure.change_sides_time">(row);
-    }
     return effort;
 }
 
@@ -74,15 +66,14 @@ Effort<T> effort_of(const Model& model, const PlannedOperation& op, const T& qua
     switch (op.timing) {
     case Timing::rate:
     case Timing::clock_rate:
-        return by_rate(op, quantity, in, ws);
-    case Timing::closure:
-        return by_closure(model, op, quantity, in);
+        return by_rate(model, op, quantity, in, ws);
     case Timing::refill:
         return by_refill(quantity, in);
     case Timing::dump:
         return by_dump(quantity, in);
+    case Timing::closure:
     case Timing::lost:
-        break;
+        break; // these follow from the shifts
     }
     return {};
 }
@@ -109,7 +100,7 @@ void price_water(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     water = ws.figures.template set<"water.volume">(water);
     const Count<T> refills = ws.figures.template set<"water.refills">(
         work::refills(water, in.template get<"tank.volume">(), shares_loads(model)));
-    ws.quantities.by_slot[slot("refill_count")] = number(refills);
+    put_quantity(slot("refill_count"), number(refills), ws);
 }
 
 } // namespace
@@ -125,7 +116,7 @@ void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws)
         }
     };
     // How often the tank is refilled follows from the water of all the others.
-    run([](Timing t) { return t != Timing::refill && t != Timing::lost; });
+    run([](Timing t) { return t == Timing::rate || t == Timing::clock_rate || t == Timing::dump; });
     price_water(model, in, ws);
     run([](Timing t) { return t == Timing::refill; });
 }

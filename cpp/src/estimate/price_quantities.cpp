@@ -64,16 +64,6 @@ takeoff::Given<T> given_quantities(const Model& model, const Inputs<T>& in) {
     return given;
 }
 
-/// What a visit needs once, whatever the structure holds.
-template <class T>
-void count_visit(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
-    const bool shared = model.plan->job.sharing == Sharing::one_closure;
-    const T closures =
-        shared ? T(1.0) / number(in.template get<"outing.structures_a_closure">()) : T(1.0);
-    q.by_slot[slot("closure_count")] = model.closure == closure::Kind::none ? T(0.0) : closures;
-    q.by_slot[slot("visit_count")] = T(1.0);
-}
-
 /// What the work makes of the structure; a number counted on site stands.
 template <class T>
 void put_count(const Model& model, Slot s, const T& value, takeoff::Quantities<T>& q) {
@@ -109,7 +99,7 @@ takeoff::Quantities<T> quantities_of(const Model& model, const Inputs<T>& in) {
 template <class T>
 void price_quantities(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     ws.quantities = quantities_of(model, in);
-    count_visit(model, in, ws.quantities);
+    ws.quantities.by_slot[slot("visit_count")] = T(1.0);
     count_positions(model, in, ws.quantities);
     count_passes(model, in, 0, slot("flush_pass_count"), slot("flush_length"), ws.quantities);
     count_passes(model, in, 1, slot("broom_pass_count"), slot("broom_length"), ws.quantities);

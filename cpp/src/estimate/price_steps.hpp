@@ -27,6 +27,21 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 template <class T>
 void price_cost(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 
+/// The shift of a stage: its own values where it has them, and the closure it sets up.
+template <class T>
+work::Shift<T> stage_shift(const Model& model, std::size_t stage, const Inputs<T>& in);
+/// The time of a crew in an operation that follows from its shifts: closures, travel, idle.
+template <class T>
+Time<T> shift_time(const PlannedOperation& op, const CrewHours<T>& crew);
+/// How the shifts of an outing are shared, by the job's setting.
+work::ShiftSharing shift_sharing(Sharing sharing);
+
+/// Puts a quantity that follows from the work in its slot and among the figures.
+template <class T>
+void put_quantity(Slot s, const T& value, Workspace<T>& ws) {
+    ws.quantities.by_slot[s] = ws.figures.template set_raw<"takeoff.quantity">(value, s);
+}
+
 /// Whether the structures of an outing fill tanks and trucks together.
 inline bool shares_loads(const Model& model) {
     return model.plan->job.sharing != Sharing::own_shifts;

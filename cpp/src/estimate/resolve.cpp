@@ -10,26 +10,35 @@ namespace scupper::estimate {
 
 namespace {
 
-void decide_closure(const Structure& structure, const Plan& plan, Model& model) {
-    const int named_kind = index_of(closure_kind_names, plan.job.closure);
-    model.closure =
-        named_kind >= 0
-            ? static_cast<closure::Kind>(named_kind)
-            : closure::kind_by_record({structure.codes.lanes_on, structure.codes.traffic_direction,
-                                       structure.codes.functional_class});
+closure::Kind closure_of(const std::string& word, const Structure& structure) {
+    const int named_kind = index_of(closure_kind_names, word);
+    return named_kind >= 0 ? static_cast<closure::Kind>(named_kind)
+                           : closure::kind_by_record({structure.codes.lanes_on,
+                                                      structure.codes.traffic_direction,
+                                                      structure.codes.functional_class});
+}
+
+void decide_closures(const Structure& structure, const Plan& plan, Model& model) {
+    model.closures.clear();
+    model.closure = closure::Kind::none;
+    for (const PlannedStage& stage : plan.stages) {
+        model.closures.push_back(closure_of(stage.closure, structure));
+        if (model.closure == closure::Kind::none) {
+            model.closure = model.closures.back();
+        }
+    }
 }
 
 bool operation_runs(const PlannedOperation& op, const Model& model) {
-    if (!op.in_scope || !holds(op.when, model)) {
+    const PlannedParty& party = model.plan->parties[op.party];
+    const bool visit = op.timing == Timing::closure || op.timing == Timing::lost;
+    if (!op.in_scope || !holds(op.when, model, visit ? everyone : party.crew)) {
         return false;
     }
     if (op.timing == Timing::closure) {
         return model.closure != closure::Kind::none;
     }
-    const bool whole_shifts = model.plan->job.sharing == Sharing::own_shifts ||
-                              model.plan->job.sharing == Sharing::count_a_shift;
-    const bool of_whole_shifts = op.name == "idle" || op.name == "overtime";
-    return !of_whole_shifts || whole_shifts; // shared pro rata, a shift has neither
+    return op.name != "overtime" || model.plan->job.sharing == Sharing::own_shifts;
 }
 
 bool reaches_underside(const Plan& plan) {
@@ -53,7 +62,7 @@ void decide_activity(const Plan& plan, Model& model) {
     }
     model.active_labour.resize(plan.labour.size());
     for (std::size_t i = 0; i < plan.labour.size(); ++i) {
-        model.active_labour[i] = holds(plan.labour[i], model);
+        model.active_labour[i] = holds(plan.labour[i], model, plan.labour_crews[i]);
     }
     model.active_charges.resize(plan.charges.size());
     for (std::size_t i = 0; i < plan.charges.size(); ++i) {
@@ -61,7 +70,7 @@ void decide_activity(const Plan& plan, Model& model) {
     }
     model.active_equipment.resize(plan.equipment.size());
     for (std::size_t i = 0; i < plan.equipment.size(); ++i) {
-        model.active_equipment[i] = holds(plan.equipment[i], model);
+        model.active_equipment[i] = holds(plan.equipment[i], model, plan.equipment_crews[i]);
     }
 }
 
@@ -153,6 +162,22 @@ takeoff::Inferred infer_from(const Structure& structure, const Overrides& measur
     return takeoff::infer(corrected);
 }
 
+/// One bit for each closure kind that the crew, or anyone, works in.
+std::uint32_t closures_around(const Model& model, std::size_t crew) {
+    const auto bit = [&](std::size_t stage) {
+        return 1u << static_cast<unsigned>(model.closures[stage]);
+    };
+    const std::size_t stages = model.closures.size();
+    if (crew != everyone) {
+        return bit(crew <= stages ? crew - 1 : model.plan->parties[crew - 1 - stages].stage);
+    }
+    std::uint32_t bits = 0;
+    for (std::size_t stage = 0; stage < stages; ++stage) {
+        bits |= bit(stage);
+    }
+    return bits;
+}
+
 } // namespace
 
 Beneath beneath(int service_under) {
@@ -164,12 +189,11 @@ Beneath beneath(int service_under) {
             .rail = is_any_of({2, 4, 7, 8})};
 }
 
-bool holds(const Condition& c, const Model& model) {
-    const auto bit = 1u << static_cast<unsigned>(model.closure);
+bool holds(const Condition& c, const Model& model, std::size_t crew) {
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
            (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
-           (c.closures & bit) != 0;
+           (c.closures & closures_around(model, crew)) != 0;
 }
 
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
@@ -189,7 +213,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     for (const auto& [place, value] : measured) {
         put_measured(place, value, plan, r);
     }
-    decide_closure(structure, plan, r.model);
+    decide_closures(structure, plan, r.model);
     decide_activity(plan, r.model);
 }
 

@@ -1,5 +1,7 @@
 #include "scupper/job/job.hpp"
 
+#include "check_stages.hpp"
+#include "check_words.hpp"
 #include "scupper/error.hpp"
 
 #include <algorithm>
@@ -9,13 +11,12 @@
 
 namespace scupper {
 
-namespace {
-
-using Words = std::span<const std::string_view>;
+namespace detail {
 
 void require_word(Words words, const std::string& word, const std::string& path,
-                  std::string_view also = {}) {
-    if (word == also || std::find(words.begin(), words.end(), word) != words.end()) {
+                  std::string_view also) {
+    const bool exception = !also.empty() && word == also;
+    if (exception || std::find(words.begin(), words.end(), word) != words.end()) {
         return;
     }
     const std::string near = nearest_name(word, words);
@@ -25,6 +26,12 @@ void require_word(Words words, const std::string& word, const std::string& path,
     }
     throw UnknownNameError({"job.word", path, "\"" + word + "\"", allowed});
 }
+
+} // namespace detail
+
+namespace {
+
+using detail::require_word;
 
 void check_method(const Operation& op, const Job& job, const std::string& path) {
     std::vector<std::string_view> known;
@@ -119,6 +126,24 @@ std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
     std::vector<LayoutRow> rows;
     for (const Resource& r : resources) {
         rows.push_back({r.name, {}, {}});
+    }
+    return rows;
+}
+
+std::vector<LayoutRow> stage_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const Stage& stage : job.stages) {
+        rows.push_back({stage.name, {}, {}});
+    }
+    return rows;
+}
+
+std::vector<LayoutRow> party_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const Stage& stage : job.stages) {
+        for (const Party& party : stage.parties) {
+            rows.push_back({party.name, {}, {}});
+        }
     }
     return rows;
 }
@@ -225,6 +250,7 @@ void check_job(const Job& job) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
     }
     check_ways(job);
+    detail::check_stages(job);
     check_scope(job);
 }
 
@@ -251,6 +277,8 @@ Layout input_layout(const Job& job) {
                                    {"operation", operations},
                                    {"closure", closures},
                                    {"pass", pass_rows()},
+                                   {"stage", stage_rows(job)},
+                                   {"party", party_rows(job)},
                                    {"labour", rows_of(job.labour)},
                                    {"equipment", rows_of(job.equipment)},
                                    {"charge", rows_of(job.charges)}});

@@ -90,7 +90,12 @@ Operation read_operation(const Json& value, const std::string& path) {
 Resource read_resource(const Json& value, const std::string& path) {
     detail::require_known_keys(value, job_resource_keys, path);
     return {detail::text_or(value, "name", {}, path), words(value, "when", path),
-            detail::text_or(value, "note", {}, path)};
+            detail::text_or(value, "note", {}, path), detail::text_or(value, "party", {}, path)};
+}
+
+Party read_party(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_party_keys, path);
+    return {detail::text_or(value, "name", {}, path), words(value, "work", path)};
 }
 
 WashMethod read_method(const Json& value, const std::string& path) {
@@ -124,6 +129,12 @@ auto list_of(const Json& doc, const char* key, const std::string& name, Read rea
         }
     }
     return list;
+}
+
+Stage read_stage(const Json& value, const std::string& path) {
+    detail::require_known_keys(value, job_stage_keys, path);
+    return {detail::text_or(value, "name", {}, path), detail::text_or(value, "closure", {}, path),
+            list_of(value, "parties", path, read_party)};
 }
 
 /// An operation of the same name takes the place of the book's.
@@ -193,6 +204,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     if (doc.contains("equipment")) {
         job.equipment = list_of(doc, "equipment", name, read_resource);
     }
+    job.stages = list_of(doc, "stages", name, read_stage);
     job.charges = list_of(doc, "charges", name, read_resource);
     job.methods = list_of(doc, "methods", name, read_method);
 }

@@ -101,6 +101,18 @@ Form method() {
     return closed(members(job_method_keys, {{"hose", list_of(text())}}), {"name"});
 }
 
+Form party() {
+    return closed(members(job_party_keys, {{"work", list_of(text())}}), {"name"});
+}
+
+Form stage() {
+    static constexpr std::array<std::string_view, 2> by_record_or_job{"by_record", ""};
+    return closed(
+        members(job_stage_keys, {{"closure", one_of(by_record_or_job, closure_kind_names)},
+                                 {"parties", list_of(party())}}),
+        {"name", "parties"});
+}
+
 /// One number, three of them, or an object that says where they come from.
 Form value_of(const Form& number) {
     const Form three{{"type", "array"}, {"items", number}, {"minItems", 3}, {"maxItems", 3}};
@@ -181,6 +193,7 @@ Form properties() {
          {"ways", closed(members(component_names, {}))},
          {"closure", one_of(by_record, closure_kind_names)},
          {"sharing", one_of(sharing_names)},
+         {"stages", list_of(stage())},
          {"operations", list_of(operation())},
          {"labour", list_of(resource())},
          {"equipment", list_of(resource())},

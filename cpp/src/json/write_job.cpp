@@ -18,7 +18,19 @@ Json write_operation(const Operation& op) {
 Json write_resources(const std::vector<Resource>& resources) {
     Json list = Json::array();
     for (const Resource& r : resources) {
-        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}});
+        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}, {"party", r.party}});
+    }
+    return list;
+}
+
+Json write_stages(const std::vector<Stage>& stages) {
+    Json list = Json::array();
+    for (const Stage& stage : stages) {
+        Json parties = Json::array();
+        for (const Party& party : stage.parties) {
+            parties.push_back({{"name", party.name}, {"work", party.work}});
+        }
+        list.push_back({{"name", stage.name}, {"closure", stage.closure}, {"parties", parties}});
     }
     return list;
 }
@@ -48,6 +60,7 @@ Json detail::job_document(const Job& job) {
     doc["ways"] = job.ways;
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
+    doc["stages"] = write_stages(job.stages);
     doc["operations"] = Json::array();
     for (const Operation& op : job.operations) {
         doc["operations"].push_back(write_operation(op));

@@ -63,7 +63,8 @@ std::string key_listing() {
            words("sharing", sharing_names) + slots() + fields("input", input_table) +
            fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
-           words("job_resource", job_resource_keys) + words("survey", survey_names) +
+           words("job_resource", job_resource_keys) + words("job_stage", job_stage_keys) +
+           words("job_party", job_party_keys) + words("survey", survey_names) +
            words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
            words("hose_lay_nozzle", hose_lay_nozzle_keys);

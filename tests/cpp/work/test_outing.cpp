@@ -8,7 +8,7 @@ using namespace scupper::literals;
 namespace {
 
 work::Shift<double> ten_hours() {
-    return {.length = 10_h, .travel = 1_h, .briefing = 0.5_h, .meal = 0.5_h, .overtime = 0_h};
+    return {.length = 10_h, .travel = 1_h, .briefing = 0.5_h, .meal = 0.5_h, .overtime = 0_h, .window = 24_h, .closure = 0_h};
 }
 
 double parts_of(const work::OutingHours<double>& o, const Time<>& on_site) {
@@ -40,7 +40,7 @@ TEST_CASE("by the hour, a worked day of two like bridges") {
     // Worked by hand, inputs common practice: 3.650 h on site each, 1.5 h travel and 0.5 h briefing
     // a day: the day takes 9.299 h, 4.650 h of it for each bridge.
     const work::Shift<double> day{
-        .length = 10_h, .travel = 1.5_h, .briefing = 0.5_h, .meal = 0_h, .overtime = 0_h};
+        .length = 10_h, .travel = 1.5_h, .briefing = 0.5_h, .meal = 0_h, .overtime = 0_h, .window = 24_h, .closure = 0_h};
     const auto each =
         work::price_outing<double>(3.6497_h, day, work::ShiftSharing::hourly, 2_each);
     CHECK(each.paid.in(1.0_h) == Approx(4.6497).epsilon(1e-6));

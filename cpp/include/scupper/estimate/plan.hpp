@@ -37,6 +37,39 @@ struct PlannedMethod {
     std::vector<std::size_t> hose; ///< [-, n] rows of its segments, from pump to nozzle
 };
 
+/// Places of the inputs that a stage's shift is made of: its own where it has them, else the job's.
+struct ShiftPlaces {
+    std::size_t length;           ///< [-] of the paid shift
+    std::size_t travel;           ///< [-] of travel
+    std::size_t briefing;         ///< [-] of briefing and pack-up
+    std::size_t meal;             ///< [-] of the meal
+    std::size_t window;           ///< [-] of the closure's window
+    std::size_t productive_share; ///< [-] of productive minutes in a clock hour
+};
+
+/// The row of everyone among the crews of a plan; stages follow, then parties.
+inline constexpr std::size_t everyone = 0;
+
+/// A party of a stage, looked up once.
+struct PlannedParty {
+    std::string name;       ///< [text] its name; empty where one party does all
+    std::size_t stage;      ///< [-] row of its stage
+    std::size_t crew;       ///< [-] its row among the crews
+    std::size_t wait_place; ///< [-] of its wait in the inputs, or no_place
+};
+
+/// A stage of the work, looked up once.
+struct PlannedStage {
+    std::string name;                 ///< [text] its name; empty where there is one for all
+    std::string closure;              ///< [text] closure kind, or "by_record"
+    ShiftPlaces shift;                ///< [-] where its shift's inputs stand
+    std::size_t crew;                 ///< [-] its row among the crews
+    std::vector<std::size_t> parties; ///< [-, n] rows of its parties
+};
+
+/// The mark of an input that a plan does not hold.
+inline constexpr std::size_t no_place = static_cast<std::size_t>(-1);
+
 /// One operation of a job, looked up once.
 struct PlannedOperation {
     std::string name;      ///< [text] word of the trade, or the user's own
@@ -47,6 +80,7 @@ struct PlannedOperation {
     std::size_t method;    ///< [-] row of its method, or no_method
     bool in_scope;         ///< whether the service level of its component calls for it
     Condition when;        ///< [-] on which structures it is needed
+    std::size_t party;     ///< [-] row of the party that does it
     std::size_t input_row; ///< row in group `operation` of the inputs; for timing rate, clock_rate
 };
 
@@ -73,6 +107,10 @@ struct Plan {
     std::vector<double> base_values;   ///< [SI] of `base`, at the mean or likely value
     std::vector<std::uint64_t> hashes; ///< of every input key, for draws
     std::vector<PlannedMethod> methods;        ///< [-, n] ways to bring water to bear
+    std::vector<PlannedStage> stages;          ///< [-, n] one after the other
+    std::vector<PlannedParty> parties;         ///< [-, n] of all stages
+    std::vector<std::size_t> labour_crews;     ///< [-, n] by row: the crew the people belong to
+    std::vector<std::size_t> equipment_crews;  ///< [-, n] by row: the crew that has the equipment
     std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
     std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
     std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed

@@ -11,6 +11,17 @@
 
 namespace scupper::estimate {
 
+/// Where the hours of a crew go.
+template <class T>
+struct CrewHours {
+    Time<T> work;                ///< [s] on the clock, without closures
+    Time<T> set_up;              ///< [s] of closures
+    Time<T> change_sides;        ///< [s] of closures; part of `work`
+    Time<T> removal;             ///< [s] of closures
+    work::OutingHours<T> outing; ///< [s] paid hours
+    T share;                     ///< [-] of a stage: its elapsed work to that of all its parties
+};
+
 /// Memory a price works in, made once for a plan and used for every structure and draw.
 template <class T>
 struct Workspace {
@@ -19,7 +30,7 @@ struct Workspace {
     Figures<T> figures;                     ///< [SI unit of each] the result of `price`
     takeoff::Quantities<T> quantities;      ///< [SI unit of each slot] from the take-off
     std::vector<hydraulics::Line<T>> lines; ///< [-, n] by method: pump, hose and nozzle
-    work::OutingHours<T> hours;             ///< [s] where the paid hours go
+    std::vector<CrewHours<T>> crews;        ///< [s, n] everyone, then stages, then parties
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

@@ -25,7 +25,8 @@ struct Model {
     const Plan* plan = nullptr;                  ///< [-] outlives the model
     takeoff::Shape shape;                        ///< [-] what the structure is
     std::array<bool, slot_table.size()> given{}; ///< quantities given outright
-    closure::Kind closure = closure::Kind::none; ///< [-] as the job or the record has it
+    closure::Kind closure = closure::Kind::none; ///< [-] of the first stage that has one
+    std::vector<closure::Kind> closures;         ///< [-, n] by stage, as job or record has it
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below
     std::vector<char> active;                    ///< by operation
@@ -58,13 +59,14 @@ Beneath beneath(int service_under);
 /// Whether a condition holds for a structure.
 ///
 /// @param condition [-] when something is needed
-/// @param model [-] closure and what lies below
+/// @param model [-] closures and what lies below
+/// @param crew [-] row of the crew it is for: only the closures of its stage count
 /// @return [-] whether any of its words holds
 /// Range: any.
 /// Errors: none.
 /// Source: own convention
 /// Verified by: tests/cpp/estimate/test_cautions.cpp
-bool holds(const Condition& condition, const Model& model);
+bool holds(const Condition& condition, const Model& model, std::size_t crew = everyone);
 
 /// Decides categories and inputs of a structure under a plan.
 ///

@@ -1,13 +1,13 @@
 #pragma once
 // Figures as people read them: in the units of the job, and in the unit the trade uses for each.
 
-#include <string>
-#include <string_view>
-
 #include "scupper/job.hpp"
 #include "scupper/quantity.hpp"
 #include "scupper/traced.hpp"
 #include "scupper/unit.hpp"
+
+#include <string>
+#include <string_view>
 
 namespace scupper::estimate {
 

@@ -1,24 +1,24 @@
 #pragma once
 // The take-off of many structures as a table: value, range and basis of every quantity.
 
-#include <cstddef>
-#include <span>
-#include <vector>
-
 #include "scupper/estimate/programme.hpp"
 #include "scupper/schema.hpp"
 #include "scupper/structure.hpp"
 #include "scupper/takeoff.hpp"
 #include "scupper/uncertain.hpp"
 
+#include <cstddef>
+#include <span>
+#include <vector>
+
 namespace scupper::estimate {
 
 /// Take-off quantities, structure by structure, column by column as in slot_table.
 struct TakeOffTable {
-    std::vector<double> value;  ///< [SI, n x columns] at likely dimensions; NaN where untold
-    std::vector<double> low;    ///< [SI, n x columns] 5 % of draws lie below
-    std::vector<double> high;   ///< [SI, n x columns] 5 % of draws lie above
-    std::vector<Basis> basis;   ///< [-, n x columns] the least sure of what it rests on
+    std::vector<double> value; ///< [SI, n x columns] at likely dimensions; NaN where untold
+    std::vector<double> low;   ///< [SI, n x columns] 5 % of draws lie below
+    std::vector<double> high;  ///< [SI, n x columns] 5 % of draws lie above
+    std::vector<Basis> basis;  ///< [-, n x columns] the least sure of what it rests on
     std::vector<takeoff::Verdict> verdict; ///< [-, n] whether it is washed as a bridge
 };
 

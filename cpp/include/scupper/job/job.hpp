@@ -16,6 +16,19 @@ enum class PriceAt { mean, likely };
 /// How an outing's fixed time is shared; the words are `sharing_names`, in this order.
 enum class Sharing { own_shifts, pro_rata, count_a_shift, one_closure, by_the_hour };
 
+/// People who work side by side with the other parties of their stage.
+struct Party {
+    std::string name;              ///< [text] what people call it
+    std::vector<std::string> work; ///< component_names or operations; the latter beat the former
+};
+
+/// Work that has the site to itself, with shifts and closures of its own. Stages follow each other.
+struct Stage {
+    std::string name;           ///< [text] "deck at night"
+    std::string closure;        ///< a closure kind, or "by_record"; empty: as the job has it
+    std::vector<Party> parties; ///< [-, n] at least one
+};
+
 /// A job. Values are settings by schema key: those of the rate book first, then the job's own.
 struct Job {
     std::string name;                           ///< [text] what people call the job
@@ -27,6 +40,7 @@ struct Job {
     std::map<std::string, std::string> ways;    ///< component name to the way it is served
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
     Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
+    std::vector<Stage> stages;                  ///< [-, n] none: one stage and party for all
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
@@ -67,6 +81,26 @@ std::string way_of(const Job& job, const std::string& component);
 /// Errors: none.
 /// Source: own convention
 bool in_scope(const Job& job, const Operation& operation);
+
+/// The names of all stages and parties of a job, stages first.
+///
+/// @param job [-] the job
+/// @return [text, n] names; empty where one party does all
+/// Range: any job.
+/// Errors: none.
+/// Source: own convention
+std::vector<std::string> crew_names(const Job& job);
+
+/// The party that does an operation: the one that names it, else the one that names its component,
+/// else the first.
+///
+/// @param job [-] the job
+/// @param operation [-] one of its operations
+/// @return [-] number of the party, counted through all stages
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+std::size_t party_of(const Job& job, const Operation& operation);
 
 /// The hose segments of all methods, each once, in the order in which they are named.
 ///

@@ -40,6 +40,7 @@ struct Resource {
     std::string name;              ///< "wash_crew", "water_truck"
     std::vector<std::string> when; ///< condition_names or closure_kind_names; any may hold
     std::string note;              ///< free text
+    std::string party{};           ///< [text] party or stage it works in; empty: in all of them
 };
 
 /// One value with its key and origin. Copies share the origin.

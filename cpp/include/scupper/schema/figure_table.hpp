@@ -18,7 +18,7 @@ struct FigureField {
     PerDriver per_driver = PerDriver::no; ///< [-] yes: measured in the unit of its row's driver
 };
 
-inline constexpr std::array<InputGroup, 9> figure_groups{{
+inline constexpr std::array<InputGroup, 10> figure_groups{{
     {"nozzle", true, "nozzles by method"},
     {"operation", true, "operations"},
     {"water", false, "water"},
@@ -28,9 +28,10 @@ inline constexpr std::array<InputGroup, 9> figure_groups{{
     {"cost", false, "cost"},
     {"line", true, "cost lines, component/operation/resource"},
     {"takeoff", true, "quantities"},
+    {"crew", true, "stages and parties"},
 }};
 
-inline constexpr std::array<FigureField, 32> figure_table{{
+inline constexpr std::array<FigureField, 35> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -50,6 +51,9 @@ inline constexpr std::array<FigureField, 32> figure_table{{
     {"hours", "overtime", dim::time, "overtime of each person"},
     {"hours", "labour", dim::count* dim::time, "labour-hours"},
     {"shift", "count", dim::none, "crew-shifts"},
+    {"crew", "work", dim::time, "work on the clock"},
+    {"crew", "shifts", dim::none, "shifts"},
+    {"crew", "paid", dim::time, "paid hours of each person"},
     {"cost", "labour", dim::money, "labour cost"},
     {"cost", "equipment", dim::money, "equipment cost"},
     {"cost", "materials", dim::money, "water and disposal cost"},

@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 17> job_keys{
+inline constexpr std::array<std::string_view, 18> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -19,6 +19,7 @@ inline constexpr std::array<std::string_view, 17> job_keys{
     "ways",        // component name to the way it is served, where operations offer several
     "closure",     // closure kind, or "by_record"
     "sharing",     // how an outing's fixed time is shared
+    "stages",      // stages with their parties, where more than one crew works
     "operations",  // operations of the user's own, on top of the rate book's
     "labour",      // kinds of people: name and when they are needed
     "equipment",   // kinds of equipment: name and when they are needed
@@ -37,7 +38,14 @@ inline constexpr std::array<std::string_view, 3> job_method_keys{
     "hose", // names of its hose segments from pump to nozzle; methods may share segments
     "note"};
 /// Keys of one kind of people or equipment.
-inline constexpr std::array<std::string_view, 3> job_resource_keys{"name", "when", "note"};
+inline constexpr std::array<std::string_view, 4> job_resource_keys{
+    "name", "when", "note",
+    "party"}; // the party or stage it belongs to; none where it is there all the time
+/// Keys of one stage in `stages`.
+inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure", "parties"};
+/// Keys of one party of a stage.
+inline constexpr std::array<std::string_view, 2> job_party_keys{
+    "name", "work"}; // components or operations that it does
 
 /// What a survey counts or measures because no record tells it, or tells it roughly: quantity slots
 /// and keys of the input schema.

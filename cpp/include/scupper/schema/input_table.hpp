@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 39> input_groups{{
+inline constexpr std::array<InputGroup, 41> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -73,9 +73,11 @@ inline constexpr std::array<InputGroup, 39> input_groups{{
     {"bucket", false, "bucket or platform"},
     {"margin", false, "margins of a contract"},
     {"charge", true, "charges by the visit"},
+    {"stage", true, "stages, where they differ"},
+    {"party", true, "parties"},
 }};
 
-inline constexpr std::array<InputField, 101> input_table{{
+inline constexpr std::array<InputField, 109> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -159,6 +161,7 @@ inline constexpr std::array<InputField, 101> input_table{{
     {"shift", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
     {"shift", "overtime_limit", dim::time, 0.0, 43200.0, "overtime before another shift"},
     {"shift", "overtime_factor", dim::none, 1.0, 5.0, "pay of an overtime hour to a plain one"},
+    {"shift", "window_time", dim::time, 0.0, 86400.0, "how long the road may be closed a shift"},
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
@@ -173,6 +176,13 @@ inline constexpr std::array<InputField, 101> input_table{{
     {"pass", "rounds", dim::count, 0.0, 20.0, "times the deck is covered"},
     {"bucket", "reach", dim::length, 0.5, 100.0, "support line served from one position"},
     {"charge", "amount", dim::money, 0.0, 1e9, "amount a visit"},
+    {"stage", "length", dim::time, 3600.0, 86400.0, "paid shift"},
+    {"stage", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
+    {"stage", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
+    {"stage", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
+    {"stage", "window_time", dim::time, 0.0, 86400.0, "how long the road may be closed a shift"},
+    {"stage", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
+    {"party", "wait_time", dim::time, 0.0, unbounded, "wait for another party"},
     {"margin", "overhead", dim::none, 0.0, 5.0, "overhead on direct cost"},
     {"margin", "profit", dim::none, 0.0, 5.0, "profit on cost and overhead"},
     {"margin", "bond", dim::none, 0.0, 1.0, "bond on all before"},

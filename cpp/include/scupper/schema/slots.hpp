@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 50> slot_table{{
+inline constexpr std::array<SlotInfo, 51> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -67,6 +67,7 @@ inline constexpr std::array<SlotInfo, 50> slot_table{{
     {"broom_length", dim::length, false, "broom passes, length"},
     {"bucket_position_count", dim::count, false, "bucket or platform positions"},
     {"closure_count", dim::count, false, "closures"},
+    {"side_change_count", dim::count, false, "changes of the closure to the other side"},
     {"refill_count", dim::count, false, "tank refills"},
     {"dump_count", dim::count, false, "dump trips"},
     {"visit_count", dim::count, false, "visits"},

@@ -14,6 +14,8 @@ struct Shift {
     Time<T> briefing; ///< [s] briefing and pack-up
     Time<T> meal;     ///< [s] meal
     Time<T> overtime; ///< [s] how much longer a shift may run before another one is needed
+    Time<T> window;   ///< [s] how long the road may be closed in a shift, the meal within it
+    Time<T> closure;  ///< [s] set-up and removal of the closure, once a shift; 0 without one
 };
 
 /// How shifts are shared between structures.
@@ -36,11 +38,11 @@ struct OutingHours {
     Time<T> overtime; ///< [s] paid beyond the shifts; part of `paid`
 };
 
-/// The time a shift leaves for work on site.
+/// The time a shift leaves on site, the closure's set-up and removal in it.
 ///
-/// Formula: t = length - travel - briefing - meal
+/// Formula: t = min(length - travel - briefing - meal, window - meal)
 /// @param shift [s] the shift and what it loses
-/// @return [s] time for work on the clock; not positive where the shift is all lost
+/// @return [s] time on the clock; not positive where the shift is all lost
 /// Range: any.
 /// Errors: none.
 /// Source: definition
@@ -48,15 +50,43 @@ struct OutingHours {
 template <class T>
 Time<T> available_time(const Shift<T>& shift);
 
+/// The time a shift leaves for work once its closure stands.
+///
+/// Formula: t = available time - closure
+/// @param shift [s] the shift and what it loses
+/// @return [s] time on the clock; not positive where the closure takes all of it
+/// Range: any.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/work/test_outing.cpp
+template <class T>
+Time<T> work_time(const Shift<T>& shift);
+
+/// How often the closure is set up: once a shift, for all structures that stand under it.
+///
+/// Formula: n = count_up(k x work / (work time + overtime)) / k, overtime only in whole shifts
+/// @param work [s] time on the clock at the structure, without set-up and removal
+/// @param shift [s] the shift and what it loses
+/// @param sharing [-] how shifts are shared
+/// @param structures_a_closure [each] k, structures under one closure, >= 1
+/// @return [each] closures of this structure; none where there is no work
+/// Range: work >= 0; work time > 0.
+/// Errors: none.
+/// Source: common practice
+/// Verified by: tests/cpp/work/test_outing.cpp
+template <class T>
+Count<T> closures(const Time<T>& work, const Shift<T>& shift, ShiftSharing sharing,
+                  const Count<T>& structures_a_closure);
+
 /// Turns hours on site into shifts and paid hours.
 ///
 /// Formula: shifts = count_up(on site / (available + overtime)) for whole shifts, on site /
 /// available pro rata, or the greater of 1 / structures and on site / available where counted
 /// or hourly; overtime = what whole shifts leave over, not below 0; paid = shifts x length +
 /// overtime, hourly on site + what the shifts lose;
-/// idle = paid - on site - shifts x (travel + briefing + meal)
-/// @param on_site [s] time on the clock at the structure
-/// @param shift [s] the shift and what it loses; length > travel + briefing + meal
+/// idle = paid - on site - shifts x (travel + briefing + meal), the wait for the window in it
+/// @param on_site [s] time on the clock at the structure, set-up and removal of closures in it
+/// @param shift [s] the shift and what it loses; its available time > 0
 /// @param sharing [-] how shifts are shared
 /// @param structures_a_shift [each] for ShiftSharing::counted, >= 1
 /// @return [-] shifts and where the paid hours go
