@@ -1,5 +1,6 @@
 #include "scupper/estimate/workbook.hpp"
 
+#include "price_steps.hpp"
 #include "recorded.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/work.hpp"
@@ -167,13 +168,17 @@ class WorkbookWriter {
         return recorded_.workspace.figures.at(place).recording() != nullptr;
     }
 
-    /// Whether a shift leaves time for work; without it there is no price.
+    /// Whether the shifts of every stage leave time for work; without it there is no price.
     Step time_for_work() {
         const Inputs<Traced> in(e_.plan->inputs, recorded_.inputs.data());
-        const work::Shift<Traced> shift{in.get<"shift.length">(), in.get<"shift.travel_time">(),
-                                        in.get<"shift.briefing_time">(),
-                                        in.get<"shift.meal_time">()};
-        return (work::available_time(shift).si() > Traced(0.0)).step();
+        const auto left = [&](std::size_t stage) {
+            return work::work_time(detail::stage_shift(e_.resolved.model, stage, in));
+        };
+        Time<Traced> least = left(0);
+        for (std::size_t stage = 1; stage < e_.plan->stages.size(); ++stage) {
+            least = min_of(least, left(stage));
+        }
+        return (least.si() > Traced(0.0)).step();
     }
 
     void place_cells() {
