@@ -8,6 +8,7 @@
 #include "scupper/unit.hpp"
 
 #include <bit>
+#include <cmath>
 #include <pybind11/stl.h>
 #include <set>
 #include <utility>
@@ -69,6 +70,11 @@ Columns recorded_columns(const Inventory& inv) {
     return columns;
 }
 
+/// The bits of a value; whatever is not recorded has the same.
+std::uint64_t bits(double value) {
+    return std::bit_cast<std::uint64_t>(std::isnan(value) ? not_recorded : value);
+}
+
 /// One text that changes with anything the record says.
 std::string content(const Structure& s) {
     std::string all;
@@ -76,7 +82,7 @@ std::string content(const Structure& s) {
         all += f.get(s) + '\n';
     }
     for (const Measure& f : measures) {
-        all += std::to_string(std::bit_cast<std::uint64_t>(f.si(s))) + '\n';
+        all += std::to_string(bits(f.si(s))) + '\n';
     }
     for (const CodeField& f : code_fields) {
         all += std::to_string(s.codes.*f.member) + '\n';

@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -835,6 +835,11 @@ class Estimate:
         own convention
         """
     @property
+    def closure(self) -> str:
+        """
+        How the road is closed, as the job or else the record has it.
+        """
+    @property
     def structure(self) -> Structure:
         """
         The record that was priced.
@@ -843,6 +848,10 @@ class Programme:
     """
     A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
     """
+    def closures(self) -> list:
+        """
+        How the road is closed at each priced structure: a word of the closure kinds.
+        """
     def columns(self, units: str) -> list[tuple[str, str]]:
         """
         Key and unit of every column: us, metric or si.
@@ -850,6 +859,53 @@ class Programme:
     def priced(self) -> numpy.typing.NDArray[numpy.uint64]:
         """
         [-, n] positions among the structures
+        """
+    def ranges(self, inventory: Inventory, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+        """
+        The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
+        
+        In every draw the shared share of an input, such as a wage, is the same for all structures and
+        the rest is each one's own: the total spreads less than its structures, and more than if none
+        of it were shared.
+        
+        Parameters
+        ----------
+        programme : [-]
+            a programme
+        structures : [-, n]
+            the records it was priced from, in the same order
+        settings : [-]
+            seed, number of draws, kind of sampling
+        threads : [-]
+            how many; 0 for as many as the machine has
+        progress : [-]
+            told how far the run is; may be empty
+        
+        Returns
+        -------
+        [SI unit of each figure, n]
+            by column: 5 %, 50 % and 95 % beside the total; NaN where a
+            draw leaves a structure without a number
+        
+        Formula
+        -------
+        quantiles over draws of the sum over structures
+        
+        Range
+        -----
+        at least one draw. The same bits for any number of threads.
+        
+        Errors
+        ------
+        Interrupted `estimate.stopped` where progress says so.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_programme_ranges.cpp
         """
     def table(self) -> numpy.typing.NDArray[numpy.float64]:
         """
@@ -2035,6 +2091,67 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     Verified by
     -----------
     tests/cpp/hydraulics/test_water.cpp
+    """
+def workbook(estimate: Estimate, keys: collections.abc.Sequence[str]) -> dict[str, typing.Any]:
+    """
+    Cells with live formulas for figures and cost lines, by pricing the structure with a recording.
+    
+    Categories stay as they are: which operations run, the closure, the shape. A change of what
+    iterative solves or rules of inference rest on raises a check instead of a wrong figure.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    keys : [text, n]
+        as for `figure_place_of`
+    
+    Returns
+    -------
+    [-]
+        what the workbook is written from
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    UnknownNameError `schema.key` naming the nearest known key.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_workbook.cpp, tests/python/test_workbook.py
+    """
+def workbook_figures(estimate: Estimate) -> list[str]:
+    """
+    The figures that lead a workbook: quantities of work, water, dirt, hours, money, nozzles.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [text, n]
+        keys of the figure schema
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
     """
 def write_estimate(estimate: Estimate, job: Job, stamp: collections.abc.Mapping[str, str]) -> str:
     """

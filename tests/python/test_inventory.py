@@ -74,7 +74,8 @@ def test_doubts_and_rejected_name_the_line(county: sc.Inventory) -> None:
     skew = doubts.loc["TC-0043"]
     assert (skew["column"], skew["found"], bool(skew["kept"])) == ("DEGREES_SKEW_034", "99", False)
     assert skew["where"].endswith(f":{skew['line']} DEGREES_SKEW_034")
-    assert list(county.rejected["reason"]) == ["second record of the same structure"]
+    rejected = county.rejected.set_index("structure_id").loc["TC-0001"]
+    assert (rejected["line"], rejected["reason"]) == (50, "second record of the same structure")
 
 
 def test_select_tells_what_is_missing(county: sc.Inventory) -> None:

@@ -59,9 +59,12 @@ def test_what_no_record_tells_is_nan_with_a_range(table: pd.DataFrame) -> None:
 def test_deck_area_is_length_times_width(county: sc.Inventory, table: pd.DataFrame) -> None:
     recorded = county.to_pandas()
     bridges = table["verdict"] == "bridge"
+    told = bridges & recorded["deck_width_m"].notna()
     area = recorded["length_m"] * recorded["deck_width_m"]
-    np.testing.assert_allclose(table["deck_total_area_m2"][bridges], area[bridges], rtol=1e-9)
-    assert (table["deck_total_area_m2_basis"][bridges] == "recorded").all()
+    np.testing.assert_allclose(table["deck_total_area_m2"][told], area[told], rtol=1e-9)
+    assert (table["deck_total_area_m2_basis"][told] == "recorded").all()
+    assert list(table["structure_id"][bridges & ~told]) == ["TC-0139"]
+    assert (table["deck_total_area_m2_basis"][bridges & ~told] == "inferred").all()
 
 
 def test_ranges_enclose_and_absent_components_are_zero(table: pd.DataFrame) -> None:

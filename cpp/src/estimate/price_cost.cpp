@@ -6,6 +6,11 @@ namespace scupper::estimate::detail {
 namespace {
 
 template <class T>
+Time<T> paid_time(const Workspace<T>& ws, std::size_t crew) {
+    return ws.crews[crew].outing.paid;
+}
+
+template <class T>
 Amount<T> labour_cost(const Inputs<T>& in, std::size_t row, const Time<T>& time) {
     return cost::hire(time, in.template get<"labour.people">(row),
                       in.template get<"labour.wage">(row));
@@ -21,8 +26,8 @@ Amount<T> equipment_cost(const Inputs<T>& in, std::size_t row, const Time<T>& ti
 template <class T>
 Amount<T> overtime_premium(const Model& model, const Inputs<T>& in, std::size_t row,
                            const Workspace<T>& ws) {
-    const CrewHours<T>& crew = ws.crews[model.plan->labour_crews[row]];
-    return labour_cost(in, row, crew.outing.overtime) *
+    const std::size_t crew = model.plan->labour_crews[row];
+    return labour_cost(in, row, ws.crews[crew].outing.overtime) *
            (in.template get<"shift.overtime_factor">() - 1.0);
 }
 
@@ -66,7 +71,7 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Amount<T> labour(T(0.0));
     for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
         if (model.active_labour[row]) {
-            const Time<T> paid = ws.crews[plan.labour_crews[row]].outing.paid;
+            const Time<T> paid = paid_time(ws, plan.labour_crews[row]);
             labour += named(plan.labour_labels[row],
                             labour_cost(in, row, paid) + overtime_premium(model, in, row, ws));
         }
@@ -74,7 +79,7 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Amount<T> equipment(T(0.0));
     for (std::size_t row = 0; row < model.active_equipment.size(); ++row) {
         if (model.active_equipment[row]) {
-            const Time<T> paid = ws.crews[plan.equipment_crews[row]].outing.paid;
+            const Time<T> paid = paid_time(ws, plan.equipment_crews[row]);
             equipment += named(plan.equipment_labels[row], equipment_cost(in, row, paid));
         }
     }

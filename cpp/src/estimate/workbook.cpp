@@ -3,7 +3,6 @@
 #include "price_steps.hpp"
 #include "recorded.hpp"
 #include "scupper/estimate/show.hpp"
-#include "scupper/work.hpp"
 
 #include <algorithm>
 #include <array>
@@ -171,12 +170,10 @@ class WorkbookWriter {
     /// Whether the shifts of every stage leave time for work; without it there is no price.
     Step time_for_work() {
         const Inputs<Traced> in(e_.plan->inputs, recorded_.inputs.data());
-        const auto left = [&](std::size_t stage) {
-            return work::work_time(detail::stage_shift(e_.resolved.model, stage, in));
-        };
-        Time<Traced> least = left(0);
+        const Model& model = e_.resolved.model;
+        Time<Traced> least = work::work_time(detail::stage_shift(model, 0, in));
         for (std::size_t stage = 1; stage < e_.plan->stages.size(); ++stage) {
-            least = min_of(least, left(stage));
+            least = min_of(least, work::work_time(detail::stage_shift(model, stage, in)));
         }
         return (least.si() > Traced(0.0)).step();
     }

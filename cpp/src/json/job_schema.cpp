@@ -101,15 +101,12 @@ Form method() {
     return closed(members(job_method_keys, {{"hose", list_of(text())}}), {"name"});
 }
 
-Form party() {
-    return closed(members(job_party_keys, {{"work", list_of(text())}}), {"name"});
-}
-
 Form stage() {
     static constexpr std::array<std::string_view, 2> by_record_or_job{"by_record", ""};
+    const Form party = closed(members(job_party_keys, {{"work", list_of(text())}}), {"name"});
     return closed(
         members(job_stage_keys, {{"closure", one_of(by_record_or_job, closure_kind_names)},
-                                 {"parties", list_of(party())}}),
+                                 {"parties", list_of(party)}}),
         {"name", "parties"});
 }
 
