@@ -65,6 +65,14 @@ Columns line_columns(const Estimate& e) {
     return columns;
 }
 
+std::vector<std::pair<std::string, std::string_view>> stage_closures(const Estimate& e) {
+    std::vector<std::pair<std::string, std::string_view>> rows;
+    for (std::size_t i = 0; i < e.plan->stages.size(); ++i) {
+        rows.emplace_back(e.plan->stages[i].name, closure::kind_name(e.resolved.model.closures[i]));
+    }
+    return rows;
+}
+
 std::vector<std::string> active_methods(const Estimate& e) {
     std::vector<std::string> names;
     for (std::size_t row = 0; row < e.plan->methods.size(); ++row) {
@@ -176,7 +184,10 @@ void bind_estimate(py::module_& m) {
         .def_property_readonly(
             "closure",
             [](const Estimate& e) { return closure::kind_name(e.resolved.model.closure); },
-            "How the road is closed, as the job or else the record has it.")
+            "How the road is closed, as the job or else the record has it; of several stages the "
+            "first that has a closure.")
+        .def_property_readonly("closures", &stage_closures,
+                               "Name of every stage and how the road is closed meanwhile.")
         .def("figure", &figure, doc("estimate::Estimate::figure"), arg("key"))
         .def("text", &figure_text, "A figure as text in the job's units.", arg("key"))
         .def("figures", &figure_columns, "Columns of every figure, in the job's units.")

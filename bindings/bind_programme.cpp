@@ -85,7 +85,10 @@ void bind_programme(py::module_& m) {
             },
             doc("estimate::Programme::priced"))
         .def(
-            "closures", [](const Programme& p) { return texts(p.closures, closure::kind_name); },
+            "closures",
+            [](const Programme& p) {
+                return py::typing::List<py::str>(texts(p.closures, closure::kind_name));
+            },
             "How the road is closed at each priced structure: a word of the closure kinds.")
         .def("ranges", &range_columns, doc("estimate::total_ranges"), arg("inventory"),
              arg("draws"), arg("seed"), arg("threads"), arg("progress").none(true))

@@ -943,7 +943,12 @@ class Estimate:
     @property
     def closure(self) -> str:
         """
-        How the road is closed, as the job or else the record has it.
+        How the road is closed, as the job or else the record has it; of several stages the first that has a closure.
+        """
+    @property
+    def closures(self) -> list[tuple[str, str]]:
+        """
+        Name of every stage and how the road is closed meanwhile.
         """
     @property
     def structure(self) -> Structure:
@@ -954,7 +959,7 @@ class Programme:
     """
     A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
     """
-    def closures(self) -> list:
+    def closures(self) -> list[str]:
         """
         How the road is closed at each priced structure: a word of the closure kinds.
         """

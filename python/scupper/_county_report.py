@@ -10,6 +10,7 @@ from scupper import _charts, _core
 from scupper._estimate_page import ranges_of
 from scupper._frames import frame
 from scupper._paper import nice, render, words
+from scupper._progress import Progress
 from scupper.results import safe_cells
 
 if TYPE_CHECKING:
@@ -29,10 +30,10 @@ _FIGURES = {
 }
 
 
-def report(programme: Programme) -> str:
+def report(programme: Programme, progress: Progress) -> str:
     """The report as HTML."""
     table = structures(programme)
-    ranges: Any = programme.ranges().to_dict("index")
+    ranges: Any = programme.ranges(progress=progress).to_dict("index")
     units = dict(programme._core.columns(programme.job.units))
     return render(
         "report.html",

@@ -225,7 +225,8 @@ def _county_report(options: argparse.Namespace) -> None:
 
     inventory = _records(options)
     job = _surveyed(options, inventory)
-    estimate_all(inventory, job, progress=sys.stderr.isatty()).save_report(options.out)
+    bar = sys.stderr.isatty()
+    estimate_all(inventory, job, progress=bar).save_report(options.out, progress=bar)
     print(options.out)
 
 

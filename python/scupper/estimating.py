@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterator, Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
@@ -12,6 +11,7 @@ from scupper._core import Derivation, Structure
 from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._notices import warnings_of
+from scupper._shown import Nozzle, Quantities
 from scupper._stamp import stamp
 from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
@@ -25,48 +25,6 @@ if TYPE_CHECKING:
 
 _ASSUMPTIONS = ["key", "label", "low", "likely", "high", "basis", "source", "worth",
                 "total_at_low", "total_at_high"]  # fmt: skip
-
-
-class Quantities(Mapping[str, "Quantity"]):
-    """What there is to wash, by quantity slot; shown as a table."""
-
-    def __init__(self, estimate: Estimate) -> None:
-        self._estimate = estimate
-        self._slots = [slot for slot, _ in _core.take_off_columns("si")]
-
-    def __getitem__(self, slot: str) -> Quantity:
-        if slot not in self._slots:
-            raise KeyError(slot)
-        return self._estimate.figure(slot)
-
-    def __iter__(self) -> Iterator[str]:
-        return iter(self._slots)
-
-    def __len__(self) -> int:
-        return len(self._slots)
-
-    def __repr__(self) -> str:
-        return _report.text([(slot, self._estimate.text(slot)) for slot in self])
-
-    def _repr_html_(self) -> str:
-        return _report.html([(slot, self._estimate.text(slot)) for slot in self])
-
-
-class Nozzle:
-    """What leaves the nozzle."""
-
-    def __init__(self, estimate: Estimate, method: str) -> None:
-        key = f"nozzle[{method}]"
-        self.flow: Quantity = estimate.figure(f"{key}.flow")
-        self.pressure: Quantity = estimate.figure(f"{key}.pressure")
-        self.reaction: Quantity = estimate.figure(f"{key}.reaction")
-        self.reaction_text: str = estimate.text(f"{key}.reaction")
-        self._text = "{} at {}, reaction {}".format(
-            *(estimate.text(f"{key}.{word}") for word in ("flow", "pressure", "reaction"))
-        )
-
-    def __repr__(self) -> str:
-        return self._text
 
 
 class Estimate:
@@ -88,8 +46,16 @@ class Estimate:
 
     @property
     def closure(self) -> str:
-        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``."""
+        """How the road is closed, as the job or else the record has it: ``"freeway_lane"``.
+
+        Where the work has several stages, of the first that has a closure.
+        """
         return self._core.closure
+
+    @property
+    def closures(self) -> dict[str, str]:
+        """How the road is closed in every stage, by its name; ``""`` where there is one for all."""
+        return dict(self._core.closures)
 
     @property
     def currency(self) -> str:

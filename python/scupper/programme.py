@@ -175,18 +175,19 @@ class Programme:
         """What this rests on: version, date, hashes of the records and of the job."""
         return stamp(self.job, self.inventory._core)
 
-    def report(self) -> str:
+    def report(self, progress: Progress = False) -> str:
         """A report as HTML in the job's units: totals, reasons, charts, structures by cost.
 
-        Charts need matplotlib; without it the report says so in their place.
+        Charts need matplotlib; without it the report says so in their place. Ranges draw every
+        structure many times: `progress` as for `estimate_all`.
         """
         from scupper._county_report import report
 
-        return report(self)
+        return report(self, progress)
 
-    def save_report(self, path: str | os.PathLike[str]) -> None:
+    def save_report(self, path: str | os.PathLike[str], progress: Progress = False) -> None:
         """Writes the report whole, or not at all."""
-        write_whole(path, self.report())
+        write_whole(path, self.report(progress))
 
     def __repr__(self) -> str:
         return _report.text(_report.programme_lines(self))

@@ -39,6 +39,28 @@ def test_jobs_as_people_and_programs_write_them_are_valid(
         validator.validate(document)
 
 
+def test_stages_ways_and_charges_are_valid_and_survive_a_form(
+    validator: jsonschema.Draft202012Validator, demo: Document, county: sc.Inventory
+) -> None:
+    demo |= {
+        "ways": {"deck_top": "flusher"},
+        "charges": [{"name": "permit", "when": ["over_rail"]}],
+        "stages": [
+            {"name": "deck", "closure": "shoulder", "parties": [{"name": "line", "work": []}]},
+            {"name": "drains", "parties": [{"name": "openers", "work": ["drain"]}]},
+        ],
+    }
+    demo["inputs"] |= {"charge[permit].amount": "250 USD"}
+    validator.validate(demo)
+    job = sc.Job.from_dict(demo)
+    again = sc.Job(job._core.read(job._core.form(), "form"))
+    validator.validate(json.loads(job._core.form()))
+    priced = sc.estimate(county["TC-0001"], job)
+    assert priced.closures == {"deck": "shoulder", "drains": "one_lane_two_way"}
+    assert sc.estimate(county["TC-0001"], again).cost.total == pytest.approx(priced.cost.total)
+    assert "deck: shoulder, drains: one lane two way" in priced.page()
+
+
 @pytest.mark.parametrize(
     "inputs",
     [

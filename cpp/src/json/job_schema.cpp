@@ -109,8 +109,12 @@ Form haul() {
 }
 
 Form stage() {
+    static constexpr std::array<std::string_view, 2> by_record_or_job{"by_record", ""};
     const Form party = closed(members(job_party_keys, {{"work", list_of(text())}}), {"name"});
-    return closed(members(job_stage_keys, {{"parties", list_of(party)}}), {"name", "parties"});
+    return closed(
+        members(job_stage_keys, {{"closure", one_of(by_record_or_job, closure_kind_names)},
+                                 {"parties", list_of(party)}}),
+        {"name", "parties"});
 }
 
 /// One number, three of them, or an object that says where they come from.
