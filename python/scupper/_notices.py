@@ -16,8 +16,8 @@ ONE_PERSON_REACTION = (60, "lbf")
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
-    """The bridge's weight posting; quantities no record tells, with the money that rests on them;
-    a nozzle that pushes hard; washing that is refused because no water may be used."""
+    """The bridge's weight posting; quantities no record tells, and how the price moves with
+    them; a nozzle that pushes hard; washing that is refused because no water may be used."""
     posting = estimate._core.posting_warnings()
     return [*posting, *_untold(estimate), *_reaction(estimate), *_refused(estimate)]
 
@@ -26,7 +26,10 @@ def _untold(estimate: Estimate) -> Iterator[str]:
     for label, low, high, unit, worth in estimate._core.untold():
         counted = unit in ("each", "1")
         shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {unit}"
-        yield (f"{label} {shown}, not counted: {estimate.currency} {worth:,.0f} rests on them")
+        yield (
+            f"{label} {shown}, not counted: over that range the price moves by "
+            f"{estimate.currency} {worth:,.0f}"
+        )
 
 
 def _refused(estimate: Estimate) -> Iterator[str]:

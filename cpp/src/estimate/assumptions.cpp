@@ -12,20 +12,29 @@ namespace {
 class Repricer {
   public:
     explicit Repricer(const Estimate& e)
-        : estimate_(e), values_(e.resolved.values), workspace_(*e.plan),
+        : estimate_(e), model_(e.resolved.model), values_(e.resolved.values), workspace_(*e.plan),
           total_(e.plan->figures.place(figure_place("cost.total"), 0)) {}
 
     double total_with(std::size_t place, double value) {
         const double before = values_[place];
         values_[place] = value;
-        price(estimate_.resolved.model, Inputs<double>(estimate_.plan->inputs, values_.data()),
-              workspace_);
+        price(model_, Inputs<double>(estimate_.plan->inputs, values_.data()), workspace_);
         values_[place] = before;
         return workspace_.figures.at(total_);
     }
 
+    double total_counted(Slot s, double quantity) {
+        const std::size_t place = estimate_.plan->inputs.place(input_place("quantity.given"), s);
+        const bool before = model_.given[s];
+        model_.given[s] = true;
+        const double total = total_with(place, quantity);
+        model_.given[s] = before;
+        return total;
+    }
+
   private:
     const Estimate& estimate_;
+    Model model_;
     std::vector<double> values_;
     Workspace<double> workspace_;
     std::size_t total_;
@@ -80,15 +89,15 @@ std::vector<RangedFigure> ranges_of(const Estimate& e, const std::vector<std::st
     return result;
 }
 
-double worth_of(Slot s, const std::vector<Assumption>& guesses, const Plan& plan) {
-    double worth = 0.0;
-    for (const Assumption& a : guesses) {
-        const std::size_t place = plan.inputs.at(a.key, "assumptions");
-        if (place < takeoff::dimension_count && takeoff::rests_on(s, place)) {
-            worth = std::max(worth, a.worth);
+/// Columns of the take-off that no record can tell.
+std::vector<Slot> untold_columns(const Estimate& e) {
+    std::vector<Slot> slots;
+    for (Slot s = 0; s < column_count(); ++s) {
+        if (e.resolved.untold[s]) {
+            slots.push_back(s);
         }
     }
-    return worth;
+    return slots;
 }
 
 } // namespace
@@ -117,16 +126,21 @@ std::vector<Assumption> assumptions(const Estimate& e) {
 }
 
 std::vector<Untold> untold_quantities(const Estimate& e) {
-    const std::vector<Assumption> guesses = assumptions(e);
+    const std::vector<Slot> slots = untold_columns(e);
+    std::vector<std::string> keys;
+    for (const Slot s : slots) {
+        keys.push_back("takeoff[" + std::string(slot_table[s].key) + "].quantity");
+    }
+    const std::vector<RangedFigure> ranges = ranges_of(e, keys, {});
+    Repricer reprice(e);
     std::vector<Untold> found;
-    for (Slot s = 0; s < column_count(); ++s) {
-        const double worth = worth_of(s, guesses, *e.plan);
-        if (!e.resolved.untold[s] || worth == 0.0) {
-            continue;
+    for (std::size_t i = 0; i < slots.size(); ++i) {
+        const RangedFigure& range = ranges[i];
+        const double worth = std::abs(reprice.total_counted(slots[i], range.high) -
+                                      reprice.total_counted(slots[i], range.low));
+        if (worth > 0.0) {
+            found.push_back({slots[i], range.low, range.value, range.high, worth});
         }
-        const std::string key = "takeoff[" + std::string(slot_table[s].key) + "].quantity";
-        const RangedFigure range = ranges_of(e, {key}, {}).front();
-        found.push_back({s, range.low, range.value, range.high, worth});
     }
     return found;
 }

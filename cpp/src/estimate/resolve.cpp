@@ -1,8 +1,8 @@
 #include "scupper/estimate/resolve.hpp"
 
 #include "plan_parts.hpp"
-#include "resolve_parts.hpp"
 #include "posting.hpp"
+#include "resolve_parts.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -86,6 +86,14 @@ void put(const Plan& plan, std::size_t place, const Uncertain& value, Resolved& 
     r.values[place] = price_value(value, plan.job.price_at);
 }
 
+/// Whether records give a dimension: measuring it again tells nothing of what they do not give.
+bool is_recorded(std::size_t place) {
+    return place == takeoff::dimension("deck.length") ||
+           place == takeoff::dimension("deck.width") ||
+           place == takeoff::dimension("deck.roadway_width") ||
+           place == takeoff::dimension("deck.skew") || place == takeoff::dimension("span.longest");
+}
+
 /// A counted quantity is told; so is one that rests on a dimension somebody measured.
 void mark_told(std::size_t place, const Plan& plan, Resolved& r) {
     const std::size_t first = plan.inputs.place(input_place("quantity.given"), 0);
@@ -93,7 +101,10 @@ void mark_told(std::size_t place, const Plan& plan, Resolved& r) {
         r.model.given[place - first] = true;
         r.untold[place - first] = false;
     }
-    for (Slot s = 0; s < slot_table.size() && place < takeoff::dimension_count; ++s) {
+    if (place >= takeoff::dimension_count || is_recorded(place)) {
+        return;
+    }
+    for (Slot s = 0; s < slot_table.size(); ++s) {
         r.untold[s] = r.untold[s] && !takeoff::rests_on(s, place);
     }
 }

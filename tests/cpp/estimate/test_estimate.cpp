@@ -161,6 +161,26 @@ TEST_CASE("a measured dimension also reaches what follows from it by rule") {
     CHECK(estimate::estimate(overpass(), estimate::make_plan(job)).figure("girder_area") > before);
 }
 
+TEST_CASE("a measured deck length does not count the drains") {
+    Structure s = overpass();
+    s.given = {{"deck.length", certain(61.5, Basis::measured)}};
+    const auto untold = estimate::untold_quantities(estimate::estimate(s, demo_plan()));
+    REQUIRE(!untold.empty());
+    CHECK(untold.front().slot == slot("drain_count"));
+}
+
+TEST_CASE("what moves with an untold quantity is less than twice the price") {
+    const auto e = estimate::estimate(overpass(), demo_plan());
+    const auto untold = estimate::untold_quantities(e).front();
+    Structure few = overpass(), many = overpass();
+    few.given = {{"drain_count", certain(untold.low, Basis::measured)}};
+    many.given = {{"drain_count", certain(untold.high, Basis::measured)}};
+    const double moved = estimate::estimate(many, demo_plan()).figure("cost.total") -
+                         estimate::estimate(few, demo_plan()).figure("cost.total");
+    CHECK(untold.worth == Approx(moved));
+    CHECK(untold.worth < 2.0 * e.figure("cost.total"));
+}
+
 TEST_CASE("guesses are ordered by the money they move; certain inputs are none") {
     const auto e = estimate::estimate(overpass(), demo_plan());
     const auto guesses = estimate::assumptions(e);

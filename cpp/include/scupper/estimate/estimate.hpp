@@ -55,7 +55,7 @@ struct Assumption {
 struct Untold {
     Slot slot;              ///< [-] place in `slot_table`
     double low, used, high; ///< [SI unit of the slot] 5 % of draws, as priced, 95 % of draws
-    double worth;           ///< [currency] what rests on it: range of the total from it alone
+    double worth;           ///< [currency] how far the total moves between low and high
 };
 
 /// One structure priced under one job.
@@ -160,7 +160,7 @@ std::vector<RangedFigure> ranges(const Estimate& estimate, const DrawSettings& s
 /// Verified by: tests/cpp/estimate/test_estimate.cpp
 std::vector<Assumption> assumptions(const Estimate& estimate);
 
-/// The quantities no record can tell, with the assumed range and the money that rests on it.
+/// The quantities no record can tell, with the range of draws and how the price moves over it.
 ///
 /// @param estimate [-] an estimate
 /// @return [-, n] in the order of the slots; quantities that move no money are left out
