@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._paper import counted, measured, money, nice, render, short, words
-from scupper._structure_facts import described
+from scupper._structure_facts import described, devices
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -20,6 +20,10 @@ Ranges = dict[str, dict[str, Any]]
 #: A time on the clock below this is a rounding of zero [h].
 _NO_TIME = 1e-6
 _DEAREST = 5
+#: Rows that one page holds beside everything else.
+_MOST_COMPONENTS = 7
+_MOST_OPERATIONS = 9
+_MOST_NAMES = 2
 
 
 def page(estimate: Estimate) -> str:
@@ -31,7 +35,7 @@ def page(estimate: Estimate) -> str:
         about=described(estimate.structure, estimate.job.units),
         heads=_heads(estimate, ranges),
         strip=_strip(ranges["cost.total"]),
-        components=bars(estimate.cost.by("component")),
+        components=bars(dearest(estimate.cost.by("component"), _MOST_COMPONENTS)),
         operations=_operations(estimate),
         guesses=_guesses(estimate),
         quantities=_quantities(estimate),
@@ -100,15 +104,20 @@ def drains(estimate: Estimate) -> tuple[str, str]:
     return number, known(estimate, "drain_count")[0]
 
 
+def _devices(estimate: Estimate) -> tuple[str, ...]:
+    number, notes = devices(estimate)
+    return number, ", ".join(notes)
+
+
 def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
     """The figures at the top: what, figure, what goes with it."""
 
     def between(key: str) -> str:
         return f"{short(ranges[key]['P5'])}–{short(ranges[key]['P95'])}"
 
-    tank = _size(estimate, "water.refills", "tank.volume")
-    payload = _size(estimate, "debris.loads", "haul.payload")
-    shift = _size(estimate, "shift.count", "shift.length")
+    tank = _size(estimate, "water.refills", "truck[", "].fill")
+    payload = _size(estimate, "debris.loads", "haul[", "].payload")
+    shift = _size(estimate, "shift.count", "shift.length", "")
     people = counted(sum(crew(estimate).values()))
     number, how = drains(estimate)
 
@@ -124,6 +133,7 @@ def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
              f"{shown(estimate, 'debris.mass')}{payload} a load"),
         head("water", shown(estimate, "water.volume"), between("water.volume")),
         head("drains", number, how),
+        head("closure devices", *_devices(estimate)),
         head("labour-hours", shown(estimate, "hours.labour").removesuffix(" labour-h"),
              between("hours.labour"),
              f"on site {shown(estimate, 'hours.on_site')}",
@@ -131,10 +141,11 @@ def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
     ]  # fmt: skip
 
 
-def _size(estimate: Estimate, figure: str, key: str) -> str:
-    """The size of a tank, truck or shift that a figure is divided by."""
-    step = inputs_of(estimate, figure).get(key)
-    return f" of {counted(step['value'])} {nice(step['unit'])}" if step else ""
+def _size(estimate: Estimate, figure: str, before: str, after: str) -> str:
+    """The size of a tank, truck or shift that a figure is divided by; none where there are many."""
+    steps: list[Step] = estimate.explain(figure).to_dict()["steps"]
+    sizes = [s for s in steps if s["key"].startswith(before) and s["key"].endswith(after)]
+    return f" of {short(sizes[0]['value'])} {nice(sizes[0]['unit'])}" if len(sizes) == 1 else ""
 
 
 def _strip(row: dict[str, Any]) -> dict[str, Any]:
@@ -142,6 +153,17 @@ def _strip(row: dict[str, Any]) -> dict[str, Any]:
     end = float(row["P95"]) * 1.08 or 1.0
     places = {name: 100 * float(row[name]) / end for name in ("P5", "P50", "P95", "value")}
     return {"at": places, **{name: money(row[name]) for name in places}}
+
+
+def dearest(amounts: pd.Series[float], most: int) -> pd.Series[float]:
+    """The dearest of many amounts; what is left over stands in one row, so that nothing is lost."""
+    if len(amounts) <= most + 1:
+        return amounts
+    import pandas as pd
+
+    ordered = amounts.sort_values(ascending=False)
+    rest = ordered.iloc[most:]
+    return pd.concat([ordered.iloc[:most], pd.Series({f"{len(rest)} others": rest.sum()})])
 
 
 def bars(amounts: pd.Series[float]) -> list[dict[str, Any]]:
@@ -166,15 +188,16 @@ def _guesses(estimate: Estimate) -> list[dict[str, Any]]:
 
 def _operations(estimate: Estimate) -> list[dict[str, Any]]:
     """The operations that cost money, the dearest first, with quantity and time."""
+    at_work = active_operations(estimate)
     return [
         row
         | {
-            "quantity": worked(estimate, row["name"]),
+            "quantity": worked(estimate, row["name"]) if row["name"] in at_work else "",
             "time": shown(estimate, f"operation[{row['name']}].time")
-            if row["name"] in active_operations(estimate)
+            if row["name"] in at_work
             else "",
         }
-        for row in bars(estimate.cost.by("operation"))
+        for row in bars(dearest(estimate.cost.by("operation"), _MOST_OPERATIONS))
     ]
 
 
@@ -194,8 +217,9 @@ def known(estimate: Estimate, key: str) -> tuple[str, str]:
     found = [basis for basis in order if any(step["basis"] == basis for step in inputs)]
     if not found:
         return "recorded", ""
-    names = dict.fromkeys(step["name"] for step in inputs if step["basis"] == found[-1])
-    return found[-1], ", ".join(names)
+    names = list(dict.fromkeys(step["name"] for step in inputs if step["basis"] == found[-1]))
+    more = f" and {len(names) - _MOST_NAMES} more" if len(names) > _MOST_NAMES + 1 else ""
+    return found[-1], ", ".join(names[:_MOST_NAMES] if more else names) + more
 
 
 def _quantities(estimate: Estimate) -> list[dict[str, Any]]:
