@@ -138,6 +138,56 @@ def test_changed_inputs_move_the_sheet_as_the_engine(
     agree(summary(book), sc.estimate(structure, measured))
 
 
+def dearer_jobs(job: sc.Job) -> dict[str, sc.Job]:
+    """Jobs with all that a sheet can hold: full clean, parties side by side, a posted bridge."""
+    parts = ["deck_top", "gutter", "drain", "joint", "rail", "parapet", "girder", "bearing", "cap",
+             "seat", "back_wall", "column", "berm"]  # fmt: skip
+    full = job.replace(service=dict.fromkeys(parts, "full_clean"))
+    stages = [
+        {"name": "top", "parties": [{"name": "deck_crew", "work": ["deck_top", "gutter"]},
+                                    {"name": "drain_crew", "work": ["drain"]}]},
+        {"name": "beneath", "parties": [{"name": "bucket_crew",
+                                         "work": ["girder", "bearing", "cap", "seat"]}]},
+    ]  # fmt: skip
+    limit = {"posting.limit": "15 short_ton"}
+    return {
+        "full clean": full,
+        "collected": full.replace(wash_water="collect", sharing="own_shifts"),
+        "side by side": full.replace(stages=stages),
+        "side by side, own shifts": full.replace(stages=stages, sharing="own_shifts"),
+        "from the approach": job.override("TC-0001", limit),
+        "half a tank": job.replace(posting="half_fill").override("TC-0001", limit),
+    }
+
+
+@pytest.mark.parametrize("name", list(dearer_jobs(sc.Job.demo())))
+@needs_spreadsheet
+def test_dearer_jobs_are_worked_out_the_same_and_follow_a_change(
+    county: sc.Inventory, job: sc.Job, tmp_path: Path, name: str
+) -> None:
+    structure, whole = county["TC-0001"], dearer_jobs(job)[name]
+    sc.estimate(structure, whole).save_workbook(tmp_path / "a.xlsx")
+    values = {"labour[wash_crew].wage": 52.5, "operation[deck_hand_line].time_per_unit": 4000}
+    changed(tmp_path / "a.xlsx", tmp_path / "b.xlsx", values)
+    book = recalculated(tmp_path / "b.xlsx")
+    assert book["Summary"]["A2"].value == "valid"
+    texts = {"labour[wash_crew].wage": "USD 52.50/h",
+             "operation[deck_hand_line].time_per_unit": "4000 ft2/h"}  # fmt: skip
+    agree(summary(book), sc.estimate(structure, whole.override("TC-0001", texts)))
+
+
+@needs_spreadsheet
+def test_what_a_posting_leaves_to_do_is_decided_by_the_engine(
+    county: sc.Inventory, job: sc.Job, tmp_path: Path
+) -> None:
+    posted = job.override("TC-0001", {"posting.limit": "15 short_ton"})
+    sc.estimate(county["TC-0001"], posted).save_workbook(tmp_path / "a.xlsx")
+    changed(tmp_path / "a.xlsx", tmp_path / "b.xlsx", {"tank.volume": 500})
+    book = recalculated(tmp_path / "b.xlsx")
+    assert set(summary(book).values()) <= {None, ""}
+    assert "weight posting" in book["Summary"]["A2"].value
+
+
 @pytest.mark.parametrize(
     ("key", "value", "says"),
     [

@@ -23,6 +23,15 @@ constexpr double bound_slack = 1e-9; // a bound in another unit is not the same 
 constexpr std::array<std::string_view, 5> rule_inputs{
     "deck.length", "deck.width", "deck.roadway_width", "deck.skew", "span.longest"};
 
+/// What decides how a bridge with a weight limit is washed; the sheet holds what was decided.
+constexpr std::array<std::string_view, 3> posting_inputs{"posting.limit", "tank.volume",
+                                                         "tank.empty_mass"};
+
+template <class Keys>
+bool is_any_of(const Keys& keys, const std::string& key) {
+    return std::find(keys.begin(), keys.end(), key) != keys.end();
+}
+
 /// The fewest digits of a number that keep a condition, 15 at most: those a spreadsheet keeps.
 template <class Keeps>
 double rounded(double number, Keeps keeps) {
@@ -210,8 +219,12 @@ class WorkbookWriter {
             }
             book_.checks.push_back({cell.label + ": a number within bounds",
                                     check_bounds(i, e_.plan->inputs.fields()[place_of(cell)])});
-            if (std::find(rule_inputs.begin(), rule_inputs.end(), cell.key) != rule_inputs.end()) {
+            if (is_any_of(rule_inputs, cell.key)) {
                 book_.checks.push_back({cell.label + ": what is inferred from it by rule",
+                                        changed(std::array{i}, sheet_)});
+            }
+            if (e_.resolved.model.posting != Posting::none && is_any_of(posting_inputs, cell.key)) {
+                book_.checks.push_back({cell.label + ": what the weight posting leaves to do",
                                         changed(std::array{i}, sheet_)});
             }
         }
