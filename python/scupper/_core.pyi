@@ -916,7 +916,7 @@ class Estimate:
         """
     def untold(self) -> list[tuple[str, float, float, str, float]]:
         """
-        The quantities no record can tell, with the assumed range and the money that rests on it.
+        The quantities no record can tell, with the range of draws and how the price moves over it.
         
         Parameters
         ----------

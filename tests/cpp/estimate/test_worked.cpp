@@ -1,4 +1,4 @@
-// Two bridges whose whole price was computed by hand, apart from any program, and what happens to
+// Three bridges whose whole price was computed by hand, apart from any program, and what happens to
 // it when the job changes. The structures and prices are invented.
 #include "catch.hpp"
 #include "estimate/structures.hpp"
@@ -95,8 +95,54 @@ TEST_CASE("every step of the river bridge agrees with the computation by hand") 
     check_steps("river");
 }
 
+TEST_CASE("every step of the interstate overpass agrees with the computation by hand") {
+    check_steps("overpass");
+}
+
+TEST_CASE("one more frozen grate makes a third night on the interstate overpass") {
+    const Job job = json::with_override(job_of("overpass"), "B", "drain_frozen_count", "2");
+    const auto e = priced("overpass", job);
+    CHECK(e.figure("crew[phase_1].shifts") == 1.0);
+    CHECK(e.figure("crew[phase_2].shifts") == 2.0); // 4.09 of 3.40 productive hours a night
+    CHECK(e.figure("cost.total") > priced("overpass", job_of("overpass")).figure("cost.total"));
+}
+
+TEST_CASE("the night's window follows from the hourly demand; a tenth more traffic costs a night") {
+    // 45,000 vehicles a day in this direction; shares of 20 to 5 o'clock in per cent.
+    std::vector<closure::TrafficFlow<>> demand, more;
+    for (const double share : {4.4, 3.6, 3.0, 2.3, 1.4, 1.0, 0.9, 1.0, 1.8, 3.8}) {
+        demand.push_back(closure::TrafficFlow<>(450.0 * share / 3600.0));
+        more.push_back(1.1 * demand.back());
+    }
+    const closure::TrafficFlow<> one_lane(1450.0 / 3600.0);
+    const auto window = closure::window(demand, one_lane);
+    CHECK(window.first == 2); // 22 o'clock
+    CHECK(window.hours == 7);
+    CHECK(closure::window(more, one_lane).hours == 6);
+    const Job job = json::with_input(job_of("overpass"), "shift.window_time", "\"6 h\"");
+    const auto e = priced("overpass", job);
+    CHECK(e.figure("crew[phase_1].shifts") == 1.0); // 2.53 of 2.76 productive hours
+    CHECK(e.figure("crew[phase_2].shifts") == 2.0); // 3.09 of 2.76
+}
+
+TEST_CASE("with the trigger always open the hand lines use twice the water") {
+    Job job = job_of("overpass");
+    double lines = 0.0;
+    const auto before = priced("overpass", job);
+    for (const char* op :
+         {"parapet_1", "parapet_2", "joint_1", "joint_2", "pier_ends", "abutment_ends",
+          "pier_bearings", "abutment_bearings", "cap_wash", "seat_wash", "back_wall_wash"}) {
+        const std::string row = std::string("operation[") + op + "].";
+        lines += before.figure(row + "water");
+        job = json::with_input(job, row + "trigger_share", "1");
+    }
+    const auto after = priced("overpass", job);
+    CHECK(after.figure("water.volume") == Approx(before.figure("water.volume") + lines));
+    CHECK(after.figure("hours.labour") == before.figure("hours.labour"));
+}
+
 TEST_CASE("the cost lines of the worked bridges add up to their totals") {
-    for (const char* name : {"creek", "river"}) {
+    for (const char* name : {"creek", "river", "overpass"}) {
         const auto e = priced(name, job_of(name));
         CHECK(line_sum(e) == Approx(e.figure("cost.total")).epsilon(1e-9));
     }
