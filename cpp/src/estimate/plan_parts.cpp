@@ -23,6 +23,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
         condition.underside |= word == "underside";
+        condition.steel_underside |= word == "steel_underside";
         condition.dry_removal |= word == "dry_removal";
         condition.wet_removal |= word == "wet_removal";
         condition.posted |= word == "posted";

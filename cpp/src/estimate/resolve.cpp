@@ -213,6 +213,7 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
            (c.dry_removal && dry) || (c.wet_removal && !dry) ||
            (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
+           (c.steel_underside && model.underside && model.steel) ||
            (c.posted && model.posting != Posting::none) ||
            (c.closures & closures_around(model, crew)) != 0;
 }
@@ -225,6 +226,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.model.shape = inferred.shape;
     r.model.given.fill(false);
     r.model.beneath = beneath(structure.codes.service_under);
+    r.model.steel = is_steel(structure.codes.material);
     r.verdict = inferred.verdict;
     r.untold = inferred.untold;
     r.uncertain = plan.base;

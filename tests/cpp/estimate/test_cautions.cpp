@@ -1,17 +1,17 @@
+#include "catch.hpp"
+#include "estimate/structures.hpp"
+
 #include <algorithm>
 #include <set>
 #include <string>
-
-#include "catch.hpp"
-#include "estimate/structures.hpp"
 
 using namespace scupper;
 using namespace made_up;
 
 namespace {
-std::set<std::string> ids(const Structure& s) {
+std::set<std::string> ids(const Structure& s, const Job& job = json::demo_job()) {
     std::set<std::string> found;
-    for (const Caution& c : estimate::cautions(estimate::estimate(s, demo_plan()))) {
+    for (const Caution& c : estimate::cautions(estimate::estimate(s, estimate::make_plan(job)))) {
         found.insert(c.id);
     }
     return found;
@@ -47,6 +47,18 @@ TEST_CASE("cautions come with what triggers them, and each names its source") {
         CHECK(!c.source.empty());
         CHECK(c.text.size() > 20);
     }
+}
+
+TEST_CASE("work from below brings its own cautions, steel the one for old paint") {
+    for (const char* below : {"lift", "loose_concrete", "two_parties", "nests", "lead_paint"}) {
+        INFO(below);
+        CHECK(ids(overpass(), full_job()).count(below) == 1);
+        CHECK(ids(overpass()).count(below) == 0);
+    }
+    Structure concrete = overpass();
+    concrete.codes.material = Material::prestressed;
+    CHECK(ids(concrete, full_job()).count("lead_paint") == 0);
+    CHECK(ids(concrete, full_job()).count("lift") == 1);
 }
 
 TEST_CASE("every job defers to local codes and licensed practice") {

@@ -20,16 +20,17 @@ namespace scupper::estimate {
 
 /// When something is needed, looked up once.
 struct Condition {
-    bool always = false;         ///< [-] no word given, or the word "always"
-    bool over_water = false;     ///< [-] needed where there is water below
-    bool not_over_water = false; ///< [-] needed where there is none, or none is recorded
-    bool over_road = false;      ///< [-] needed over a road
-    bool over_rail = false;      ///< [-] needed over a railway
-    bool underside = false;      ///< [-] needed where something is reached from below
-    bool dry_removal = false;    ///< [-] needed where dirt comes up dry
-    bool wet_removal = false;    ///< [-] needed where it need not
-    bool posted = false;         ///< [-] needed where the bridge has a weight limit
-    std::uint32_t closures = 0;  ///< bit k: needed under closure kind k
+    bool always = false;          ///< [-] no word given, or the word "always"
+    bool over_water = false;      ///< [-] needed where there is water below
+    bool not_over_water = false;  ///< [-] needed where there is none, or none is recorded
+    bool over_road = false;       ///< [-] needed over a road
+    bool over_rail = false;       ///< [-] needed over a railway
+    bool underside = false;       ///< [-] needed where something is reached from below
+    bool steel_underside = false; ///< [-] needed where steel is reached from below
+    bool dry_removal = false;     ///< [-] needed where dirt comes up dry
+    bool wet_removal = false;     ///< [-] needed where it need not
+    bool posted = false;          ///< [-] needed where the bridge has a weight limit
+    std::uint32_t closures = 0;   ///< bit k: needed under closure kind k
 };
 
 /// The mark of an operation without a nozzle.

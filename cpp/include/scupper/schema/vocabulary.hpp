@@ -117,11 +117,12 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 10> condition_names{
+inline constexpr std::array<std::string_view, 11> condition_names{
     "always",      "over_water",  "not_over_water", "over_road",
     "over_rail",   "any_closure", "underside",      "posted",
-    "dry_removal",  // dirt comes up dry: over water, or where no wash water may run
-    "wet_removal"}; // everywhere else
+    "steel_underside", // steel, painted or once painted, is reached from below
+    "dry_removal",     // dirt comes up dry: over water, or where no wash water may run
+    "wet_removal"};    // everywhere else
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{
