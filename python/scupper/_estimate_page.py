@@ -24,6 +24,7 @@ _DEAREST = 5
 #: Rows that one page holds beside everything else.
 _MOST_COMPONENTS = 7
 _MOST_OPERATIONS = 9
+_MOST_QUANTITIES = 14
 _MOST_NAMES = 2
 _BY_CONDITION = ("drain_free_count", "drain_clogged_count", "drain_frozen_count")
 #: Bookings of what is no part of a structure.
@@ -46,6 +47,7 @@ def page(estimate: Estimate) -> str:
         scope=scope(estimate),
         kinds=money_by_kind(estimate),
         stretches=stretches(estimate),
+        most_quantities=_MOST_QUANTITIES,
         people=listed(crew(estimate)),
         pieces=listed(equipment(estimate)),
     )

@@ -62,7 +62,7 @@ def stretches(estimate: Estimate) -> list[str]:
     if plan is None:
         return []
     unit = _core.shown_unit("m", estimate.job.units)
-    rows: list[dict[str, Any]] = plan.elements.to_dict("records")
+    rows: Any = plan.elements.to_dict("records")
     return [
         f"{words(row['name'])} {row['length'].to(unit).magnitude:,.0f} {unit}"
         + (f", {row['devices']} devices" if row["devices"] else "")

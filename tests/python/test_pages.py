@@ -116,7 +116,12 @@ def test_no_cents_and_no_square_metres_in_us_units(pages: dict[str, str]) -> Non
 
 
 def test_the_page_says_what_is_cleaned_how_and_by_whom(county: sc.Inventory, job: sc.Job) -> None:
-    service = {"deck_top": "rinse", "joint": "full_clean", "cap": "full_clean", "seat": "full_clean"}
+    service = {
+        "deck_top": "rinse",
+        "joint": "full_clean",
+        "cap": "full_clean",
+        "seat": "full_clean",
+    }
     own = job.replace(service=service, ways={"deck_top": "flusher"}, wash_water="collect")
     priced = sc.estimate(county["TC-0001"], own)
     text = plain(priced.page())
