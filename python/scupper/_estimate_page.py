@@ -6,8 +6,9 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
+from scupper._job_facts import devices, money_by_kind, scope, stretches
 from scupper._paper import counted, measured, money, nice, render, short, words
-from scupper._structure_facts import described, devices
+from scupper._structure_facts import described
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -23,7 +24,11 @@ _DEAREST = 5
 #: Rows that one page holds beside everything else.
 _MOST_COMPONENTS = 7
 _MOST_OPERATIONS = 9
+_MOST_QUANTITIES = 14
 _MOST_NAMES = 2
+_BY_CONDITION = ("drain_free_count", "drain_clogged_count", "drain_frozen_count")
+#: Bookings of what is no part of a structure.
+_BESIDES = ("traffic_control", "supply", "disposal", "visit")
 
 
 def page(estimate: Estimate) -> str:
@@ -39,7 +44,12 @@ def page(estimate: Estimate) -> str:
         operations=_operations(estimate),
         guesses=_guesses(estimate),
         quantities=_quantities(estimate),
-        crew=crew(estimate),
+        scope=scope(estimate),
+        kinds=money_by_kind(estimate),
+        stretches=stretches(estimate),
+        most_quantities=_MOST_QUANTITIES,
+        people=listed(crew(estimate)),
+        pieces=listed(equipment(estimate)),
     )
 
 
@@ -104,11 +114,6 @@ def drains(estimate: Estimate) -> tuple[str, str]:
     return number, known(estimate, "drain_count")[0]
 
 
-def _devices(estimate: Estimate) -> tuple[str, ...]:
-    number, notes = devices(estimate)
-    return number, ", ".join(notes)
-
-
 def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
     """The figures at the top: what, figure, what goes with it."""
 
@@ -120,20 +125,21 @@ def _heads(estimate: Estimate, ranges: Ranges) -> list[dict[str, Any]]:
     shift = _size(estimate, "shift.count", "shift.length", "")
     people = counted(sum(crew(estimate).values()))
     number, how = drains(estimate)
+    markers, beside = devices(estimate)
 
     def head(what: str, figure: str, *notes: str) -> dict[str, Any]:
         return {"what": what, "figure": figure, "notes": notes}
 
     return [
         head("crew-shifts", shown(estimate, "shift.count"), between("shift.count"),
-             f"{people} people{shift}"),
+             f"{people} people", f"shift{shift}"),
         head("truckloads of water", shown(estimate, "water.refills"), between("water.refills"),
-             f"tank{tank}"),
+             *([f"tank{tank}"] if tank else [])),
         head("truckloads of debris", shown(estimate, "debris.loads"), between("debris.loads"),
-             f"{shown(estimate, 'debris.mass')}{payload} a load"),
+             shown(estimate, "debris.mass"), *([f"load{payload}"] if payload else [])),
         head("water", shown(estimate, "water.volume"), between("water.volume")),
         head("drains", number, how),
-        head("closure devices", *_devices(estimate)),
+        head("closure devices", markers, ", ".join(beside)),
         head("labour-hours", shown(estimate, "hours.labour").removesuffix(" labour-h"),
              between("hours.labour"),
              f"on site {shown(estimate, 'hours.on_site')}",
@@ -150,7 +156,7 @@ def _size(estimate: Estimate, figure: str, before: str, after: str) -> str:
 
 def _strip(row: dict[str, Any]) -> dict[str, Any]:
     """Where P5, P50, P95 and the price stand on a line from 0, in per cent of its length."""
-    end = float(row["P95"]) * 1.08 or 1.0
+    end = float(row["P95"]) * 1.2 or 1.0
     places = {name: 100 * float(row[name]) / end for name in ("P5", "P50", "P95", "value")}
     return {"at": places, **{name: money(row[name]) for name in places}}
 
@@ -203,8 +209,17 @@ def _operations(estimate: Estimate) -> list[dict[str, Any]]:
 
 def worked(estimate: Estimate, operation: str) -> str:
     """The quantity that an operation works, empty where it works none."""
-    key = f"operation[{operation}].quantity"
-    return shown(estimate, key) if estimate._core.figure(key)[0] > 0 else ""
+    number, unit = _dirt_as_dirt(estimate, f"operation[{operation}].quantity")
+    return measured(number, unit) if number > 0 else ""
+
+
+def _dirt_as_dirt(estimate: Estimate, key: str) -> tuple[float, str]:
+    """A figure with its unit; a volume that is worked is of dirt, and shown in the unit of dirt."""
+    number, unit = estimate._core.figure(key)
+    if unit != estimate._core.figure("water.volume")[1]:
+        return number, unit
+    dirt_unit = estimate._core.figure("debris.volume")[1]
+    return float(_core.from_si(_core.to_si(number, unit, "m3", key), dirt_unit)), dirt_unit
 
 
 def known(estimate: Estimate, key: str) -> tuple[str, str]:
@@ -223,16 +238,17 @@ def known(estimate: Estimate, key: str) -> tuple[str, str]:
 
 
 def _quantities(estimate: Estimate) -> list[dict[str, Any]]:
-    """Every quantity there is, those that this job works first."""
+    """What there is to clean, those that drive this job's work first."""
     return sorted(_quantity_rows(estimate), key=lambda row: not row["priced"])
 
 
 def _quantity_rows(estimate: Estimate) -> Iterator[dict[str, Any]]:
+    columns = [slot for slot, _ in _core.take_off_columns("si")]
     drivers = _drivers(estimate)
     labels = estimate.to_pandas().set_index("key")["label"]
-    for slot, _ in _core.take_off_columns("si"):
+    for slot in dict.fromkeys([*columns, *drivers]):
         key = f"takeoff[{slot}].quantity"
-        number, unit = estimate._core.figure(key)
+        number, unit = _dirt_as_dirt(estimate, key)
         if number > 0:
             basis, rests = known(estimate, key)
             yield {
@@ -244,9 +260,15 @@ def _quantity_rows(estimate: Estimate) -> Iterator[dict[str, Any]]:
             }
 
 
-def _drivers(estimate: Estimate) -> set[str]:
-    """The quantities that drive an operation at work here; drains count by their condition."""
+def _drivers(estimate: Estimate) -> list[str]:
+    """The quantities of the structure that drive an operation at work here, in the job's order.
+
+    Drains stand in one row whatever their condition. What travel, closures, trips and turns are
+    counted by is no part of the structure.
+    """
     at_work = active_operations(estimate)
     rows = estimate.job.to_dict()["operations"]
-    drivers = {row["driver"] for row in rows if row["name"] in at_work}
-    return drivers | ({"drain_count"} if any(d.startswith("drain_") for d in drivers) else set())
+    drivers = [r["driver"] for r in rows if r["name"] in at_work and r["component"] not in _BESIDES]
+    drains_too = ["drain_count"] if any(d in _BY_CONDITION for d in drivers) else []
+    others = [d for d in drivers if d not in _BY_CONDITION and not d.endswith("_pass_count")]
+    return [*drains_too, *others]

@@ -36,6 +36,8 @@ def _environment() -> jinja2.Environment:
 def short(number: float) -> str:
     """A figure as people say it, as 1,658 or 51.6 or 0.13: an estimate has no more digits."""
     size = abs(number)
+    if size == 0:
+        return "0"
     return f"{number:,.{0 if size >= 99.95 else 1 if size >= 0.995 else 2}f}"
 
 

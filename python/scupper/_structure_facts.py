@@ -1,16 +1,12 @@
-"""A structure's record, and the closure its work needs, in a few words."""
+"""A structure's record in a few words."""
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, Any
+from typing import Any
 
 from scupper import _core
 from scupper._core import Structure
 from scupper._paper import words
-from scupper.errors import InputError
-
-if TYPE_CHECKING:
-    from scupper.estimating import Estimate
 
 
 def described(structure: Structure, units: str) -> str:
@@ -50,21 +46,3 @@ def _use(record: dict[str, Any]) -> list[str]:
         year = f" ({record['traffic_year']})" if record["traffic_year"] else ""
         parts.append(f"{record['daily_traffic']:,} vehicles a day{year}")
     return parts
-
-
-def devices(estimate: Estimate) -> tuple[str, list[str]]:
-    """How many channelizing devices the closure takes, and what else stands on the road."""
-    if estimate.closure == "none":
-        return "none", ["no closure"]
-    try:
-        plan = estimate.closure_plan
-    except InputError as error:  # the road leaves no room: the estimate stands, the lay-out waits
-        return "not laid out", [error.found]
-    others = {
-        "advance sign": plan.advance_signs,
-        "arrow board": plan.arrow_boards,
-        "shadow vehicle": plan.shadow_vehicles,
-        "flagger": plan.flaggers,
-    }
-    notes = [f"{n} {what}{'s' if n > 1 else ''}" for what, n in others.items() if n]
-    return f"{plan.devices:,}", notes

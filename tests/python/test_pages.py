@@ -115,6 +115,52 @@ def test_no_cents_and_no_square_metres_in_us_units(pages: dict[str, str]) -> Non
         assert "m2" not in text
 
 
+def test_the_page_says_what_is_cleaned_how_and_by_whom(county: sc.Inventory, job: sc.Job) -> None:
+    service = {
+        "deck_top": "rinse",
+        "joint": "full_clean",
+        "cap": "full_clean",
+        "seat": "full_clean",
+    }
+    own = job.replace(service=service, ways={"deck_top": "flusher"}, wash_water="collect")
+    priced = sc.estimate(county["TC-0001"], own)
+    text = plain(priced.page())
+    for words in ("full clean of cap, joint, seat; rinse of deck top; deck top by flusher; "
+                  "all wash water collected", "4 × wash crew", "1 × bucket truck",
+                  "tops of abutment seats"):  # fmt: skip
+        assert words in text, words
+    dirt = priced.figure("operation[dry_pick_up_cap].quantity").to("yd**3").magnitude
+    assert f"dirt on caps {_paper.short(dirt)} yd³" in text
+
+
+def test_the_kinds_of_cost_add_up(county: sc.Inventory, job: sc.Job) -> None:
+    margins = {"margin.overhead": 0.1, "margin.profit": 0.05}
+    priced = sc.estimate(county["TC-0001"], job.replace(margins))
+    kinds = plain(priced.page()).split("P95")[3].split("crew-shifts")[0].split("labour")[1]
+    amounts = [float(number.replace(",", "")) for number in re.findall(r"[\d,]+", f"labour{kinds}")]
+    assert len(amounts) == 5
+    assert sum(amounts) == pytest.approx(priced.cost.total, abs=0.5 * len(amounts))
+
+
+def test_the_page_lays_the_closure_out_where_it_can(
+    estimate: sc.Estimate, county: sc.Inventory, job: sc.Job
+) -> None:
+    text = plain(estimate.page())
+    for row in estimate.closure_plan.elements.to_dict("records"):
+        length = row["length"].to("ft").magnitude
+        assert f"{_paper.words(row['name'])} {length:,.0f} ft" in text
+    assert f"closure devices {estimate.closure_plan.devices}" in text
+    on_foot = plain(sc.estimate(county["TC-0001"], job.replace(closure="none")).page())
+    assert "closure devices none no closure" in on_foot
+    assert "as a driver meets it" not in on_foot
+
+
+def test_without_a_range_the_page_names_no_guess(county: sc.Inventory, job: sc.Job) -> None:
+    priced = sc.estimate(county["TC-0001"], job)
+    priced.__dict__["assumptions"] = priced.assumptions.head(0)
+    assert "None: no input that moves the price has a range" in plain(priced.page())
+
+
 def test_units_of_the_job_are_shown(county: sc.Inventory, job: sc.Job) -> None:
     metric = sc.estimate(county["TC-0001"], job.replace(units="metric"))
     text = plain(metric.page())

@@ -1,0 +1,80 @@
+"""What a job asks for, and the closure its work needs, in a few words."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Any
+
+from scupper import _core
+from scupper._paper import money, words
+from scupper.closure import Plan
+from scupper.errors import InputError
+
+if TYPE_CHECKING:
+    from scupper.estimating import Estimate
+
+_WASH_WATER = {
+    "release": "wash water released as permitted",
+    "collect": "all wash water collected",
+    "none": "no water: dry removal alone",
+}
+#: Sums of other figures.
+_SUMS = ("cost.direct", "cost.total")
+
+
+def scope(estimate: Estimate) -> str:
+    """As "rinse of deck top, gutter; full clean of joint; wash water released as permitted"."""
+    job = estimate.job.to_dict()
+    by_level: dict[str, list[str]] = {}
+    for component, level in job["service"].items():
+        if level != "none":
+            by_level.setdefault(level, []).append(words(component))
+    parts = [f"{words(level)} of {', '.join(names)}" for level, names in by_level.items()]
+    ways = [f"{words(component)} by {words(way)}" for component, way in job["ways"].items()]
+    return "; ".join([*parts, *([", ".join(ways)] if ways else []), _WASH_WATER[job["wash_water"]]])
+
+
+def money_by_kind(estimate: Estimate) -> str:
+    """As "labour 2,913 · equipment 871": what adds up to the total."""
+    rows = estimate.to_pandas()
+    rows = rows[rows["key"].str.startswith("cost.") & ~rows["key"].isin(_SUMS)]
+    kinds = zip(rows["label"], rows["value"], strict=True)
+    return " · ".join(f"{kind.removesuffix(' cost')} {money(n)}" for kind, n in kinds if n)
+
+
+def devices(estimate: Estimate) -> tuple[str, list[str]]:
+    """How many channelizing devices the closure takes, and what else stands on the road."""
+    plan, why = _plan(estimate)
+    if plan is None:
+        return ("none" if estimate.closure == "none" else "not laid out"), [why]
+    others = {
+        "advance sign": plan.advance_signs,
+        "arrow board": plan.arrow_boards,
+        "shadow vehicle": plan.shadow_vehicles,
+        "flagger": plan.flaggers,
+    }
+    notes = [f"{n} {what}{'s' if n > 1 else ''}" for what, n in others.items() if n]
+    return f"{plan.devices:,}", notes
+
+
+def stretches(estimate: Estimate) -> list[str]:
+    """The closure's stretches as a driver meets them, as "buffer 305 ft, 5 devices"."""
+    plan, _ = _plan(estimate)
+    if plan is None:
+        return []
+    unit = _core.shown_unit("m", estimate.job.units)
+    rows: Any = plan.elements.to_dict("records")
+    return [
+        f"{words(row['name'])} {row['length'].to(unit).magnitude:,.0f} {unit}"
+        + (f", {row['devices']} devices" if row["devices"] else "")
+        for row in rows
+    ]
+
+
+def _plan(estimate: Estimate) -> tuple[Plan | None, str]:
+    """The closure laid out, or why there is no lay-out."""
+    if estimate.closure == "none":
+        return None, "no closure"
+    try:
+        return estimate.closure_plan, ""
+    except InputError as error:  # the road leaves no room: the estimate stands, the lay-out waits
+        return None, error.found
