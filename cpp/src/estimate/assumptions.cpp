@@ -1,3 +1,4 @@
+#include "figure_keys.hpp"
 #include "scupper/estimate/estimate.hpp"
 
 #include <algorithm>
@@ -43,24 +44,11 @@ class Repricer {
 std::vector<std::size_t> uncertain_places(const Resolved& resolved) {
     std::vector<std::size_t> places;
     for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
-        const Uncertain& input = resolved.uncertain[i];
-        if (!std::isnan(input.guess.likely) && !is_certain(input)) {
+        if (detail::has_range(resolved.uncertain[i])) {
             places.push_back(i);
         }
     }
     return places;
-}
-
-std::vector<std::string> main_figures() {
-    std::vector<std::string> keys;
-    for (const FigureField& f : figure_table) {
-        const auto group = std::find_if(figure_groups.begin(), figure_groups.end(),
-                                        [&](const InputGroup& g) { return g.key == f.group; });
-        if (!group->has_rows) {
-            keys.push_back(std::string(f.group) + "." + std::string(f.field));
-        }
-    }
-    return keys;
 }
 
 /// Every m-th number from an offset on: the draws of one figure.
@@ -103,7 +91,7 @@ std::vector<Slot> untold_columns(const Estimate& e) {
 } // namespace
 
 std::vector<RangedFigure> ranges(const Estimate& e, const DrawSettings& settings) {
-    return ranges_of(e, main_figures(), settings);
+    return ranges_of(e, detail::single_figure_keys(), settings);
 }
 
 std::vector<Assumption> assumptions(const Estimate& e) {
@@ -129,7 +117,7 @@ std::vector<Untold> untold_quantities(const Estimate& e) {
     const std::vector<Slot> slots = untold_columns(e);
     std::vector<std::string> keys;
     for (const Slot s : slots) {
-        keys.push_back("takeoff[" + std::string(slot_table[s].key) + "].quantity");
+        keys.push_back(detail::quantity_key(s));
     }
     const std::vector<RangedFigure> ranges = ranges_of(e, keys, {});
     Repricer reprice(e);

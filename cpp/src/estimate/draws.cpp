@@ -1,5 +1,7 @@
 #include "scupper/estimate/draws.hpp"
 
+#include "figure_keys.hpp"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -25,7 +27,7 @@ InputDraws::InputDraws(const Resolved& resolved, const DrawSettings& settings)
     const Plan& plan = *resolved.model.plan;
     for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
         const Uncertain& input = resolved.uncertain[i];
-        if (std::isnan(input.guess.likely) || is_certain(input)) {
+        if (!detail::has_range(input)) {
             continue;
         }
         const DrawKey own{settings.seed, resolved.stream, plan.hashes[i]};

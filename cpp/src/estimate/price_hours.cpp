@@ -7,25 +7,21 @@ namespace {
 /// What the closure of a stage costs in time, and for how many structures it stands.
 template <class T>
 struct StageClosure {
-    Time<T> set_up{T(0.0)};
-    Time<T> change_sides{T(0.0)};
-    Time<T> removal{T(0.0)};
+    ClosureTimes<T> once;
     Count<T> structures{T(1.0)};
     T changes{0.0};
+    Time<T> change_sides{T(0.0)};
 };
 
 template <class T>
 StageClosure<T> stage_closure(const Model& model, std::size_t stage, const Inputs<T>& in) {
-    StageClosure<T> closure;
+    StageClosure<T> closure{.once = closure_times(model, stage, in)};
     if (model.plan->job.sharing == Sharing::one_closure) {
         closure.structures = in.template get<"outing.structures_a_closure">();
     }
     if (model.closures[stage] != closure::Kind::none) {
-        const std::size_t row = static_cast<std::size_t>(model.closures[stage]) - 1;
-        closure.set_up = in.template get<"closure.set_up_time">(row);
-        closure.removal = in.template get<"closure.removal_time">(row);
         closure.changes = T(1.0) / number(closure.structures);
-        closure.change_sides = closure.changes * in.template get<"closure.change_sides_time">(row);
+        closure.change_sides = closure.changes * closure.once.change_sides;
     }
     return closure;
 }
@@ -61,8 +57,8 @@ Count<T> book_outing(const Model& model, const work::Shift<T>& shift,
                      const StageClosure<T>& closure, const Inputs<T>& in, CrewHours<T>& crew) {
     const work::ShiftSharing sharing = shift_sharing(model.plan->job.sharing);
     const Count<T> closures = work::closures(crew.work, shift, sharing, closure.structures);
-    crew.set_up = number(closures) * closure.set_up;
-    crew.removal = number(closures) * closure.removal;
+    crew.set_up = number(closures) * closure.once.set_up;
+    crew.removal = number(closures) * closure.once.removal;
     crew.change_sides = closure.change_sides;
     crew.outing = work::price_outing(crew.work + crew.set_up + crew.removal, shift, sharing,
                                      in.template get<"outing.structures_a_shift">());

@@ -20,19 +20,14 @@ work::ShiftSharing shift_sharing(Sharing sharing) {
 template <class T>
 work::Shift<T> stage_shift(const Model& model, std::size_t stage, const Inputs<T>& in) {
     const ShiftPlaces& at = model.plan->stages[stage].shift;
-    work::Shift<T> shift{.length = Time<T>(in.at(at.length)),
-                         .travel = Time<T>(in.at(at.travel)),
-                         .briefing = Time<T>(in.at(at.briefing)),
-                         .meal = Time<T>(in.at(at.meal)),
-                         .overtime = in.template get<"shift.overtime_limit">(),
-                         .window = Time<T>(in.at(at.window)),
-                         .closure = Time<T>(T(0.0))};
-    if (model.closures[stage] != closure::Kind::none) {
-        const std::size_t row = static_cast<std::size_t>(model.closures[stage]) - 1;
-        shift.closure = in.template get<"closure.set_up_time">(row) +
-                        in.template get<"closure.removal_time">(row);
-    }
-    return shift;
+    const ClosureTimes<T> closure = closure_times(model, stage, in);
+    return {.length = Time<T>(in.at(at.length)),
+            .travel = Time<T>(in.at(at.travel)),
+            .briefing = Time<T>(in.at(at.briefing)),
+            .meal = Time<T>(in.at(at.meal)),
+            .overtime = in.template get<"shift.overtime_limit">(),
+            .window = Time<T>(in.at(at.window)),
+            .closure = closure.set_up + closure.removal};
 }
 
 template work::Shift<double> stage_shift(const Model&, std::size_t, const Inputs<double>&);

@@ -36,6 +36,25 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 template <class T>
 void price_cost(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 
+/// What one closure of a stage takes; nothing where it has none.
+template <class T>
+struct ClosureTimes {
+    Time<T> set_up{T(0.0)};
+    Time<T> change_sides{T(0.0)};
+    Time<T> removal{T(0.0)};
+};
+
+template <class T>
+ClosureTimes<T> closure_times(const Model& model, std::size_t stage, const Inputs<T>& in) {
+    if (model.closures[stage] == closure::Kind::none) {
+        return {};
+    }
+    const std::size_t row = static_cast<std::size_t>(model.closures[stage]) - 1;
+    return {in.template get<"closure.set_up_time">(row),
+            in.template get<"closure.change_sides_time">(row),
+            in.template get<"closure.removal_time">(row)};
+}
+
 /// The shift of a stage: its own values where it has them, and the closure it sets up.
 template <class T>
 work::Shift<T> stage_shift(const Model& model, std::size_t stage, const Inputs<T>& in);

@@ -1,5 +1,6 @@
 #include "scupper/estimate/programme.hpp"
 
+#include "figure_keys.hpp"
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/estimate/run.hpp"
 
@@ -16,14 +17,6 @@ struct Results {
     std::vector<closure::Kind> closures;
     std::vector<double> table;
 };
-
-std::vector<std::size_t> places_of(const Plan& plan, const std::vector<std::string>& keys) {
-    std::vector<std::size_t> places;
-    for (const std::string& key : keys) {
-        places.push_back(plan.figures.at(key, "programme"));
-    }
-    return places;
-}
 
 void gather(std::span<const Structure> structures, const Results& results, Programme& programme) {
     const std::size_t width = programme.keys.size();
@@ -50,16 +43,9 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
 } // namespace
 
 std::vector<std::string> programme_keys() {
-    std::vector<std::string> keys;
-    for (const FigureField& f : figure_table) {
-        for (const InputGroup& g : figure_groups) {
-            if (g.key == f.group && !g.has_rows) {
-                keys.push_back(std::string(f.group) + "." + std::string(f.field));
-            }
-        }
-    }
+    std::vector<std::string> keys = detail::single_figure_keys();
     for (Slot s = 0; s < column_count(); ++s) {
-        keys.push_back("takeoff[" + std::string(slot_table[s].key) + "].quantity");
+        keys.push_back(detail::quantity_key(s));
     }
     return keys;
 }
@@ -70,7 +56,7 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
     programme.plan = std::move(plan);
     programme.keys = programme_keys();
     const Plan& p = *programme.plan;
-    const std::vector<std::size_t> places = places_of(p, programme.keys);
+    const std::vector<std::size_t> places = detail::figure_places(p, programme.keys);
     Results results;
     results.outcomes.resize(structures.size());
     results.reasons.resize(structures.size());

@@ -1,3 +1,4 @@
+#include "figure_keys.hpp"
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/estimate/programme.hpp"
 #include "scupper/estimate/run.hpp"
@@ -33,14 +34,6 @@ struct DrawnTotal {
 /// Draw by draw, column by column.
 using DrawnTotals = std::vector<DrawnTotal>;
 
-std::vector<std::size_t> column_places(const Programme& programme) {
-    std::vector<std::size_t> places;
-    for (const std::string& key : programme.keys) {
-        places.push_back(programme.plan->figures.at(key, "programme"));
-    }
-    return places;
-}
-
 void add_draws(const Resolved& resolved, const DrawSettings& settings,
                std::span<const std::size_t> places, DrawnTotals& totals) {
     const std::vector<double> drawn = draw_group({&resolved, 1}, settings, places);
@@ -68,7 +61,7 @@ std::vector<RangedFigure> total_ranges(const Programme& programme,
                                        std::span<const Structure> structures,
                                        const DrawSettings& settings, unsigned threads,
                                        const RunProgress& progress) {
-    const std::vector<std::size_t> places = column_places(programme);
+    const std::vector<std::size_t> places = detail::figure_places(*programme.plan, programme.keys);
     DrawnTotals totals(settings.draws * places.size());
     std::mutex adding;
     const auto block = [&](std::size_t first, std::size_t last) {

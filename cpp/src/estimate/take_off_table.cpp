@@ -1,5 +1,6 @@
 #include "scupper/estimate/take_off_table.hpp"
 
+#include "figure_keys.hpp"
 #include "price_steps.hpp"
 #include "scupper/estimate/draws.hpp"
 #include "scupper/estimate/run.hpp"
@@ -82,7 +83,7 @@ class Taker {
         }
         for (std::size_t i = 0; i < n; ++i) {
             const Uncertain& input = resolved_.uncertain[i];
-            if (std::isnan(input.guess.likely) || is_certain(input)) {
+            if (!detail::has_range(input)) {
                 continue;
             }
             const FastQuantile quantile(input.guess);

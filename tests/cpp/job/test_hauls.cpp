@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "job/refused.hpp"
 #include "scupper/error.hpp"
 #include "scupper/job.hpp"
 
@@ -21,16 +22,6 @@ Job dry_job() {
     job.operations = {dry_pick_up("gutter", slot("gutter_length")),
                       dry_pick_up("cap", slot("cap_top_area"))};
     return job;
-}
-
-template <class E>
-E refused(const Job& job) {
-    try {
-        check_job(job);
-    } catch (const E& e) {
-        return e;
-    }
-    throw InputError({"test.accepted", "", "was accepted", "an error"});
 }
 
 double likely(const std::vector<Setting>& settings, const std::string& key) {

@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "job/refused.hpp"
 #include "scupper/error.hpp"
 #include "scupper/job.hpp"
 
@@ -20,16 +21,6 @@ Job small_job() {
     job.service = {{"deck_top", "rinse"}};
     job.operations = {rinse_deck()};
     return job;
-}
-
-template <class E>
-E refused(const Job& job) {
-    try {
-        check_job(job);
-    } catch (const E& e) {
-        return e;
-    }
-    throw InputError({"test.accepted", "", "was accepted", "an error"});
 }
 
 } // namespace
