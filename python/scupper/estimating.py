@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterable, Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
@@ -15,6 +16,7 @@ from scupper._shown import Nozzle, Quantities
 from scupper._stamp import stamp
 from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
+from scupper.scheduling import Day, Schedule, schedule
 from scupper.units import in_pint
 
 if TYPE_CHECKING:
@@ -176,6 +178,31 @@ class Estimate:
         govern.
         """
         return self._core.cautions()
+
+    def schedule(
+        self, air: Mapping[Day, Any] | None = None, falling: Iterable[Day] = ()
+    ) -> Schedule:
+        """When the work can be done: notices as earliest dates, shifts as days of the calendar.
+
+        Parameters
+        ----------
+        air
+            Lowest temperature in the working hours by day, forecast or measured:
+            ``{"2027-04-05": "38 degF"}``. A day without is taken to be warm enough.
+        falling
+            Those of the days on which the air falls through the shift.
+
+        Returns
+        -------
+        Schedule
+            ``.notices``, ``.days``, ``.work_days``, ``.shifts``, ``.earliest``.
+
+        Raises
+        ------
+        InputError
+            Where a day is none, or the calendar holds too few days of work.
+        """
+        return schedule(self, air, falling)
 
     def ranges(self, draws: int = 512, seed: int = 1) -> pd.DataFrame:
         """The main figures with the range that draws of all uncertain inputs give them.

@@ -12,6 +12,7 @@
 #include "scupper/estimate/programme.hpp"
 #include "scupper/estimate/resolve.hpp"
 #include "scupper/estimate/run.hpp"
+#include "scupper/estimate/schedule.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/estimate/site_closure.hpp"
 #include "scupper/estimate/take_off_table.hpp"

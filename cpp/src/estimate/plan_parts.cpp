@@ -20,6 +20,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.always |= word == "always";
         condition.over_water |= word == "over_water";
         condition.not_over_water |= word == "not_over_water";
+        condition.navigable |= word == "navigable";
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
         condition.underside |= word == "underside";
@@ -47,6 +48,17 @@ PlannedMethod planned(const WashMethod& method, const std::vector<std::string>& 
         result.hose.push_back(static_cast<std::size_t>(found - segments.begin()));
     }
     return result;
+}
+
+std::vector<std::size_t> users_of(const std::string& equipment, const Job& job) {
+    std::vector<std::size_t> users;
+    for (std::size_t row = 0; row < job.operations.size(); ++row) {
+        const std::vector<std::string>& needs = job.operations[row].equipment;
+        if (std::find(needs.begin(), needs.end(), equipment) != needs.end()) {
+            users.push_back(row);
+        }
+    }
+    return users;
 }
 
 std::string cost_label(std::string name) {
@@ -122,9 +134,16 @@ void plan_operations(Plan& plan) {
     for (const Caution& c : plan.job.cautions) {
         plan.cautions.push_back(condition_of(c.when));
     }
+    for (const Notice& n : plan.job.notices) {
+        plan.notices.push_back(condition_of(n.when));
+    }
+    for (const ClosedSeason& season : plan.job.calendar.closed) {
+        plan.seasons.push_back(condition_of(season.when));
+    }
     for (const Resource& r : plan.job.equipment) {
         plan.equipment.push_back(condition_of(r.when));
         plan.equipment_labels.push_back(cost_label(r.name));
+        plan.equipment_users.push_back(users_of(r.name, plan.job));
     }
 }
 

@@ -55,6 +55,13 @@ bool reaches_underside(const Plan& plan, const Model& model) {
     return false;
 }
 
+/// Equipment that no operation names is there for all of them.
+bool is_used(const std::vector<std::size_t>& users, const Model& model) {
+    return users.empty() || std::any_of(users.begin(), users.end(), [&](std::size_t operation) {
+               return model.active[operation] != 0;
+           });
+}
+
 void decide_activity(const Plan& plan, Model& model) {
     model.underside = reaches_underside(plan, model);
     model.active.resize(plan.operations.size());
@@ -77,7 +84,8 @@ void decide_activity(const Plan& plan, Model& model) {
     }
     model.active_equipment.resize(plan.equipment.size());
     for (std::size_t i = 0; i < plan.equipment.size(); ++i) {
-        model.active_equipment[i] = holds(plan.equipment[i], model, plan.equipment_crews[i]);
+        model.active_equipment[i] = holds(plan.equipment[i], model, plan.equipment_crews[i]) &&
+                                    is_used(plan.equipment_users[i], model);
     }
 }
 
@@ -211,8 +219,9 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
     const bool dry = model.beneath.water || model.plan->job.wash_water == WashWater::none;
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
-           (c.dry_removal && dry) || (c.wet_removal && !dry) ||
-           (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
+           (c.navigable && model.beneath.navigable) || (c.dry_removal && dry) ||
+           (c.wet_removal && !dry) || (c.over_rail && model.beneath.rail) ||
+           (c.underside && model.underside) ||
            (c.steel_underside && model.underside && model.steel) ||
            (c.posted && model.posting != Posting::none) ||
            (c.closures & closures_around(model, crew)) != 0;
@@ -226,6 +235,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.model.shape = inferred.shape;
     r.model.given.fill(false);
     r.model.beneath = beneath(structure.codes.service_under);
+    r.model.beneath.navigable = structure.codes.navigation == 1;
     r.model.steel = is_steel(structure.codes.material);
     r.verdict = inferred.verdict;
     r.untold = inferred.untold;

@@ -100,6 +100,9 @@ void check_operation(const Operation& op, const Job& job) {
         require_word(service_level_names, level, path + ".levels");
     }
     check_conditions(op.when, path);
+    if (!op.crew.empty()) {
+        require_word(crew_kind_names, op.crew, path + ".crew");
+    }
     if (in_scope(job, op)) {
         check_method(op, job, path);
     }
@@ -283,6 +286,12 @@ void check_job(const Job& job) {
     }
     for (const Caution& c : job.cautions) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
+    }
+    for (const Notice& n : job.notices) {
+        check_conditions(n.when, "job.notices[" + n.name + "]");
+    }
+    for (const ClosedSeason& season : job.calendar.closed) {
+        check_conditions(season.when, "job.calendar.closed[" + season.name + "]");
     }
     check_ways(job);
     detail::check_stages(job);

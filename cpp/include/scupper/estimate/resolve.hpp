@@ -15,9 +15,10 @@ namespace scupper::estimate {
 
 /// What lies below a structure.
 struct Beneath {
-    bool water = false; ///< [-] a waterway, or its relief
-    bool road = false;  ///< [-] a highway
-    bool rail = false;  ///< [-] a railway
+    bool water = false;     ///< [-] a waterway, or its relief
+    bool navigable = false; ///< [-] under navigation control: item 38 is 1
+    bool road = false;      ///< [-] a highway
+    bool rail = false;      ///< [-] a railway
 };
 
 /// What the weight limit of a bridge does to the work; decided at the values that are priced, and

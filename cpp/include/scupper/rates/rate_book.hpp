@@ -26,6 +26,8 @@ struct Operation {
     std::vector<std::string> ways;   ///< [text, n] the ways it belongs to; empty: to all
     std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
     std::string note;                ///< free text
+    std::string crew{};              ///< one of crew_kind_names; a party may take all of its kind
+    std::vector<std::string> equipment{}; ///< [text, n] what it needs; on site only where needed
 };
 
 /// A way to bring water to bear: one pump, hose segments in series, one nozzle.

@@ -117,9 +117,9 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 11> condition_names{
-    "always",      "over_water",  "not_over_water", "over_road",
-    "over_rail",   "any_closure", "underside",      "posted",
+inline constexpr std::array<std::string_view, 12> condition_names{
+    "always",          "over_water",  "not_over_water", "navigable", "over_road",
+    "over_rail",       "any_closure", "underside",      "posted",
     "steel_underside", // steel, painted or once painted, is reached from below
     "dry_removal",     // dirt comes up dry: over water, or where no wash water may run
     "wet_removal"};    // everywhere else
@@ -128,6 +128,9 @@ inline constexpr std::array<std::string_view, 11> condition_names{
 inline constexpr std::array<std::string_view, 13> underside_names{
     "soffit_overhang", "girder",        "diaphragm", "bearing",   "cap",      "seat",   "column",
     "wall_pier",       "abutment_stem", "back_wall", "wing_wall", "pedestal", "footing"};
+
+/// Kinds of crew that operations belong to; a party may take all work of one.
+inline constexpr std::array<std::string_view, 3> crew_kind_names{"deck", "underside", "traffic"};
 
 /// How an outing's fixed time is shared between the structures it serves.
 inline constexpr std::array<std::string_view, 5> sharing_names{
