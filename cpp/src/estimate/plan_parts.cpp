@@ -117,11 +117,10 @@ void plan_operations(Plan& plan) {
     }
     std::size_t input_row = 0;
     for (const Operation& op : plan.job.operations) {
-        const bool by_rate = op.timing == Timing::rate || op.timing == Timing::clock_rate;
         plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing,
                                    method_row(plan.job, op.method), in_scope(plan.job, op),
                                    condition_of(op.when), party_of(plan.job, op),
-                                   by_rate ? input_row++ : 0});
+                                   is_rated(op.timing) ? input_row++ : 0});
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));

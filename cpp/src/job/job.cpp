@@ -80,8 +80,7 @@ bool comes_with_any_scope(const std::string& component) {
 
 /// What follows from the water cannot use water, and dump trips are those of the haul trucks.
 void check_driver(const Operation& op, const std::string& path) {
-    const bool follows = op.driver == slot("dump_count") || op.driver == slot("refill_count");
-    if (follows && !op.method.empty()) {
+    if (follows_from_water(op.driver) && !op.method.empty()) {
         throw InputError({"job.driver", path + ".method",
                           "water by method " + op.method + " for each dump trip or refill",
                           "no method: loads and refills follow from the water of the others"});
@@ -302,7 +301,7 @@ void check_job(const Job& job) {
 Layout input_layout(const Job& job) {
     std::vector<LayoutRow> operations;
     for (const Operation& op : job.operations) {
-        if (op.timing == Timing::rate || op.timing == Timing::clock_rate) {
+        if (is_rated(op.timing)) {
             operations.push_back({op.name, slot_table[op.driver].dimension, {}});
         }
     }

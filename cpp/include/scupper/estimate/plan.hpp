@@ -96,6 +96,8 @@ struct PlannedHaul {
     std::array<bool, dirt_names.size()> carries{}; ///< by place in dirt_names
     std::vector<char> picks_up;                    ///< by operation: a share of its water
     bool after_shift = false;                      ///< [-] its dump trips do not lengthen the day
+    bool each_shift = false;                       ///< [-] it dumps after every shift it works in
+    std::vector<std::size_t> stages;               ///< [-, n] rows of the stages it works in
 };
 
 /// What a cost line charges.

@@ -42,6 +42,7 @@ struct Model {
     closure::Kind closure = closure::Kind::none; ///< [-] of the first stage that has one
     std::vector<closure::Kind> closures;         ///< [-, n] by stage, as job or record has it
     Posting posting = Posting::none;             ///< [-] what its weight limit does to the work
+    std::vector<char> haul_stays_off;            ///< by haul truck: on the approach, too heavy
     bool steel = false;                          ///< [-] the spans are of steel, by the record
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below

@@ -14,6 +14,17 @@ namespace scupper {
 /// How the time of an operation follows; the words are `timing_names`, in this order.
 enum class Timing { rate, clock_rate, closure, refill, dump, lost };
 
+/// Whether the time of an operation is its quantity times a time per unit.
+///
+/// @param timing [-] how its time follows
+/// @return [-] true for rate and clock_rate, which have a time and a water per unit as inputs
+/// Range: any.
+/// Errors: none.
+/// Source: definition
+constexpr bool is_rated(Timing timing) {
+    return timing == Timing::rate || timing == Timing::clock_rate;
+}
+
 /// One operation as data.
 struct Operation {
     std::string name;                ///< word of the trade, or the user's own

@@ -33,7 +33,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 63> operation_names{
+inline constexpr std::array<std::string_view, 65> operation_names{
     "closure_set_up",
     "drain_cover",
     "dry_pick_up_gutter",
@@ -88,7 +88,9 @@ inline constexpr std::array<std::string_view, 63> operation_names{
     "berm_hand_clean",
     "slope_hand_clean",
     "walk_through",
-    "hose_lay", // from the approach of a bridge too weak for the loaded truck
+    "carry_dirt",         // to a haul truck that stays on the approach
+    "wash_water_pick_up", // where all wash water is collected
+    "hose_lay",           // from the approach of a bridge too weak for the loaded truck
     "refill",
     "dump",
     "closure_removal",
@@ -145,9 +147,10 @@ inline constexpr std::array<std::string_view, 5> dirt_names{"gutter", "joint", "
                                                             "drain"};
 
 /// When a haul truck makes its dump trips.
-inline constexpr std::array<std::string_view, 2> dump_names{
-    "in_shift",     // the crew waits
-    "after_shift"}; // its people are paid for the run, the crew is not
+inline constexpr std::array<std::string_view, 3> dump_names{
+    "in_shift",    // the crew waits
+    "after_shift", // its people are paid for the run, the crew is not
+    "each_shift"}; // the same, and no load is left aboard between shifts
 
 /// What may become of the wash water.
 inline constexpr std::array<std::string_view, 3> wash_water_names{
