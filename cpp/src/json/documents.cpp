@@ -4,6 +4,7 @@
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
 #include "scupper/error.hpp"
+#include "scupper/json/hose_library.hpp"
 #include "values.hpp"
 
 #include <algorithm>
@@ -239,6 +240,22 @@ std::map<std::string, std::string> read_words(const Json& doc, const char* key,
     return chosen;
 }
 
+/// An object of hose segment and hose of the library.
+std::map<std::string, std::string> read_hoses(const Json& doc, const std::string& name) {
+    std::map<std::string, std::string> hoses;
+    const std::string path = name + ".hoses";
+    if (doc.contains("hoses") && !doc["hoses"].is_object()) {
+        throw InputError({"json.type", path, doc["hoses"].dump(),
+                          "an object of hose segment and hose of the library"});
+    }
+    if (doc.contains("hoses")) {
+        for (const auto& [segment, hose] : doc["hoses"].items()) {
+            hoses[segment] = detail::text_or(doc["hoses"], segment.c_str(), {}, path);
+        }
+    }
+    return hoses;
+}
+
 void read_rows(const Json& doc, const std::string& name, Job& job) {
     for (Operation& op : list_of(doc, "operations", name, read_operation)) {
         put_operation(job.operations, std::move(op));
@@ -252,6 +269,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     job.stages = list_of(doc, "stages", name, read_stage);
     job.charges = list_of(doc, "charges", name, read_resource);
     job.methods = list_of(doc, "methods", name, read_method);
+    job.hoses = read_hoses(doc, name);
     job.hauls = list_of(doc, "hauls", name, read_haul);
 }
 
@@ -342,6 +360,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
             read_inputs(values, measured, path + ".overrides." + id, job.overrides[id]);
         }
     }
+    fill_hose_values(job, shipped_hose_library());
     spread_haul_values(job);
     return job;
 }
