@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -561,6 +561,33 @@ class Job:
         -----------
         tests/cpp/json/test_forms.cpp
         """
+    def without_hose_values(self) -> Job:
+        """
+        Takes away what `fill_hose_values` gave, so that other hoses can be named.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job to change; a value that is not the library's stays
+        library : [-]
+            hoses and fittings
+        
+        Range
+        -----
+        any job whose hoses are in the library.
+        
+        Errors
+        ------
+        as `fill_hose_values`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_hoses.cpp
+        """
     def write(self) -> str:
         """
         Writes a job whole, every value in SI units with all its digits, so that reading it back gives
@@ -812,6 +839,36 @@ class Estimate:
     def figures(self) -> dict[str, typing.Any]:
         """
         Columns of every figure, in the job's units.
+        """
+    def is_hand_held(self, method: str) -> bool:
+        """
+        Whether somebody holds the nozzle of a method, and so feels its reaction.
+        
+        Parameters
+        ----------
+        method : [-]
+            a way to bring water to bear
+        
+        Returns
+        -------
+        [-]
+            false for the bar of a flusher and for a nozzle without hose: a truck carries them
+        
+        Range
+        -----
+        any method.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_hoses.cpp
         """
     def methods(self) -> list[str]:
         """
@@ -1419,6 +1476,10 @@ def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt |
     -----------
     tests/cpp/estimate/test_programme.cpp
     """
+def fittings() -> list[tuple[str, str, typing.Any]]:
+    """
+    A fitting of a hose line.
+    """
 def format_quantity(si: typing.SupportsFloat | typing.SupportsIndex, unit: str, digits: typing.SupportsInt | typing.SupportsIndex) -> str:
     """
     An SI value as text in a unit.
@@ -1636,6 +1697,10 @@ def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.f
     Verified by
     -----------
     tests/cpp/hydraulics/test_trade_friction.cpp
+    """
+def hoses(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A hose of one construction and nominal bore.
     """
 def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hourly_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], directional_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2005,6 +2070,10 @@ def parse_as(text: str, like: str, path: str) -> float:
 def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
     """
     SI value, SI unit and currency of a text.
+    """
+def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A hose coefficient as somebody printed or implied it.
     """
 def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """

@@ -41,6 +41,8 @@ def _refused(estimate: Estimate) -> Iterator[str]:
 def _reaction(estimate: Estimate) -> Iterator[str]:
     quantity = registry().Quantity
     for method, nozzle in estimate.nozzles.items():
+        if not estimate._core.is_hand_held(method):
+            continue
         line = method.replace("_", " ")
         if nozzle.reaction > quantity(*ONE_PERSON_REACTION):
             yield (

@@ -7,40 +7,31 @@ broadcast as in numpy. Results are pint quantities in SI units; ``.to("gpm")`` s
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._arguments import Arguments, Units, result
+from scupper._arguments import Arguments, Units, described_by, result
+from scupper._hoses import fittings, hoses, published_coefficients
 from scupper.errors import InputError, UnknownNameError
 
 if TYPE_CHECKING:
     from scupper.units import Quantity
 
 __all__ = [
+    "fittings",
     "friction_factor",
     "friction_loss",
+    "hoses",
     "nozzle_flow",
     "nozzle_pressure",
     "nozzle_reaction",
+    "published_coefficients",
     "rated_nozzle_flow",
     "water_density",
     "water_viscosity",
 ]
 
-F = TypeVar("F", bound=Callable[..., Any])
 METHODS = ("darcy-weisbach", "hazen-williams", "hose-coefficient")
-
-
-def _described_by(core: Callable[..., Any]) -> Callable[[F], F]:
-    """Puts formula, range, errors and source of the core's function before the notes here."""
-
-    def describe(function: F) -> F:
-        _, _, text = (core.__doc__ or "").partition("\n\n")
-        function.__doc__ = f"{text.strip()}\n\n{function.__doc__ or ''}"
-        return function
-
-    return describe
 
 
 def _add_density(given: Arguments, density: Any, temperature: Any) -> None:
@@ -50,7 +41,7 @@ def _add_density(given: Arguments, density: Any, temperature: Any) -> None:
     given.add("density", density, "kg/m3")
 
 
-@_described_by(_core.nozzle_flow)
+@described_by(_core.nozzle_flow)
 def nozzle_flow(
     bore: Any,
     pressure: Any,
@@ -69,7 +60,7 @@ def nozzle_flow(
     return result(_core.nozzle_flow(*given.shaped()), "m3/s")
 
 
-@_described_by(_core.nozzle_pressure)
+@described_by(_core.nozzle_pressure)
 def nozzle_pressure(
     bore: Any,
     flow: Any,
@@ -88,7 +79,7 @@ def nozzle_pressure(
     return result(_core.nozzle_pressure(*given.shaped()), "Pa")
 
 
-@_described_by(_core.rated_nozzle_flow)
+@described_by(_core.rated_nozzle_flow)
 def rated_nozzle_flow(
     rated_flow: Any, rated_pressure: Any, pressure: Any, *, units: Units = None
 ) -> Quantity:
@@ -100,7 +91,7 @@ def rated_nozzle_flow(
     return result(_core.rated_nozzle_flow(*given.shaped()), "m3/s")
 
 
-@_described_by(_core.nozzle_reaction)
+@described_by(_core.nozzle_reaction)
 def nozzle_reaction(
     flow: Any,
     pressure: Any,
@@ -117,7 +108,7 @@ def nozzle_reaction(
     return result(_core.nozzle_reaction(*given.shaped()), "N")
 
 
-@_described_by(_core.friction_factor)
+@described_by(_core.friction_factor)
 def friction_factor(reynolds: Any, relative_roughness: Any) -> Any:
     """Plain numbers in, a plain number or array out."""
     given = Arguments()
@@ -212,7 +203,7 @@ def _form(name: str) -> str:
     return begin[0]
 
 
-@_described_by(_core.water_density)
+@described_by(_core.water_density)
 def water_density(temperature: Any, *, units: Units = None) -> Quantity:
     """In kg/m³."""
     given = Arguments(units)
@@ -220,7 +211,7 @@ def water_density(temperature: Any, *, units: Units = None) -> Quantity:
     return result(_core.water_density(*given.shaped()), "kg/m3")
 
 
-@_described_by(_core.water_viscosity)
+@described_by(_core.water_viscosity)
 def water_viscosity(temperature: Any, *, units: Units = None) -> Quantity:
     """The dynamic viscosity, in Pa s."""
     given = Arguments(units)

@@ -5,6 +5,7 @@
 #include "data/rates_json.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
+#include "scupper/json/hose_library.hpp"
 
 #include <algorithm>
 #include <array>
@@ -90,6 +91,22 @@ std::map<std::string, std::string> read_words(const Json& doc, const char* key,
     return chosen;
 }
 
+/// An object of hose segment and hose of the library.
+std::map<std::string, std::string> read_hoses(const Json& doc, const std::string& name) {
+    std::map<std::string, std::string> hoses;
+    const std::string path = name + ".hoses";
+    if (doc.contains("hoses") && !doc["hoses"].is_object()) {
+        throw InputError({"json.type", path, doc["hoses"].dump(),
+                          "an object of hose segment and hose of the library"});
+    }
+    if (doc.contains("hoses")) {
+        for (const auto& [segment, hose] : doc["hoses"].items()) {
+            hoses[segment] = detail::text_or(doc["hoses"], segment.c_str(), {}, path);
+        }
+    }
+    return hoses;
+}
+
 void read_rows(const Json& doc, const std::string& name, Job& job) {
     for (Operation& op : list_of(doc, "operations", name, detail::read_operation)) {
         put_operation(job.operations, std::move(op));
@@ -103,6 +120,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     job.stages = list_of(doc, "stages", name, detail::read_stage);
     job.charges = list_of(doc, "charges", name, detail::read_resource);
     job.methods = list_of(doc, "methods", name, detail::read_method);
+    job.hoses = read_hoses(doc, name);
     job.hauls = list_of(doc, "hauls", name, detail::read_haul);
 }
 
@@ -195,6 +213,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
             read_inputs(values, measured, path + ".overrides." + id, job.overrides[id]);
         }
     }
+    fill_hose_values(job, shipped_hose_library());
     spread_haul_values(job);
     return job;
 }

@@ -1,6 +1,7 @@
 #include "scupper/json/job_schema.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/json/hose_library.hpp"
 #include "scupper/schema.hpp"
 #include "scupper/uncertain.hpp"
 #include "scupper/unit.hpp"
@@ -207,6 +208,15 @@ Form inputs() {
     return {{"type", "object"}, {"patternProperties", patterns}, {"additionalProperties", false}};
 }
 
+/// Hose segment to the name of a hose in the shipped library.
+Form hoses() {
+    std::vector<std::string_view> names;
+    for (const HoseKind& hose : shipped_hose_library().hoses) {
+        names.push_back(hose.name);
+    }
+    return {{"type", "object"}, {"additionalProperties", one_of(names)}};
+}
+
 Form properties() {
     static constexpr std::array<std::string_view, 1> by_record{"by_record"};
     static constexpr std::array<std::string_view, 3> systems{"us", "metric", "si"};
@@ -232,6 +242,7 @@ Form properties() {
          {"equipment", list_of(resource())},
          {"charges", list_of(resource())},
          {"methods", list_of(method())},
+         {"hoses", hoses()},
          {"hauls", list_of(haul())},
          {"wash_water", one_of(wash_water_names)},
          {"notices", list_of(notice())},

@@ -91,6 +91,7 @@ Json detail::job_document(const Job& job) {
     for (const WashMethod& m : job.methods) {
         doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});
     }
+    doc["hoses"] = job.hoses;
     doc["hauls"] = write_hauls(job.hauls);
     doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
     doc["notices"] = detail::write_notices(job.notices);

@@ -1,5 +1,5 @@
 #pragma once
-// The keys of the two documents people write: the job and the hose lay.
+// The keys of the documents people write: the job, the hose library and the hose lay.
 
 #include <array>
 #include <string_view>
@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 23> job_keys{
+inline constexpr std::array<std::string_view, 24> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -26,6 +26,7 @@ inline constexpr std::array<std::string_view, 23> job_keys{
     "equipment",   // kinds of equipment: name and when they are needed
     "charges",     // amounts by the visit, such as screens or a permit: name and when
     "methods",     // ways to bring water to bear: name and hose segments
+    "hoses",       // hose segment to a hose of the library, whose bore and roughness it has
     "hauls",       // trucks that haul debris: name, whose dirt they carry, when they dump
     "wash_water",  // what may become of the wash water: "release", "collect" or "none"
     "notices",     // what is asked for days before the work: name, days, when
@@ -80,6 +81,24 @@ inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure
 /// Keys of one party of a stage.
 inline constexpr std::array<std::string_view, 2> job_party_keys{
     "name", "work"}; // components, operations or kinds of crew whose work it does
+
+/// Keys of one hose in a hose library.
+inline constexpr std::array<std::string_view, 9> hose_kind_keys{
+    "name",         // what documents call it
+    "construction", // one of construction_names
+    "nominal_bore", // what it is sold as
+    "bore",         // true inside diameter under pressure: low, likely, high
+    "roughness",    // of the lining: low, likely, high
+    "coefficient",  // psi per 100 ft at (100 gpm)^2: low, likely, high
+    "working_pressure",
+    "published", // coefficients as printed: value, flow, source, date, basis, note
+    "note"};
+/// Keys of one published coefficient.
+inline constexpr std::array<std::string_view, 6> published_coefficient_keys{
+    "value", "flow", "source", "date", "basis", "note"};
+/// Keys of one fitting in a hose library.
+inline constexpr std::array<std::string_view, 3> fitting_kind_keys{"name", "loss_coefficient",
+                                                                   "note"};
 
 /// What a survey counts or measures because no record tells it, or tells it roughly: quantity slots
 /// and keys of the input schema.

@@ -167,6 +167,20 @@ inline constexpr std::array<std::string_view, 3> posting_names{
     "half_fill", // the tank is filled to what the limit leaves: more refills
     "refuse"};   // the bridge is not priced
 
+/// How a hose is built.
+inline constexpr std::array<std::string_view, 5> construction_names{
+    "rubber_lined", // woven jacket with a rubber lining, laid flat when empty
+    "booster",      // rubber-covered, round, on a reel
+    "wire_braided", // rubber with braids of wire, for a wand
+    "jetting",      // thermoplastic, for sewer jetting
+    "suction"};     // does not collapse under suction
+
+/// How a published figure was come by.
+inline constexpr std::array<std::string_view, 3> published_basis_names{
+    "seen",     // the printed figure was read
+    "computed", // own arithmetic or a general-purpose library, named
+    "memory"};  // nobody could look it up
+
 /// Whether a name is one of a list of words.
 ///
 /// @param words [text, n] a vocabulary, for example component_names
