@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'schedule', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -1011,6 +1011,28 @@ class Estimate:
     def structure(self) -> Structure:
         """
         The record that was priced.
+        """
+class Schedule:
+    """
+    When the work of one structure can be done.
+    """
+    def days(self) -> dict[str, typing.Any]:
+        """
+        A day and what becomes of it.
+        """
+    def notices(self) -> dict[str, typing.Any]:
+        """
+        A notice that a structure needs, and the first day it allows.
+        """
+    @property
+    def earliest(self) -> str | None:
+        """
+        the first day that all notices allow, as usual
+        """
+    @property
+    def shifts(self) -> int:
+        """
+        [each] days of work
         """
 class Programme:
     """
@@ -2151,6 +2173,43 @@ def read_inventory(path: str, progress: typing.Any) -> Inventory:
 def rules() -> dict[str, typing.Any]:
     """
     Every rule, in the order of the input schema, the quantities, then the site [-, n].
+    """
+def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, bool]]) -> Schedule:
+    """
+    When the work of one structure can be done. Notices run side by side from the day of asking;
+    they and lost days are dates, not hours: they change no cost.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    air : [K]
+        of the days on which it is known
+    
+    Returns
+    -------
+    [-]
+        notices, shifts, days; no days where the job has no day of asking
+    
+    Formula
+    -------
+    earliest = the day of asking + the longest usual time of the notices that apply
+    
+    Range
+    -----
+    one shift a day, the parts of shifts that an outing shares rounded up.
+    
+    Errors
+    ------
+    InputError `calendar.closed` where three years do not hold the shifts.
+    
+    Source
+    ------
+    common practice; each notice names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_schedule.cpp
     """
 def shown_unit(like: str, units: str) -> str:
     """
