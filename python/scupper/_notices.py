@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from scupper._paper import nice
 from scupper.units import registry
 
 if TYPE_CHECKING:
@@ -25,7 +26,7 @@ def warnings_of(estimate: Estimate) -> list[str]:
 def _untold(estimate: Estimate) -> Iterator[str]:
     for label, low, high, unit, worth in estimate._core.untold():
         counted = unit in ("each", "1")
-        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {unit}"
+        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {nice(unit)}"
         yield (
             f"{label} {shown}, not counted: over that range the price moves by "
             f"{estimate.currency} {worth:,.0f}"

@@ -24,15 +24,20 @@ constexpr std::array<std::string_view, 10> rate_book_keys{
     "scupper_rates", "name",       "date",   "currency",  "source",
     "note",          "operations", "labour", "equipment", "inputs"};
 
-/// An operation of the same name takes the place of the book's.
+/// An operation of the same name takes the place of the book's; another follows the last of its
+/// component, or stands before the walk-through, since the order of the list is that of the work.
 void put_operation(std::vector<Operation>& operations, Operation op) {
     const auto same = std::find_if(operations.begin(), operations.end(),
                                    [&](const Operation& o) { return o.name == op.name; });
-    if (same == operations.end()) {
-        operations.push_back(std::move(op));
-    } else {
+    if (same != operations.end()) {
         *same = std::move(op);
+        return;
     }
+    const auto last = std::find_if(operations.rbegin(), operations.rend(),
+                                   [&](const Operation& o) { return o.component == op.component; });
+    const auto walk = std::find_if(operations.begin(), operations.end(),
+                                   [](const Operation& o) { return o.name == "walk_through"; });
+    operations.insert(last == operations.rend() ? walk : last.base(), std::move(op));
 }
 
 void read_inputs(const Json& object, const ValueContext& context, const std::string& path,

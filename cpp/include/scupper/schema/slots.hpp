@@ -126,6 +126,19 @@ constexpr bool follows_from_water(Slot driver) {
            driver == slot("collected_water_volume");
 }
 
+/// Whether a quantity follows from the work, so that nobody can give it beforehand.
+///
+/// @param s [-] a slot
+/// @return [-] true for closures, refills, dump trips, visits, dirt and collected water
+/// Range: any slot.
+/// Errors: none.
+/// Source: own convention
+constexpr bool follows_from_work(Slot s) {
+    return follows_from_water(s) || s == slot("closure_count") || s == slot("side_change_count") ||
+           s == slot("visit_count") || s == slot("carried_dirt_volume") ||
+           s == slot("cap_dirt_volume") || s == slot("seat_dirt_volume");
+}
+
 /// How many slots are columns of the take-off table [-].
 consteval std::size_t column_count() {
     std::size_t n = 0;
