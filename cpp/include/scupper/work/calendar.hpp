@@ -39,8 +39,8 @@ struct PlannedDay {
 /// What becomes of one day: a shift, or the first reason against it.
 ///
 /// @param calendar [-] weekdays, holidays, seasons that apply, least temperatures
-/// @param earliest the first day that all notices allow
-/// @param day the day in question
+/// @param earliest [-] the first day that all notices allow
+/// @param day [-] the day in question
 /// @param air [K] of known days; a day without is taken to be warm enough
 /// @return [-] the day with its use
 /// Range: any day. Cold or falling air stops the work because water freezes on road and steel:
@@ -53,7 +53,7 @@ PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const A
 /// The days from the earliest one until the shifts are done, with every day that was lost.
 ///
 /// @param calendar [-] as for `use_of_day`
-/// @param earliest the first day that all notices allow
+/// @param earliest [-] the first day that all notices allow
 /// @param shifts [each] one a day of work, >= 0
 /// @param air [K] of known days
 /// @return [-, n] every day in turn; the last one is a day of work
@@ -66,7 +66,7 @@ std::vector<PlannedDay> plan_days(const Calendar& calendar, Date earliest, int s
 
 /// A day as people and documents write it.
 ///
-/// @param day the day
+/// @param day [-] the day
 /// @return [text] "2027-03-01"
 /// Range: years 0 to 9999.
 /// Errors: none.
@@ -78,7 +78,7 @@ std::string date_text(Date day);
 ///
 /// @param text [text] "2027-03-01"
 /// @param path [text] the input it stands in, for the error
-/// @return the day
+/// @return [-] the day
 /// Range: years 0 to 9999.
 /// Errors: InputError `calendar.date` for anything else, 30 February included.
 /// Source: ISO 8601
@@ -89,7 +89,7 @@ Date parse_date(std::string_view text, std::string_view path);
 ///
 /// @param text [text] "04-01", month and day
 /// @param path [text] the input it stands in, for the error
-/// @return month and day
+/// @return [-] month and day
 /// Range: days that some year has.
 /// Errors: InputError `calendar.date` for anything else.
 /// Source: ISO 8601, without the year
