@@ -1834,7 +1834,7 @@ def kind_by_record(structure: Structure) -> str:
     
     Formula
     -------
-    no lanes: none; one lane for both ways: full closure; up to two lanes two way: one
+    no lanes: none; one lane for both ways, or a ramp of one lane: full closure; up to two lanes two way: one
     lane two way by flaggers; more lanes: one lane closed, of the freeway kind on freeways
     
     Range
