@@ -200,6 +200,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.ways = read_words(doc, "ways", path);
     job.wash_water = detail::read_word<WashWater>(wash_water_names, doc, "wash_water", path);
     read_rows(doc, path, job);
+    job.jets = shipped_jet_rules();
     job.notices = detail::read_notices(doc, path);
     job.calendar = detail::read_calendar(doc, path);
     const Layout layout = document_layout(job);
