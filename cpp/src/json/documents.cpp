@@ -113,8 +113,13 @@ std::map<std::string, std::string> read_hoses(const Json& doc, const std::string
 }
 
 void read_rows(const Json& doc, const std::string& name, Job& job) {
+    const bool on_its_own = job.operations.empty(); // a whole job: the order is its own
     for (Operation& op : list_of(doc, "operations", name, detail::read_operation)) {
-        put_operation(job.operations, std::move(op));
+        if (on_its_own) {
+            job.operations.push_back(std::move(op));
+        } else {
+            put_operation(job.operations, std::move(op));
+        }
     }
     if (doc.contains("labour")) {
         job.labour = list_of(doc, "labour", name, detail::read_resource);
