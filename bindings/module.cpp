@@ -17,6 +17,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_job(m);
     bind_derivation(m);
     bind_estimate(m);
+    bind_jets(m);
     bind_schedule(m);
     bind_workbook(m);
     bind_programme(m);

@@ -27,6 +27,7 @@ if TYPE_CHECKING:
 
 _ASSUMPTIONS = ["key", "label", "low", "likely", "high", "basis", "source", "worth",
                 "total_at_low", "total_at_high"]  # fmt: skip
+_REMEDIES = ["method", "remedy", "flow", "pressure", "total", "change"]
 
 
 class Estimate:
@@ -158,6 +159,22 @@ class Estimate:
         """What to mind or measure: a weight posting, quantities no record tells, a nozzle that
         pushes hard, washing that is refused where no water may be used."""
         return warnings_of(self)
+
+    @cached_property
+    def remedies(self) -> pd.DataFrame:
+        """What mends a nozzle that falls short, the cheapest first: method, remedy, flow and
+        pressure at the tip with it, total and change of the total in `currency`.
+
+        Each remedy is one change alone, priced with the rest as it is; hire or purchase of a hose
+        or pump is not in it. Empty where every nozzle at work has what cleans.
+        """
+        rows = [
+            (short["method"], what, flow, pressure, total, total - self.cost.total)
+            for short in _core.shortfalls(self._core)
+            for what, flow, pressure, total in short["remedies"]
+        ]
+        columns = zip(*rows, strict=True) if rows else [[]] * len(_REMEDIES)
+        return frame(dict(zip(_REMEDIES, map(list, columns), strict=True)))
 
     @cached_property
     def closure_plan(self) -> ClosurePlan:

@@ -7,6 +7,7 @@
 #include "scupper/estimate/figures.hpp"
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/estimate/inputs.hpp"
+#include "scupper/estimate/jets.hpp"
 #include "scupper/estimate/plan.hpp"
 #include "scupper/estimate/price.hpp"
 #include "scupper/estimate/programme.hpp"

@@ -82,11 +82,12 @@ bool is_needed(const Plan& plan, const std::string& key) {
     return true;
 }
 
-/// Given quantities come from a survey; the posted limit and the road from the record.
+/// Given quantities come from a survey; posted limit, clearance and road from the record.
 bool follows_from_structure(const std::string& key) {
     const bool road =
         key == "road.speed" || key == "road.lane_width" || key == "road.shoulder_width";
-    return road || key.starts_with("quantity[") || key == "posting.limit";
+    return road || key.starts_with("quantity[") || key == "posting.limit" ||
+           key == "site.clearance";
 }
 
 /// Dimensions follow from the record; what does not follow from the structure must be there.

@@ -42,12 +42,19 @@ std::size_t method_row(const Job& job, const std::string& name) {
 }
 
 PlannedMethod planned(const WashMethod& method, const std::vector<std::string>& segments) {
-    PlannedMethod result{method.name, {}};
+    PlannedMethod result{method.name, {}, method.truck == TruckPlace::below, false};
     for (const std::string& name : method.hose) {
         const auto found = std::find(segments.begin(), segments.end(), name);
         result.hose.push_back(static_cast<std::size_t>(found - segments.begin()));
     }
     return result;
+}
+
+bool washes_the_underside_only(const std::string& method, const Job& job) {
+    return std::all_of(job.operations.begin(), job.operations.end(), [&](const Operation& op) {
+        return op.method != method || !in_scope(job, op) ||
+               index_of(underside_names, op.component) >= 0;
+    });
 }
 
 std::vector<std::size_t> users_of(const std::string& equipment, const Job& job) {
@@ -114,6 +121,8 @@ void plan_operations(Plan& plan) {
     const std::vector<std::string> segments = hose_segments(plan.job);
     for (const WashMethod& method : plan.job.methods) {
         plan.methods.push_back(planned(method, segments));
+        plan.methods.back().underside = washes_the_underside_only(method.name, plan.job);
+        plan.lifts_from_below |= plan.methods.back().from_below;
     }
     std::size_t input_row = 0;
     for (const Operation& op : plan.job.operations) {
@@ -132,6 +141,9 @@ void plan_operations(Plan& plan) {
     }
     for (const Caution& c : plan.job.cautions) {
         plan.cautions.push_back(condition_of(c.when));
+    }
+    for (const JetLimit& limit : plan.job.jets.limits) {
+        plan.jet_limits.push_back(condition_of(limit.when));
     }
     for (const Notice& n : plan.job.notices) {
         plan.notices.push_back(condition_of(n.when));

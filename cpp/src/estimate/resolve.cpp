@@ -138,6 +138,14 @@ void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved&
     }
 }
 
+/// The height over which a line from below lifts its water, unless the job gives it.
+void put_clearance(const Structure& structure, const Plan& plan, Resolved& r) {
+    const std::size_t place = plan.inputs.place(input_place("site.clearance"), 0);
+    if (plan.lifts_from_below && std::isnan(plan.base[place].guess.likely)) {
+        put(plan, place, takeoff::infer_clearance(structure), r);
+    }
+}
+
 /// Everything measured at this structure: its own values first, the job's after.
 Overrides measured_values(const Structure& structure, const std::string& key, const Plan& plan) {
     Overrides values;
@@ -244,6 +252,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.stream = hash_text(key);
     put_inferred(inferred, plan, r);
     detail::put_posted_limit(structure, r);
+    put_clearance(structure, plan, r);
     for (const auto& [place, value] : measured) {
         put_measured(place, value, plan, r);
     }

@@ -286,6 +286,9 @@ void check_job(const Job& job) {
     for (const Caution& c : job.cautions) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
     }
+    for (const JetLimit& limit : job.jets.limits) {
+        check_conditions(limit.when, "job.jets[" + limit.surface + "]");
+    }
     for (const Notice& n : job.notices) {
         check_conditions(n.when, "job.notices[" + n.name + "]");
     }

@@ -113,8 +113,13 @@ std::map<std::string, std::string> read_hoses(const Json& doc, const std::string
 }
 
 void read_rows(const Json& doc, const std::string& name, Job& job) {
+    const bool on_its_own = job.operations.empty(); // a whole job: the order is its own
     for (Operation& op : list_of(doc, "operations", name, detail::read_operation)) {
-        put_operation(job.operations, std::move(op));
+        if (on_its_own) {
+            job.operations.push_back(std::move(op));
+        } else {
+            put_operation(job.operations, std::move(op));
+        }
     }
     if (doc.contains("labour")) {
         job.labour = list_of(doc, "labour", name, detail::read_resource);
@@ -200,6 +205,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.ways = read_words(doc, "ways", path);
     job.wash_water = detail::read_word<WashWater>(wash_water_names, doc, "wash_water", path);
     read_rows(doc, path, job);
+    job.jets = shipped_jet_rules();
     job.notices = detail::read_notices(doc, path);
     job.calendar = detail::read_calendar(doc, path);
     const Layout layout = document_layout(job);

@@ -103,7 +103,9 @@ Form resource() {
 }
 
 Form method() {
-    return closed(members(job_method_keys, {{"hose", list_of(text())}}), {"name"});
+    return closed(
+        members(job_method_keys, {{"hose", list_of(text())}, {"truck", one_of(truck_place_names)}}),
+        {"name"});
 }
 
 Form haul() {

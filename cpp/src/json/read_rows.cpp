@@ -69,7 +69,8 @@ Resource read_resource(const Json& value, const std::string& path) {
 WashMethod read_method(const Json& value, const std::string& path) {
     require_known_keys(value, job_method_keys, path);
     return {text_or(value, "name", {}, path), words(value, "hose", path),
-            text_or(value, "note", {}, path)};
+            text_or(value, "note", {}, path),
+            read_word<TruckPlace>(truck_place_names, value, "truck", path)};
 }
 
 Haul read_haul(const Json& value, const std::string& path) {

@@ -89,7 +89,11 @@ Json detail::job_document(const Job& job) {
     doc["charges"] = write_resources(job.charges);
     doc["methods"] = Json::array();
     for (const WashMethod& m : job.methods) {
-        doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});
+        doc["methods"].push_back(
+            {{"name", m.name},
+             {"hose", m.hose},
+             {"truck", truck_place_names.at(static_cast<std::size_t>(m.truck))},
+             {"note", m.note}});
     }
     doc["hoses"] = job.hoses;
     doc["hauls"] = write_hauls(job.hauls);

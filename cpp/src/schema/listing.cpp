@@ -59,13 +59,13 @@ std::string key_listing() {
     return words("component", component_names) + words("service_level", service_level_names) +
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
            words("operation", operation_names) + words("method", method_names) +
-           words("timing", timing_names) + words("condition", condition_names) +
-           words("crew_kind", crew_kind_names) + words("sharing", sharing_names) +
-           words("dump", dump_names) + words("posting", posting_names) +
-           words("wash_water", wash_water_names) +
+           words("truck_place", truck_place_names) + words("timing", timing_names) +
+           words("condition", condition_names) + words("crew_kind", crew_kind_names) +
+           words("sharing", sharing_names) + words("dump", dump_names) +
+           words("posting", posting_names) + words("wash_water", wash_water_names) +
            words("construction", construction_names) +
-           words("published_basis", published_basis_names) + slots() + fields("input", input_table) +
-           fields("figure", figure_table) + words("job", job_keys) +
+           words("published_basis", published_basis_names) + slots() +
+           fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
            words("job_haul", job_haul_keys) + words("job_notice", job_notice_keys) +
            words("job_calendar", job_calendar_keys) + words("job_season", job_season_keys) +

@@ -41,6 +41,8 @@ inline constexpr std::size_t no_method = static_cast<std::size_t>(-1);
 struct PlannedMethod {
     std::string name;              ///< [text] its name
     std::vector<std::size_t> hose; ///< [-, n] rows of its segments, from pump to nozzle
+    bool from_below = false;       ///< [-] its truck stands on the ground below the bridge
+    bool underside = false;        ///< [-] it washes nothing but what is reached from below
 };
 
 /// Places of the inputs that a stage's shift is made of: its own where it has them, else the job's.
@@ -141,6 +143,7 @@ struct Plan {
     std::vector<PlannedOperation> operations; ///< [-, n] in the order of job.operations
     std::vector<PlannedHaul> hauls;           ///< [-, n] in the order of haul_trucks
     std::size_t collecting_haul = 0;          ///< [-] row that takes collected wash water
+    bool lifts_from_below = false;            ///< [-] a method's truck stands below the bridge
     std::vector<Condition> labour;            ///< [-, n] by row: when the people are needed
     std::vector<Condition> equipment;         ///< [-, n] by row: when the equipment is needed
     std::vector<std::vector<std::size_t>> equipment_users; ///< [-, n] operations that name it
@@ -149,6 +152,7 @@ struct Plan {
     std::vector<std::string> equipment_labels; ///< "water truck, cost"
     std::vector<std::string> charge_labels;    ///< "screens, cost"
     std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
+    std::vector<Condition> jet_limits;         ///< [-] when each pressure limit counts
     std::vector<Condition> notices;            ///< [-] when each notice of the job is needed
     std::vector<Condition> seasons;            ///< [-] when each closed season of the job counts
     std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal

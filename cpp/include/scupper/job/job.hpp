@@ -58,6 +58,7 @@ struct Job {
     std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
     WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
+    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
     std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
     Calendar calendar;             ///< [-] the days on which a crew may work
     std::vector<Caution> cautions; ///< [-] what the crew must mind

@@ -41,11 +41,15 @@ struct Operation {
     std::vector<std::string> equipment{}; ///< [text, n] what it needs; on site only where needed
 };
 
+/// Where the truck of a method stands; the words are `truck_place_names`, in this order.
+enum class TruckPlace { on_deck, below };
+
 /// A way to bring water to bear: one pump, hose segments in series, one nozzle.
 struct WashMethod {
-    std::string name;              ///< one of method_names, or the user's own
-    std::vector<std::string> hose; ///< names of its segments, from pump to nozzle
-    std::string note;              ///< free text
+    std::string name;                       ///< one of method_names, or the user's own
+    std::vector<std::string> hose;          ///< names of its segments, from pump to nozzle
+    std::string note;                       ///< free text
+    TruckPlace truck = TruckPlace::on_deck; ///< below: the lift follows from the structure
 };
 
 /// A kind of people or equipment that is paid by the hour, or a charge by the visit.

@@ -42,9 +42,10 @@ inline constexpr std::array<std::string_view, 12> job_operation_keys{
     "equipment", // names of what it needs; equipment that operations name is there only for them
     "note"};
 /// Keys of one method in `methods`.
-inline constexpr std::array<std::string_view, 3> job_method_keys{
+inline constexpr std::array<std::string_view, 4> job_method_keys{
     "name",
-    "hose", // names of its hose segments from pump to nozzle; methods may share segments
+    "hose",  // names of its hose segments from pump to nozzle; methods may share segments
+    "truck", // "on_deck" or "below"
     "note"};
 /// Keys of one haul truck in `hauls`.
 inline constexpr std::array<std::string_view, 4> job_haul_keys{

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 43> input_groups{{
+inline constexpr std::array<InputGroup, 44> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -74,12 +74,13 @@ inline constexpr std::array<InputGroup, 43> input_groups{{
     {"margin", false, "margins of a contract"},
     {"charge", true, "charges by the visit"},
     {"posting", false, "weight posting of the bridge"},
+    {"site", false, "ground or water below"},
     {"road", false, "road on the bridge"},
     {"stage", true, "stages, where they differ"},
     {"party", true, "parties"},
 }};
 
-inline constexpr std::array<InputField, 128> input_table{{
+inline constexpr std::array<InputField, 129> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -205,6 +206,7 @@ inline constexpr std::array<InputField, 128> input_table{{
     {"posting", "set_back", dim::length, 0.0, 1e3, "truck on the approach to the deck's end"},
     {"posting", "deck_share", dim::none, 0.0, 1.0, "share of the deck that the longer hose spans"},
     {"posting", "least_fill", dim::none, 0.01, 1.0, "smallest tank filling worth fetching"},
+    {"site", "clearance", dim::length, 0.0, 500.0, "girders above the ground or water"},
     {"road", "speed", dim::speed, 1.0, 50.0, "speed of the traffic"},
     {"road", "lane_width", dim::length, 1.5, 10.0, "lane width"},
     {"road", "shoulder_width", dim::length, 0.0, 10.0, "shoulder beside the right lane"},

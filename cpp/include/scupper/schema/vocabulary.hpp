@@ -108,6 +108,11 @@ inline constexpr std::array<std::string_view, 5> method_names{
     "flusher",    // bar of a flusher truck
     "jetter"};    // bar or gun of a combination truck
 
+/// Where the pump of a method stands.
+inline constexpr std::array<std::string_view, 2> truck_place_names{
+    "on_deck", // the rise is that of its hose alone
+    "below"};  // the hose is longer and rises by the height of the deck, or of the girders
+
 /// How the time of an operation follows.
 inline constexpr std::array<std::string_view, 6> timing_names{
     "rate",       // quantity x time per unit, in productive time
