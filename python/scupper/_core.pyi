@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'schedule', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'schedule', 'shortfalls', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'too_strong', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -2211,6 +2211,39 @@ def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing
     -----------
     tests/cpp/estimate/test_schedule.cpp
     """
+def shortfalls(estimate: Estimate) -> list:
+    """
+    The methods at work whose nozzle has less flow or pressure than cleans, with what mends it: a
+    larger hose, a shorter lay, another tip, a higher pump pressure, the truck on the deck. Every
+    remedy is one change alone, priced with the rest as it is.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        none where every method at work has enough
+    
+    Range
+    -----
+    methods with a need in the job; hoses of the trade's bores up to 3 in; half, a quarter and
+    three quarters of the lay; pump pressures up to twice the one given.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each need names its own; own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_jets.cpp
+    """
 def shown_unit(like: str, units: str) -> str:
     """
     The unit in which a dimension is shown: us, metric or si.
@@ -2411,6 +2444,37 @@ def taper_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
 def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
+    """
+def too_strong(estimate: Estimate) -> list:
+    """
+    The methods at work whose tip pressure passes what a surface they wash bears.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        one for each method and surface; none where all are within the limits
+    
+    Range
+    -----
+    pressures at the tip; what reaches the surface falls with the stand-off, by no law that
+    could be found.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each limit names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_jets.cpp
     """
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """

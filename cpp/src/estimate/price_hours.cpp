@@ -13,17 +13,13 @@ struct StageClosure {
     Time<T> change_sides{T(0.0)};
 };
 
-bool has_another_side(closure::Kind kind) {
-    return kind != closure::Kind::none && kind != closure::Kind::full_closure;
-}
-
 template <class T>
 StageClosure<T> stage_closure(const Model& model, std::size_t stage, const Inputs<T>& in) {
     StageClosure<T> closure{.once = closure_times(model, stage, in)};
     if (model.plan->job.sharing == Sharing::one_closure) {
         closure.structures = in.template get<"outing.structures_a_closure">();
     }
-    if (has_another_side(model.closures[stage])) {
+    if (model.closures[stage] != closure::Kind::none) {
         closure.changes = T(1.0) / number(closure.structures);
         closure.change_sides = closure.changes * closure.once.change_sides;
     }

@@ -16,10 +16,9 @@ Job with(Job job, const char* key, const char* value) {
     return json::with_input(job, key, value);
 }
 
-/// The demo's hand line through 300 ft of 1 in hose.
+/// The demo's hand line through 1 in hose.
 Job weak_line() {
-    return with(with(json::demo_job(), "hose[supply].bore", "\"1 in\""), "hose[supply].length",
-                "\"300 ft\"");
+    return with(json::demo_job(), "hose[supply].bore", "\"1 in\"");
 }
 
 estimate::Estimate priced(const Job& job, const Structure& s = overpass()) {
