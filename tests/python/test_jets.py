@@ -2,7 +2,7 @@
 
 import scupper as sc
 
-WEAK = {"hose[supply].bore": "1 in"}
+WEAK = {"hose[supply].bore": "1.25 in"}
 
 
 def test_the_demo_needs_no_remedy() -> None:
@@ -21,7 +21,7 @@ def test_the_cheapest_remedy_is_named_and_all_are_listed() -> None:
     warning = next(w for w in estimate.warnings if "cheapest remedy" in w)
     assert table["remedy"][0] in warning
     assert "30 gpm at 50 psi (common practice)" in warning
-    larger = table.set_index("remedy").loc["hose supply of 1.5 in instead of 1 in"]
+    larger = table.set_index("remedy").loc["hose supply of 1.5 in instead of 1.25 in"]
     again = sc.estimate(
         inventory["TC-0001"], sc.Job.demo().replace({**WEAK, "hose[supply].bore": "1.5 in"})
     )

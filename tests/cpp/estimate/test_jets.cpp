@@ -16,9 +16,9 @@ Job with(Job job, const char* key, const char* value) {
     return json::with_input(job, key, value);
 }
 
-/// The demo's hand line through 1 in hose.
+/// The demo's hand line through 1 1/4 in hose.
 Job weak_line() {
-    return with(json::demo_job(), "hose[supply].bore", "\"1 in\"");
+    return with(json::demo_job(), "hose[supply].bore", "\"1.25 in\"");
 }
 
 estimate::Estimate priced(const Job& job, const Structure& s = overpass()) {
@@ -68,7 +68,7 @@ TEST_CASE("a remedy is what pricing with that hose gives, to the bit") {
     const auto found = estimate::shortfalls(priced(weak_line()));
     const auto& remedies = found.front().remedies;
     const auto larger = std::find_if(remedies.begin(), remedies.end(), [](const auto& r) {
-        return r.what == "hose supply of 1.5 in instead of 1 in";
+        return r.what == "hose supply of 1.5 in instead of 1.25 in";
     });
     REQUIRE(larger != remedies.end());
     const auto again = priced(with(weak_line(), "hose[supply].bore", "\"1.5 in\""));
