@@ -3,7 +3,11 @@
 #include "docstrings.hpp"
 #include "scupper/estimate.hpp"
 
+#include <map>
 #include <pybind11/stl.h>
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace scupper::python {
 
@@ -14,6 +18,9 @@ using estimate::Remedy;
 using estimate::Shortfall;
 using estimate::Show;
 using estimate::TooStrong;
+
+using Row = std::map<std::string, py::object>;
+using Rows = std::vector<Row>;
 
 struct Texts {
     Show show;
@@ -29,40 +36,40 @@ std::vector<Shortfall> found_shortfalls(const Estimate& e) {
     return estimate::shortfalls(e);
 }
 
-py::list shortfalls(const Estimate& e) {
+Rows shortfalls(const Estimate& e) {
     const Texts texts{Show(e.plan->job)};
-    py::list rows;
+    Rows rows;
     for (const Shortfall& s : found_shortfalls(e)) {
         py::list remedies;
         for (const Remedy& r : s.remedies) {
             remedies.append(
                 py::make_tuple(r.what, texts.flow(r.flow), texts.pressure(r.pressure), r.total));
         }
-        py::dict row;
-        row["method"] = s.method;
-        row["flow"] = texts.flow(s.flow);
-        row["pressure"] = texts.pressure(s.pressure);
-        row["least_flow"] = texts.flow(s.need.flow);
-        row["least_pressure"] = texts.pressure(s.need.pressure);
-        row["source"] = s.need.source;
+        Row row;
+        row["method"] = py::str(s.method);
+        row["flow"] = py::str(texts.flow(s.flow));
+        row["pressure"] = py::str(texts.pressure(s.pressure));
+        row["least_flow"] = py::str(texts.flow(s.need.flow));
+        row["least_pressure"] = py::str(texts.pressure(s.need.pressure));
+        row["source"] = py::str(s.need.source);
         row["remedies"] = remedies;
-        rows.append(row);
+        rows.push_back(std::move(row));
     }
     return rows;
 }
 
-py::list too_strong(const Estimate& e) {
+Rows too_strong(const Estimate& e) {
     const Texts texts{Show(e.plan->job)};
-    py::list rows;
+    Rows rows;
     for (const TooStrong& s : estimate::too_strong(e)) {
-        py::dict row;
-        row["method"] = s.method;
-        row["pressure"] = texts.pressure(s.pressure);
-        row["surface"] = s.limit.surface;
-        row["from"] = texts.pressure(s.limit.from);
-        row["to"] = texts.pressure(s.limit.to);
-        row["source"] = s.limit.source;
-        rows.append(row);
+        Row row;
+        row["method"] = py::str(s.method);
+        row["pressure"] = py::str(texts.pressure(s.pressure));
+        row["surface"] = py::str(s.limit.surface);
+        row["from"] = py::str(texts.pressure(s.limit.from));
+        row["to"] = py::str(texts.pressure(s.limit.to));
+        row["source"] = py::str(s.limit.source);
+        rows.push_back(std::move(row));
     }
     return rows;
 }

@@ -2211,7 +2211,7 @@ def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing
     -----------
     tests/cpp/estimate/test_schedule.cpp
     """
-def shortfalls(estimate: Estimate) -> list:
+def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
     """
     The methods at work whose nozzle has less flow or pressure than cleans, with what mends it: a
     larger hose, a shorter lay, another tip, a higher pump pressure, the truck on the deck. Every
@@ -2445,7 +2445,7 @@ def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
     """
-def too_strong(estimate: Estimate) -> list:
+def too_strong(estimate: Estimate) -> list[dict[str, typing.Any]]:
     """
     The methods at work whose tip pressure passes what a surface they wash bears.
     
