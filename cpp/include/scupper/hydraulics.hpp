@@ -8,6 +8,7 @@
 
 #include "scupper/hydraulics/friction.hpp"
 #include "scupper/hydraulics/lay.hpp"
+#include "scupper/hydraulics/lay_inverse.hpp"
 #include "scupper/hydraulics/lay_solution.hpp"
 #include "scupper/hydraulics/lay_warning.hpp"
 #include "scupper/hydraulics/line.hpp"

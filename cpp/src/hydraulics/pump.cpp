@@ -39,11 +39,11 @@ PumpPoint driven(const Pump& pump, const Flow<>& flow, const Fluid<>& fluid) {
     const bool whole_flow = pump.kind == PumpKind::displacement;
     const Flow<> moved = whole_flow ? greatest_flow(pump) : flow;
     if (!pump.power_limit || !(moved.si() > 0.0)) {
-        return {Pressure<>(infinite), 0.0, PumpLimit::power};
+        return {Pressure<>(infinite), 0.0, PumpLimit::power_limit};
     }
     const Pressure<> gain = pump.efficiency * *pump.power_limit / moved;
     const double slope = whole_flow ? 0.0 : gain.si() / moved.si();
-    return {gain - suction_pressure(pump, fluid), slope, PumpLimit::power};
+    return {gain - suction_pressure(pump, fluid), slope, PumpLimit::power_limit};
 }
 
 class Check {

@@ -39,12 +39,12 @@ struct Pump {
 /// What holds the pressure of a pump where it is; the words are hose_lay_limit_names, in this
 /// order.
 enum class PumpLimit {
-    pressure,   ///< the pressure held at the outlet
-    curve,      ///< the pump's curve
-    flow_limit, ///< the most that leaves the pump; the pressure is what the lay then needs
-    power,      ///< the drive
-    unloader,   ///< the set pressure; what the lay does not take goes back
-    nothing     ///< no water flows
+    pressure,    ///< the pressure held at the outlet
+    curve,       ///< the pump's curve
+    flow_limit,  ///< the most that leaves the pump; the pressure is what the lay then needs
+    power_limit, ///< the drive
+    unloader,    ///< the set pressure; what the lay does not take goes back
+    nothing      ///< no water flows
 };
 
 /// The pressure of a pump at a flow, how fast it falls, and why it is no higher.
