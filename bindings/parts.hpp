@@ -10,6 +10,7 @@ namespace scupper::python {
 void bind_errors(py::module_& m);
 void bind_units(py::module_& m);
 void bind_hydraulics(py::module_& m);
+void bind_hose_lay(py::module_& m);
 void bind_structure(py::module_& m);
 void bind_inventory(py::module_& m);
 void bind_closure(py::module_& m);

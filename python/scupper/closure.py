@@ -15,9 +15,9 @@ from typing import TYPE_CHECKING, Any, NamedTuple
 from scupper import _core, _report
 from scupper._arguments import Arguments, Units, result
 from scupper._core import kind_by_record
+from scupper._described import described_by as _described_by
 from scupper._frames import frame
 from scupper.errors import InputError
-from scupper.hydraulics import _described_by
 from scupper.units import in_pint
 
 if TYPE_CHECKING:

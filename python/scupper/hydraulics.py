@@ -7,17 +7,21 @@ broadcast as in numpy. Results are pint quantities in SI units; ``.to("gpm")`` s
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from typing import TYPE_CHECKING, Any, TypeVar
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import Arguments, Units, result
+from scupper._described import described_by as _described_by
 from scupper.errors import InputError, UnknownNameError
+from scupper.hose_lay import HoseLay, LaySolution, LaySweep
 
 if TYPE_CHECKING:
     from scupper.units import Quantity
 
 __all__ = [
+    "HoseLay",
+    "LaySolution",
+    "LaySweep",
     "friction_factor",
     "friction_loss",
     "nozzle_flow",
@@ -28,19 +32,7 @@ __all__ = [
     "water_viscosity",
 ]
 
-F = TypeVar("F", bound=Callable[..., Any])
 METHODS = ("darcy-weisbach", "hazen-williams", "hose-coefficient")
-
-
-def _described_by(core: Callable[..., Any]) -> Callable[[F], F]:
-    """Puts formula, range, errors and source of the core's function before the notes here."""
-
-    def describe(function: F) -> F:
-        _, _, text = (core.__doc__ or "").partition("\n\n")
-        function.__doc__ = f"{text.strip()}\n\n{function.__doc__ or ''}"
-        return function
-
-    return describe
 
 
 def _add_density(given: Arguments, density: Any, temperature: Any) -> None:

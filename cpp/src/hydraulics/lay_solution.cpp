@@ -64,6 +64,33 @@ PumpFlow pump_flow_of(const HoseLay& lay, const Network& net) {
     return out;
 }
 
+std::vector<LimitUse> limits_of(const Pump& pump, const Fluid<>& fluid, const PumpFlow& flow) {
+    std::vector<LimitUse> out;
+    const auto add = [&](PumpLimit limit, auto value, auto allowed) {
+        out.push_back(
+            {limit, value.si(), allowed.si(), decltype(value)::dimension, flow.limit == limit});
+    };
+    if (pump.kind == PumpKind::pressure) {
+        add(PumpLimit::pressure, flow.pressure, pump.pressure);
+    }
+    if (pump.kind == PumpKind::curve) {
+        Pump alone = pump;
+        alone.power_limit.reset();
+        alone.unloader_pressure.reset();
+        add(PumpLimit::curve, flow.pressure, pump_point(alone, flow.flow, fluid).pressure);
+    }
+    if (pump.flow_limit) {
+        add(PumpLimit::flow_limit, flow.flow, greatest_flow(pump));
+    }
+    if (pump.power_limit) {
+        add(PumpLimit::power_limit, flow.shaft_power, *pump.power_limit);
+    }
+    if (pump.unloader_pressure) {
+        add(PumpLimit::unloader, flow.pressure, *pump.unloader_pressure);
+    }
+    return out;
+}
+
 /// Elevations from the pump outwards; a segment may stand before the one it starts from.
 void set_elevations(const HoseLay& lay, std::vector<SegmentFlow>& flows) {
     std::vector<char> known(flows.size(), 0);
@@ -142,6 +169,7 @@ LaySolution LaySolver::solution() const {
     out.mass_residual = net.mass_residual();
     out.energy_residual = net.energy_residual();
     out.iterations = net.iterations();
+    out.limits = limits_of(net.pump(), net.fluid(), out.pump);
     out.warnings = detail::warnings_of(lay, net.pump(), out);
     return out;
 }

@@ -145,8 +145,15 @@ std::string filled(std::string text, const std::string& word, const std::string&
 
 } // namespace
 
+Unit lay_unit(const Dimension& dimension, UnitSystem units) {
+    if (dimension == dim::speed) {
+        return parse_unit(units == UnitSystem::us ? "ft/s" : "m/s", "units");
+    }
+    return display_unit(dimension, units);
+}
+
 std::string warning_text(const LayWarning& w, UnitSystem units) {
-    const Unit unit = display_unit(w.dimension, units);
+    const Unit unit = lay_unit(w.dimension, units);
     std::string text = w.where + ": " + phrase(w.kind);
     if (w.kind == Kind::off_curve && w.value < w.limit) {
         text = filled(text, "up to", "from");

@@ -44,12 +44,22 @@ struct PumpFlow {
     Length<> npsh_available;              ///< [m] at the inlet
 };
 
+/// One limit of the pump, and how much of it the lay takes.
+struct LimitUse {
+    PumpLimit limit = PumpLimit::nothing; ///< which
+    double value = 0.0;                   ///< [SI] what the lay takes
+    double allowed = 0.0;                 ///< [SI] the most there is
+    Dimension dimension;                  ///< of both
+    bool holds = false;                   ///< [-] whether it is what keeps the pressure where it is
+};
+
 /// Where a lay settles. Segments and nozzles stand in the order of the lay.
 struct LaySolution {
     PumpFlow pump;
     std::vector<SegmentFlow> segments;
     std::vector<NozzleFlow> nozzles;
     std::optional<Time<>> time_to_empty; ///< [s] the full tank; none without tank or flow
+    std::vector<LimitUse> limits;        ///< those that the pump has
     std::vector<LayWarning> warnings;    ///< what to mind, by pump, segment, nozzle
     double mass_residual = 0.0;          ///< [-] imbalance of flows over the pump's flow
     double energy_residual = 0.0;        ///< [-] worst imbalance of a nozzle's pressure, over the

@@ -53,6 +53,18 @@ struct LayWarning {
     Dimension dimension; ///< of both
 };
 
+/// The unit in which a figure of a hose lay is shown.
+///
+/// @param dimension [-] of the figure
+/// @param units [-] how quantities are shown
+/// @return [-] the usual unit of the dimension; for speeds ft/s or m/s, since nobody gauges a hose
+///         in miles an hour
+/// Range: any.
+/// Errors: none
+/// Source: common practice
+/// Verified by: tests/cpp/hydraulics/test_lay_warnings.cpp
+Unit lay_unit(const Dimension& dimension, UnitSystem units);
+
 /// A warning in words, with its numbers.
 ///
 /// @param warning [-] one of a solution
