@@ -10,7 +10,10 @@ namespace scupper::python {
 void bind_errors(py::module_& m);
 void bind_units(py::module_& m);
 void bind_hydraulics(py::module_& m);
+void bind_nozzles(py::module_& m);
+void bind_vacuum(py::module_& m);
 void bind_hoses(py::module_& m);
+void bind_hose_lay(py::module_& m);
 void bind_structure(py::module_& m);
 void bind_inventory(py::module_& m);
 void bind_closure(py::module_& m);

@@ -26,13 +26,6 @@ void require_slower(const Traced&, const Traced&) {}
 } // namespace
 
 template <class T>
-Power<T> hydraulic_power(const Flow<T>& flow, const Pressure<T>& pressure) {
-    not_negative("flow", flow);
-    not_negative("pressure", pressure);
-    return flow * pressure;
-}
-
-template <class T>
 Pressure<T> stagnation_pressure(const Speed<T>& velocity, const Density<T>& density) {
     not_negative("velocity", velocity);
     positive("density", density);
@@ -67,7 +60,6 @@ Length<T> water_by_area(const Flow<T>& flow, const Length<T>& width, const Speed
 }
 
 #define SCUPPER_INSTANTIATE(T)                                                                     \
-    template Power<T> hydraulic_power(const Flow<T>&, const Pressure<T>&);                         \
     template Pressure<T> stagnation_pressure(const Speed<T>&, const Density<T>&);                  \
     template Force<T> jet_force(const Length<T>&, const Speed<T>&, const Speed<T>&,                \
                                 const Angle<T>&, const Density<T>&);                               \

@@ -68,8 +68,7 @@ double charted_head(const Row& row, double other) {
     const double f = row.has("f") ? row["f"] : 4.0 * row["f_fanning"];
     const Density<> rho(row.has("rho") ? row["rho"] : 1000.0);
     if (row.has("V_m_s")) {
-        return f * (length / bore_of(row)) *
-               head(stagnation_pressure(Speed<>(row["V_m_s"]), rho), rho).si();
+        return head(factor_loss(f, Speed<>(row["V_m_s"]), bore_of(row), length, rho), rho).si();
     }
     return head(minor_loss(flow_of(row), bore_of(row), f * (length / bore_of(row)) + other, rho),
                 rho)
@@ -159,7 +158,7 @@ double formula(const Row& row) {
         return charted_head(row, 0.0);
     }
     if (row.is("pumping power")) {
-        return hydraulic_power(Flow<>(row["Q_m3_s"]), Pressure<>(row["dP_Pa"])).si();
+        return hydraulic_power(Pressure<>(row["dP_Pa"]), Flow<>(row["Q_m3_s"])).si();
     }
     if (row.is("friction loss")) { // J/kg: pressure over density
         return static_pressure(Length<>(charted_head(row, 0.0)), Density<>(1.0)).si();

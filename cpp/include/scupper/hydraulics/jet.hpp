@@ -1,5 +1,6 @@
 #pragma once
-// What a jet brings to a surface: power, pressure, force, and water by area.
+// What a jet brings to a surface: pressure, force, and water by area. Its power is the
+// hydraulic_power of pump.hpp at the tip.
 //
 // All of it holds where the jet leaves the tip. Farther away a jet breaks up and entrains air; no
 // law of that decay with the stand-off could be read that would hold for washing nozzles, so there
@@ -10,19 +11,6 @@
 #include "scupper/quantity.hpp"
 
 namespace scupper::hydraulics {
-
-/// How much power a flow carries at a pressure.
-///
-/// Formula: P = Q p
-/// @param flow [m3/s] volume flow, >= 0
-/// @param pressure [Pa] gauge pressure, >= 0
-/// @return [W] hydraulic power; at a tip the power of the jet, at a pump what it gives the water
-/// Range: liquids; drive power is more by the efficiency of pump and drive.
-/// Errors: InputError `hydraulics.flow`, `hydraulics.pressure` where negative
-/// Source: definition
-/// Verified by: tests/cpp/hydraulics/test_jet.cpp
-template <class T>
-Power<T> hydraulic_power(const Flow<T>& flow, const Pressure<T>& pressure);
 
 /// How hard a jet presses where it is stopped.
 ///
