@@ -95,7 +95,7 @@ void Network::static_pressures() {
     set_pump();
     scale_ = std::abs(pressure_[0]);
     for (std::size_t i = 1; i < parent_.size(); ++i) {
-        pressure_[i] = pressure_[parent_[i]] - lift_[i];
+        pressure_[i] = from(pressure_, i) - lift_[i];
         scale_ = std::max(scale_, std::abs(pressure_[i]));
     }
 }
@@ -105,7 +105,7 @@ bool Network::start_flows() {
     bool any = false;
     std::replace(state_.begin(), state_.end(), Tip::too_high, Tip::open);
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        const double p = pressure_[node_[k]];
+        const double p = at(pressure_, k);
         if (open(k) && !(p > 0.0)) {
             state_[k] = Tip::too_high;
         }
@@ -118,10 +118,10 @@ bool Network::start_flows() {
 void Network::gather_flows() {
     std::fill(flow_.begin(), flow_.end(), 0.0);
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        flow_[node_[k]] += q_[k];
+        at(flow_, k) += q_[k];
     }
     for (std::size_t i = flow_.size() - 1; i > 0; --i) {
-        flow_[parent_[i]] += flow_[i];
+        from(flow_, i) += flow_[i];
     }
 }
 
@@ -131,10 +131,10 @@ void Network::evaluate() {
     for (std::size_t i = 1; i < parent_.size(); ++i) {
         const Loss loss = loss_at(law_[i], flow_[i], root_[i]);
         slope_[i] = loss.slope;
-        pressure_[i] = pressure_[parent_[i]] - lift_[i] - loss.pressure;
+        pressure_[i] = from(pressure_, i) - lift_[i] - loss.pressure;
     }
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        mismatch_[k] = open(k) ? pressure_[node_[k]] - tip_pressure(tip_[k], q_[k]) : 0.0;
+        mismatch_[k] = open(k) ? at(pressure_, k) - tip_pressure(tip_[k], q_[k]) : 0.0;
     }
 }
 
@@ -144,23 +144,23 @@ void Network::square_law_start() {
     evaluate();
     std::fill(give_.begin(), give_.end(), 0.0); // conductance below each node
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        give_[node_[k]] += open(k) ? 1.0 / std::sqrt(tip_[k]) : 0.0;
+        at(give_, k) += open(k) ? 1.0 / std::sqrt(tip_[k]) : 0.0;
     }
     for (std::size_t i = parent_.size() - 1; i > 0; --i) {
         change_[i] = 1.0; // share of the pressure that passes the segment
         if (flow_[i] > 0.0) {
-            const double loss = pressure_[parent_[i]] - lift_[i] - pressure_[i];
+            const double loss = from(pressure_, i) - lift_[i] - pressure_[i];
             const double resistance = loss / (flow_[i] * flow_[i]);
             change_[i] = 1.0 / (1.0 + resistance * give_[i] * give_[i]);
         }
-        give_[parent_[i]] += give_[i] * std::sqrt(change_[i]);
+        from(give_, i) += give_[i] * std::sqrt(change_[i]);
     }
     for (std::size_t i = 1; i < parent_.size(); ++i) {
-        const double left = pressure_[parent_[i]] - lift_[i];
+        const double left = from(pressure_, i) - lift_[i];
         pressure_[i] = left > 0.0 ? left * change_[i] : left;
     }
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        const double p = std::max(pressure_[node_[k]], low_share * scale_);
+        const double p = std::max(at(pressure_, k), low_share * scale_);
         q_[k] = open(k) ? std::sqrt(p / tip_[k]) : 0.0;
     }
 }
@@ -182,14 +182,14 @@ void Network::eliminate() {
             const double least = flat * std::sqrt(scale_ * tip_[k]);
             const double conductance = 1.0 / std::max(2.0 * tip_[k] * std::abs(q_[k]), least);
             step_[k] = conductance;
-            pull_[node_[k]] += mismatch_[k] * conductance;
-            give_[node_[k]] += conductance;
+            at(pull_, k) += mismatch_[k] * conductance;
+            at(give_, k) += conductance;
         }
     }
     for (std::size_t i = parent_.size() - 1; i > 0; --i) {
         change_[i] = 1.0 / (1.0 + give_[i] * slope_[i]);
-        pull_[parent_[i]] += pull_[i] * change_[i];
-        give_[parent_[i]] += give_[i] * change_[i];
+        from(pull_, i) += pull_[i] * change_[i];
+        from(give_, i) += give_[i] * change_[i];
     }
 }
 
@@ -211,10 +211,10 @@ void Network::hold_flow() {
 void Network::substitute() {
     change_[0] = -pump_slope_ * pull_[0] / (1.0 + give_[0] * pump_slope_);
     for (std::size_t i = 1; i < parent_.size(); ++i) {
-        change_[i] *= change_[parent_[i]] - slope_[i] * pull_[i];
+        change_[i] *= from(change_, i) - slope_[i] * pull_[i];
     }
     for (std::size_t k = 0; k < q_.size(); ++k) {
-        step_[k] = open(k) ? (mismatch_[k] + change_[node_[k]]) * step_[k] : 0.0;
+        step_[k] = open(k) ? (mismatch_[k] + at(change_, k)) * step_[k] : 0.0;
     }
 }
 
@@ -317,6 +317,7 @@ void Network::settle() {
 void Network::solve() {
     iterations_ = 0;
     held_ = false;
+    std::fill(root_.begin(), root_.end(), 0.0); // so that no solve depends on the one before
     static_pressures();
     if (!start_flows()) {
         gather_flows();

@@ -28,13 +28,13 @@ class Network {
 
     double pump_flow() const { return flow_[0]; }
     double pump_pressure() const { return pressure_[0]; }
-    double flow(std::size_t segment) const { return flow_[place_[segment]]; }
+    double flow(std::size_t segment) const { return flow_[node_of(segment)]; }
     /// At the end of a segment, or at the pump's outlet.
     double pressure(std::size_t segment) const { return pressure_[node_of(segment)]; }
     double nozzle_flow(std::size_t nozzle) const { return q_[nozzle]; }
-    double nozzle_pressure(std::size_t nozzle) const { return pressure_[node_[nozzle]]; }
+    double nozzle_pressure(std::size_t nozzle) const { return at(pressure_, nozzle); }
     Tip tip(std::size_t nozzle) const { return state_[nozzle]; }
-    const SegmentLaw& law(std::size_t segment) const { return law_[place_[segment]]; }
+    const SegmentLaw& law(std::size_t segment) const { return law_[node_of(segment)]; }
 
     const Fluid<>& fluid() const { return fluid_; }
     const Pump& pump() const { return pump_; }
@@ -46,6 +46,18 @@ class Network {
   private:
     std::size_t node_of(std::size_t segment) const {
         return segment == at_pump ? 0 : place_[segment];
+    }
+    /// The figure of the node that the segment of a node starts from.
+    template <class List>
+    auto& from(List& list, std::size_t node) const {
+        const std::size_t start = parent_[node];
+        return list[start];
+    }
+    /// The figure of the node that a nozzle stands at.
+    template <class List>
+    auto& at(List& list, std::size_t nozzle) const {
+        const std::size_t node = node_[nozzle];
+        return list[node];
     }
     bool open(std::size_t nozzle) const { return state_[nozzle] == Tip::open; }
     void order(const HoseLay& lay);

@@ -22,7 +22,7 @@ struct LaySegment {
     std::string name;                             ///< [text] what people call it; no two alike
     std::size_t from = at_pump;                   ///< [-] index of the segment it starts from
     Segment<> hose;                               ///< bore, length, friction, minor losses
-    Length<> rise;                                ///< [m] its end above its start, negative below
+    Length<> rise{};                              ///< [m] its end above its start, negative below
     std::optional<Pressure<>> working_pressure{}; ///< [Pa] gauge, that the maker allows
 };
 

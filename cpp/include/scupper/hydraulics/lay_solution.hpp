@@ -55,9 +55,9 @@ struct LimitUse {
 
 /// Where a lay settles. Segments and nozzles stand in the order of the lay.
 struct LaySolution {
-    PumpFlow pump;
-    std::vector<SegmentFlow> segments;
-    std::vector<NozzleFlow> nozzles;
+    PumpFlow pump;                       ///< what the pump does
+    std::vector<SegmentFlow> segments;   ///< [-, n] in the order of the lay
+    std::vector<NozzleFlow> nozzles;     ///< [-, n] in the order of the lay
     std::optional<Time<>> time_to_empty; ///< [s] the full tank; none without tank or flow
     std::vector<LimitUse> limits;        ///< those that the pump has
     std::vector<LayWarning> warnings;    ///< what to mind, by pump, segment, nozzle
@@ -131,9 +131,21 @@ class LaySolver {
 
     /// Pressure at the pump's outlet [Pa].
     Pressure<> pump_pressure() const;
-    /// Flow of a nozzle, by its index in the lay [m3/s].
+    /// Flow of a nozzle.
+    ///
+    /// @param nozzle [-] its index in the lay
+    /// @return [m3/s] flow, zero where it is closed or too high
+    /// Range: indices of the lay.
+    /// Errors: none
+    /// Source: as solve
     Flow<> nozzle_flow(std::size_t nozzle) const;
-    /// Pressure before a nozzle, by its index in the lay [Pa].
+    /// Pressure before a nozzle.
+    ///
+    /// @param nozzle [-] its index in the lay
+    /// @return [Pa] gauge
+    /// Range: indices of the lay.
+    /// Errors: none
+    /// Source: as solve
     Pressure<> nozzle_pressure(std::size_t nozzle) const;
     /// Everything about the last run [-].
     LaySolution solution() const;

@@ -46,7 +46,7 @@ inline constexpr double two_person_reaction = 2.0 * one_person_reaction;
 
 /// One thing to mind.
 struct LayWarning {
-    LayWarningKind kind = LayWarningKind::working_pressure;
+    LayWarningKind kind = LayWarningKind::working_pressure; ///< what about
     std::string where;   ///< [text] "pump", or the name of a segment or nozzle
     double value = 0.0;  ///< [SI] what is found there
     double limit = 0.0;  ///< [SI] what it passes

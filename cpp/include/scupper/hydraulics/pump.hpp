@@ -19,9 +19,9 @@ enum class PumpKind {
 
 /// A pump and what it draws from. A limit that is not given does not hold.
 struct Pump {
-    PumpKind kind = PumpKind::pressure;
-    Pressure<> pressure; ///< [Pa] gauge, held at the outlet; kind pressure only
-    PumpCurve curve;     ///< flow and head at rated speed; kind curve only
+    PumpKind kind = PumpKind::pressure; ///< how it gives its pressure
+    Pressure<> pressure;                ///< [Pa] gauge, held at the outlet; kind pressure only
+    PumpCurve curve;                    ///< flow and head at rated speed; kind curve only
     /// [m3/s] the most that leaves the pump; of a displacement pump its flow at rated speed without
     /// slip.
     std::optional<Flow<>> flow_limit;
