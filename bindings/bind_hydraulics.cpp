@@ -94,6 +94,25 @@ void bind_hydraulics(py::module_& m) {
           doc("hydraulics::water_kinematic_viscosity"), arg("temperature"));
     m.def("water_vapour_pressure", over_arrays(&h::water_vapour_pressure<double>),
           doc("hydraulics::water_vapour_pressure"), arg("temperature"));
+    m.def("npsh_from_pressures",
+          over_arrays<Length<>, const Pressure<>&, const Pressure<>&, const Length<>&,
+                      const Length<>&, const Density<>&>(&h::npsh_available<double>),
+          doc("hydraulics::npsh_available(surface_pressure, vapour_pressure, suction_lift, "
+              "suction_loss, density)"),
+          arg("surface_pressure"), arg("vapour_pressure"), arg("suction_lift"), arg("suction_loss"),
+          arg("density"));
+    m.def("greatest_suction_lift", over_arrays(&h::greatest_suction_lift<double>),
+          doc("hydraulics::greatest_suction_lift"), arg("surface_pressure"), arg("vapour_pressure"),
+          arg("suction_loss"), arg("npsh_required"), arg("density"));
+    m.def("shaft_power", over_arrays(&h::shaft_power<double>), doc("hydraulics::shaft_power"),
+          arg("pressure"), arg("flow"), arg("efficiency"));
+    m.def("affinity_flow", over_arrays(&h::affinity_flow<double>), doc("hydraulics::affinity_flow"),
+          arg("flow"), arg("speed_ratio"), arg("diameter_ratio"));
+    m.def("affinity_head", over_arrays(&h::affinity_head<double>), doc("hydraulics::affinity_head"),
+          arg("head"), arg("speed_ratio"), arg("diameter_ratio"));
+    m.def("affinity_power", over_arrays(&h::affinity_power<double>),
+          doc("hydraulics::affinity_power"), arg("power"), arg("speed_ratio"),
+          arg("diameter_ratio"));
     m.def(
         "hazen_williams_forms",
         [] {

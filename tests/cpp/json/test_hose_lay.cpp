@@ -118,7 +118,7 @@ TEST_CASE("what cannot be a lay is refused at its place") {
     CHECK(refused_with(R"("length": "50 ft",)", "") == "json.missing lay.segments[2].length");
     CHECK(refused_with(R"("us_4_52_4_87")", R"("us_4_52")") == "json.word lay.segments[1].form");
     CHECK(refused_with(R"({"name": "wye", "loss_coefficient": 1.5})", R"("wie")") ==
-          "json.fitting lay.segments[0].fittings[0]");
+          "fitting.kind lay.segments[0].fittings[0]");
     CHECK(refused_with(R"("loss_coefficient": 0.3)", R"("loss_coefficient": -0.3)") ==
           "hydraulics.loss_coefficient lay.segments[0].fittings[1].loss_coefficient");
     CHECK(refused_with(R"("wear": "5 %")", R"("state": "worn")") ==
@@ -131,7 +131,7 @@ TEST_CASE("what cannot be a lay is refused at its place") {
           "json.word lay.pump.kind");
     CHECK(refused_with(R"("pressure": "120 psi",)", "") == "json.missing lay.pump.pressure");
     CHECK(refused_with(R"("bore": "1 in")", R"("hose": "garden")") ==
-          "json.hose lay.segments[2].hose");
+          "hose.kind lay.segments[2].hose");
 }
 
 TEST_CASE("two pumps, and a drooping curve, are refused with the reason") {
