@@ -13,26 +13,26 @@ namespace {
 
 namespace h = hydraulics;
 NumberArray friction_loss(const Array& flow, const Array& bore, const Array& length,
-                          const Array& roughness, const Array& temperature) {
+                          const Array& roughness, const Array& density, const Array& viscosity) {
     return elementwise(
-        [](double q, double d, double l, double k, double t) {
-            const h::Fluid<double> water = h::water(Temperature<>(t));
-            return h::friction_loss(Flow<>(q), Length<>(d), Length<>(l), Length<>(k), water).si();
+        [](double q, double d, double l, double k, double rho, double nu) {
+            const h::Fluid<> fluid{Density<>(rho), KinematicViscosity<>(nu)};
+            return h::friction_loss(Flow<>(q), Length<>(d), Length<>(l), Length<>(k), fluid).si();
         },
-        flow, bore, length, roughness, temperature);
+        flow, bore, length, roughness, density, viscosity);
 }
 
 NumberArray coil_loss(const Array& flow, const Array& bore, const Array& length,
-                      const Array& coil_diameter, const Array& roughness,
-                      const Array& temperature) {
+                      const Array& coil_diameter, const Array& roughness, const Array& density,
+                      const Array& viscosity) {
     return elementwise(
-        [](double q, double d, double l, double coil, double k, double t) {
-            const h::Fluid<double> water = h::water(Temperature<>(t));
+        [](double q, double d, double l, double coil, double k, double rho, double nu) {
+            const h::Fluid<> fluid{Density<>(rho), KinematicViscosity<>(nu)};
             return h::coil_loss(Flow<>(q), Length<>(d), Length<>(l), Length<>(coil), Length<>(k),
-                                water)
+                                fluid)
                 .si();
         },
-        flow, bore, length, coil_diameter, roughness, temperature);
+        flow, bore, length, coil_diameter, roughness, density, viscosity);
 }
 
 NumberArray hazen_williams_loss(const std::string& form, const Array& flow, const Array& bore,
@@ -68,7 +68,7 @@ void bind_hydraulics(py::module_& m) {
     m.def("factor_loss", over_arrays(&h::factor_loss<double>), doc("hydraulics::factor_loss"),
           arg("factor"), arg("velocity"), arg("bore"), arg("length"), arg("density"));
     m.def("friction_loss", &friction_loss, doc("hydraulics::friction_loss"), arg("flow"),
-          arg("bore"), arg("length"), arg("roughness"), arg("temperature"));
+          arg("bore"), arg("length"), arg("roughness"), arg("density"), arg("kinematic_viscosity"));
     m.def("hazen_williams_loss", &hazen_williams_loss, doc("hydraulics::hazen_williams_loss"),
           arg("form"), arg("flow"), arg("bore"), arg("length"), arg("coefficient"), arg("density"));
     m.def("hose_coefficient_loss", over_arrays(&h::hose_coefficient_loss<double>),
@@ -85,7 +85,8 @@ void bind_hydraulics(py::module_& m) {
           doc("hydraulics::coil_friction_factor"), arg("reynolds_number"), arg("curvature"),
           arg("relative_roughness"));
     m.def("coil_loss", &coil_loss, doc("hydraulics::coil_loss"), arg("flow"), arg("bore"),
-          arg("length"), arg("coil_diameter"), arg("roughness"), arg("temperature"));
+          arg("length"), arg("coil_diameter"), arg("roughness"), arg("density"),
+          arg("kinematic_viscosity"));
     m.def("water_density", over_arrays(&h::water_density<double>), doc("hydraulics::water_density"),
           arg("temperature"));
     m.def("water_viscosity", over_arrays(&h::water_dynamic_viscosity<double>),

@@ -11,16 +11,16 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field
 from typing import Any, TypeAlias
 
-from scupper import hydraulics
-from scupper.units import registry
+from scupper import _core, hydraulics
+from scupper.units import in_pint, is_quantity, pint_unit
 
 #: A template filled with the inputs of a row, the first of several whose inputs are there, a plain
 #: number, another call, or a sum.
-Argument: TypeAlias = "str | float | tuple[str, ...] | Call | Sum"
+Argument: TypeAlias = "str | float | tuple[str, ...] | Call | Sum | Ratio | Choice | Entry"
 Inputs: TypeAlias = Mapping[str, Any]
 
 
-class Lacking(Exception):
+class LackingError(Exception):
     """A row has not the inputs that a check needs."""
 
 
@@ -52,15 +52,46 @@ class Sum:
 
 
 @dataclass(frozen=True)
-class Known:
-    """A row of the hose library or of a published table, found by a word of the inputs.
+class Ratio:
+    """One quantity over another, where an argument is defined as such: roughness over bore."""
 
-    The value is the likely one; low and high are the range of all publishers.
-    """
+    above: Argument
+    below: Argument
 
-    low: float
-    likely: float
-    high: float
+    def value(self, inputs: Inputs) -> Any:
+        above, below = (_quantity(_filled(part, inputs)) for part in (self.above, self.below))
+        ratio = above / below
+        return ratio.m_as("") if getattr(ratio, "dimensionless", False) else ratio
+
+
+@dataclass(frozen=True)
+class Choice:
+    """What stands for a word or number among the inputs."""
+
+    name: str
+    options: Mapping[str | float, str | float]
+
+    def value(self, inputs: Inputs) -> Any:
+        found = inputs.get(self.name)
+        for key, chosen in self.options.items():
+            if found == key or (isinstance(key, str) and str(found).startswith(key)):
+                return chosen
+        raise LackingError(self.name)
+
+
+@dataclass(frozen=True)
+class Entry:
+    """A value of a shipped table: of fittings, hoses or least air speeds."""
+
+    table: str
+    row: Choice
+    column: str
+
+    def value(self, inputs: Inputs) -> Any:
+        table = getattr(hydraulics, self.table)()
+        number = table.set_index(table.columns[0]).loc[self.row.value(inputs), self.column]
+        unit = self.column.rpartition("_m_per_s")[1].replace("_m_per_s", "m/s")
+        return f"{number} {unit}" if unit else float(number)
 
 
 @dataclass(frozen=True)
@@ -107,6 +138,8 @@ class Check:
         In the order in which they are tried; the first that holds is the verdict.
     given
         Inputs that a row must have.
+    only
+        Only where this text stands in the row's source, notes, basis or inputs.
     """
 
     quantity: str
@@ -114,6 +147,7 @@ class Check:
     unit: str = ""
     reasons: tuple[Reason, ...] = ()
     given: tuple[str, ...] = ()
+    only: str = ""
 
 
 def call(function: str, **arguments: Argument) -> Call:
@@ -137,17 +171,17 @@ def evaluate(argument: Argument, inputs: Inputs) -> Any:
 
 
 def _filled(argument: Argument, inputs: Inputs) -> Any:
-    if isinstance(argument, Call | Sum):
+    if isinstance(argument, Call | Sum | Ratio | Choice | Entry):
         return argument.value(inputs)
     if isinstance(argument, tuple):
         for template in argument:
             if all(name in inputs for name in _names(template)):
                 return template.format_map(inputs)
-        raise Lacking(argument[0])
+        raise LackingError(argument[0])
     if isinstance(argument, str):
         missing = [name for name in _names(argument) if name not in inputs]
         if missing:
-            raise Lacking(missing[0])
+            raise LackingError(missing[0])
         return argument.format_map(inputs)
     return argument
 
@@ -158,9 +192,6 @@ def _names(template: str) -> Iterator[str]:
 
 def _quantity(value: Any) -> Any:
     """Text as a pint quantity; what is none stays as it is."""
-    from scupper import _core
-    from scupper.units import in_pint
-
     if not isinstance(value, str):
         return value
     si, unit, _ = _core.parse_quantity(value, "check")
@@ -170,5 +201,5 @@ def _quantity(value: Any) -> Any:
 def in_unit(value: Any, unit: str) -> float:
     """The number that is to be compared with a printed one."""
     scale, _, name = unit.rpartition(" x ")
-    number = float(value.m_as(name)) if isinstance(value, registry().Quantity) else float(value)
+    number = float(value.m_as(pint_unit(name)) if is_quantity(value) else value)
     return number / float(scale) if scale else number

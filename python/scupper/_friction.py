@@ -30,6 +30,8 @@ def friction_loss(
     *,
     roughness: Any = None,
     temperature: Any = "15 degC",
+    density: Any = None,
+    kinematic_viscosity: Any = None,
     c: Any = None,
     form: str = "si",
     coefficient: Any = None,
@@ -48,6 +50,8 @@ def friction_loss(
         Equivalent sand roughness of the wall.
     temperature
         Of the water; not used by the hose coefficient.
+    density, kinematic_viscosity
+        Of another liquid; only Darcy-Weisbach uses the viscosity.
     c
         Hazen-Williams coefficient, a plain number by convention.
     form
@@ -85,11 +89,17 @@ def friction_loss(
     given.add("length", length, "m")
     if method == "hazen-williams":
         given.add("c", _needed("c", c, method), "1")
-        given.add("density", density_of(None, temperature), "kg/m3")
+        given.add("density", density_of(density, temperature), "kg/m3")
         return result(_core.hazen_williams_loss(_form(form), *given.shaped()), "Pa")
     given.add("roughness", _needed("roughness", roughness, method), "m")
-    given.add("temperature", temperature, "K")
+    given.add("density", density_of(density, temperature), "kg/m3")
+    given.add("viscosity", _viscosity(kinematic_viscosity, temperature), "m2/s")
     return result(_core.friction_loss(*given.shaped()), "Pa")
+
+
+def _viscosity(given: Any, temperature: Any) -> Any:
+    """The kinematic viscosity itself, or that of water of a temperature."""
+    return water_kinematic_viscosity(temperature) if given is None else given
 
 
 def _needed(name: str, value: Any, method: str) -> Any:
@@ -184,9 +194,7 @@ def reynolds(
     units: Units = None,
 ) -> Any:
     """A plain number or array. Water of a temperature unless a viscosity is given."""
-    if kinematic_viscosity is None:
-        kinematic_viscosity = water_kinematic_viscosity(temperature)
-    nu = (kinematic_viscosity, "m2/s")
+    nu = (_viscosity(kinematic_viscosity, temperature), "m2/s")
     given = {"flow": (flow, "m3/s"), "bore": (bore, "m"), "kinematic_viscosity": nu}
     return plain(_core.reynolds, units, **given)
 
@@ -236,9 +244,11 @@ def coil_loss(
     *,
     roughness: Any,
     temperature: Any = "15 degC",
+    density: Any = None,
+    kinematic_viscosity: Any = None,
     units: Units = None,
 ) -> Quantity:
-    """Water of a temperature."""
+    """Water of a temperature unless density and viscosity are given."""
     return answer(
         _core.coil_loss,
         "Pa",
@@ -248,5 +258,6 @@ def coil_loss(
         length=(length, "m"),
         coil_diameter=(coil_diameter, "m"),
         roughness=(roughness, "m"),
-        temperature=(temperature, "K"),
+        density=(density_of(density, temperature), "kg/m3"),
+        kinematic_viscosity=(_viscosity(kinematic_viscosity, temperature), "m2/s"),
     )

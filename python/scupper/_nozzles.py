@@ -232,13 +232,6 @@ def jet_force(
     )
 
 
-@described_by(_core.hydraulic_power)
-def hydraulic_power(pressure: Any, flow: Any, *, units: Units = None) -> Quantity:
-    """In watt."""
-    given = {"pressure": (pressure, "Pa"), "flow": (flow, "m3/s")}
-    return answer(_core.hydraulic_power, "W", units, **given)
-
-
 @described_by(_core.fan_width)
 def fan_width(stand_off: Any, spray_angle: Any, *, units: Units = None) -> Quantity:
     """In metre."""

@@ -41,27 +41,6 @@ def standard_atmosphere(altitude: Any, *, units: Units = None) -> Quantity:
     return answer(_core.standard_atmosphere, "Pa", units, altitude=(altitude, "m"))
 
 
-@described_by(_core.npsh_available)
-def npsh_available(
-    altitude: Any,
-    suction_lift: Any,
-    suction_loss: Any = "0 m",
-    *,
-    temperature: Any = "15 degC",
-    units: Units = None,
-) -> Quantity:
-    """At an altitude and a water temperature instead of their pressures; losses as head."""
-    return answer(
-        _core.npsh_available,
-        "m",
-        units,
-        altitude=(altitude, "m"),
-        temperature=(temperature, "K"),
-        suction_lift=(suction_lift, "m"),
-        suction_loss=(suction_loss, "m"),
-    )
-
-
 def density_of(density: Any, temperature: Any) -> Any:
     """The density itself, or that of water of a temperature."""
     return water_density(temperature) if density is None else density

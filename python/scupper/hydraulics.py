@@ -31,7 +31,6 @@ from scupper._nozzles import (
     bar_pressure,
     equivalent_bore,
     fan_width,
-    hydraulic_power,
     jet_force,
     jet_velocity,
     nozzle_flow,
@@ -43,6 +42,15 @@ from scupper._nozzles import (
     stagnation_pressure,
     water_by_area,
     worn_bore,
+)
+from scupper._pumps import (
+    affinity_flow,
+    affinity_head,
+    affinity_power,
+    greatest_suction_lift,
+    hydraulic_power,
+    npsh_available,
+    shaft_power,
 )
 from scupper._vacuum import (
     AirFlow,
@@ -57,7 +65,6 @@ from scupper._vacuum import (
     vacuum_pick_up,
 )
 from scupper._water import (
-    npsh_available,
     standard_atmosphere,
     water_density,
     water_kinematic_viscosity,
@@ -76,6 +83,9 @@ __all__ = [
     "LaySolution",
     "LaySweep",
     "PickUp",
+    "affinity_flow",
+    "affinity_head",
+    "affinity_power",
     "air_density",
     "air_viscosity",
     "bar_flow",
@@ -89,6 +99,7 @@ __all__ = [
     "fittings",
     "friction_factor",
     "friction_loss",
+    "greatest_suction_lift",
     "head",
     "hoses",
     "hydraulic_power",
@@ -106,6 +117,7 @@ __all__ = [
     "rated_nozzle_flow",
     "reynolds",
     "saltation_velocity",
+    "shaft_power",
     "smooth_bore_reaction",
     "stagnation_pressure",
     "standard_atmosphere",
