@@ -16,7 +16,9 @@ from scupper.units import in_pint, is_quantity, pint_unit
 
 #: A template filled with the inputs of a row, the first of several whose inputs are there, a plain
 #: number, another call, or a sum.
-Argument: TypeAlias = "str | float | tuple[str, ...] | Call | Sum | Ratio | Choice | Entry"
+Argument: TypeAlias = (
+    "str | float | tuple[str, ...] | Call | Sum | Ratio | Choice | Entry | PressureFor | Solved"
+)
 Inputs: TypeAlias = Mapping[str, Any]
 
 
@@ -95,6 +97,45 @@ class Entry:
 
 
 @dataclass(frozen=True)
+class PressureFor:
+    """The pump pressure that a lay needs for a pressure at one of its nozzles."""
+
+    document: Mapping[str, Any]
+    nozzle: str
+    pressure: str
+
+    def value(self, inputs: Inputs) -> Any:
+        lay = hydraulics.HoseLay.from_dict(_document(self.document, inputs))
+        return lay.pump_pressure_for(self.nozzle, _filled(self.pressure, inputs))
+
+
+@dataclass(frozen=True)
+class Solved:
+    """A figure of a solved lay: ``flow_m3_per_s`` or ``pressure_Pa`` of its pump or a nozzle."""
+
+    document: Mapping[str, Any]
+    table: str
+    column: str
+    name: str = ""
+
+    def value(self, inputs: Inputs) -> Any:
+        lay = hydraulics.HoseLay.from_dict(_document(self.document, inputs))
+        table = getattr(lay.solve(), self.table)
+        row = table.set_index("name").loc[self.name] if self.name else table.iloc[0]
+        unit = self.column.partition("_")[2].replace("_per_", "/")
+        return in_pint(float(row[self.column]), unit)
+
+
+def _document(part: Any, inputs: Inputs) -> Any:
+    """A document with its templates filled in."""
+    if isinstance(part, Mapping):
+        return {key: _document(value, inputs) for key, value in part.items()}
+    if isinstance(part, list):
+        return [_document(value, inputs) for value in part]
+    return _filled(part, inputs)
+
+
+@dataclass(frozen=True)
 class Reason:
     """Why a figure differs, and how that is told.
 
@@ -104,6 +145,8 @@ class Reason:
         The code in the table.
     share
         Within this share of the printed figure.
+    over
+        The printed figure over ours lies between these two.
     steps
         Within so many printed steps: digits were cut off.
     other
@@ -116,6 +159,7 @@ class Reason:
 
     name: str
     share: float | None = None
+    over: tuple[float, float] | None = None
     steps: float | None = None
     other: tuple[Argument, ...] = ()
     between: tuple[Argument, Argument] | None = None
@@ -171,7 +215,7 @@ def evaluate(argument: Argument, inputs: Inputs) -> Any:
 
 
 def _filled(argument: Argument, inputs: Inputs) -> Any:
-    if isinstance(argument, Call | Sum | Ratio | Choice | Entry):
+    if isinstance(argument, Call | Sum | Ratio | Choice | Entry | PressureFor | Solved):
         return argument.value(inputs)
     if isinstance(argument, tuple):
         for template in argument:

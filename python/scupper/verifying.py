@@ -160,7 +160,7 @@ def _rows() -> Iterator[_Row]:
 
 def _line(row: _Row) -> dict[str, Any]:
     """One row of the table."""
-    from scupper._checks import UNITS
+    from scupper._checks import NOT_ANSWERED, UNITS
 
     ours, verdict = float("nan"), ""
     if row.file == APART:
@@ -168,7 +168,7 @@ def _line(row: _Row) -> dict[str, Any]:
     else:
         check = _check_of(row)
         if check is None:
-            verdict = f"{NOT_CHECKED}: no single engine call answers it"
+            verdict = f"{NOT_CHECKED}: {NOT_ANSWERED.get(row.cells['id'], 'nobody mapped it')}"
         else:
             unit = check.unit or UNITS.get(row.cells["unit"], row.cells["unit"])
             ours = in_unit(evaluate(check.value, row.inputs), unit)
@@ -225,6 +225,8 @@ def _holds(reason: Reason, row: _Row, ours: float, unit: str) -> bool:
     if reason.between is not None:
         first, last = (in_unit(evaluate(end, row.inputs), unit) for end in reason.between)
         return min(first, last) - row.half_step <= row.expected <= max(first, last) + row.half_step
+    if reason.over is not None:
+        return reason.over[0] <= row.expected / ours <= reason.over[1]
     if reason.share is not None:
         return abs(ours - row.expected) <= reason.share * abs(row.expected)
     others = reason.other or (None,)

@@ -10,6 +10,7 @@ from scupper._check_forms import Check
 from scupper._checks.friction import DARCY, FRICTION_FACTOR
 from scupper._checks.hose import COIL, HAZEN, HOSE, HOSE_COEFFICIENTS
 from scupper._checks.jets import JETS
+from scupper._checks.lays import DUTY, LINE, PARALLEL
 from scupper._checks.nozzles import NOZZLES, RATED, REACTIONS
 from scupper._checks.pumps import PUMPS
 from scupper._checks.vacuum import GRAINS, VACUUM
@@ -29,10 +30,29 @@ CHECKS: dict[str, tuple[Check, ...]] = {
     "coil": COIL,
     "water_iapws": WATER_IAPWS,
     "water_properties": WATER_PROPERTIES,
-    "pump": PUMPS,
+    "pump": (*PUMPS, *DUTY),
+    "line": LINE,
+    "parallel_series": PARALLEL,
     "atmosphere": ATMOSPHERE,
     "vacuum": VACUUM,
     "air": GRAINS,
+}
+
+_LOOP = "a loop: a lay is a tree"
+_LENGTHS = "one length for another: a ratio of losses"
+#: Rows that no call answers, and why.
+NOT_ANSWERED = {
+    "HF-007": "4 1/2 in hose is not in the library",
+    "PU-034": "a field rule by fitting",
+    "PU-053": "specific speed does not enter",
+    "PU-056": "by heads at two flows: no one law serves",
+    "PU-060": "its curve is given as a formula; the tests in C++ check it",
+    "PS-006": _LENGTHS,
+    "PS-012": _LOOP,
+    "PS-014": _LOOP,
+    "PS-015": _LOOP,
+    "PS-016": _LOOP,
+    "PS-018": _LENGTHS,
 }
 
 #: Units of the printed column as units of the answer: a scale and a unit of the core.
@@ -53,4 +73,5 @@ UNITS = {
     "1e-5 ft2/s": "1e-5 x ft2/s",
     "1e-5 lbf s/ft2": "1e-5 x lbf*s/ft2",
     "kN": "1000 x N",
+    "cfs": "ft3/s",
 }

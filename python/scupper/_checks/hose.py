@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from scupper._check_forms import Argument, Check, Choice, Ratio, Reason, call, total
-from scupper._checks.friction import THIN, VELOCITY
+from scupper._checks.friction import VELOCITY
 from scupper._checks.shared import CUT_OFF, OF_TABLE, TABLE_WATER, as_head, entry
 
 
@@ -79,8 +79,12 @@ def _smooth(bore: str, length: Argument, **more: Argument) -> Argument:
     return call("friction_loss", flow="{Q_gpm} gpm", bore=bore, length=length, **more)
 
 
-_DRAWN = _smooth("{hose_in} in", "{L_ft} ft", roughness="5e-6 ft", density=OF_TABLE,
-                 kinematic_viscosity="1.06e-5 ft2/s")  # fmt: skip
+# High-pressure hose is printed at its nominal bore and with a margin.
+_DRAWN = _smooth("{hose_in} in", "{L_ft} ft", roughness="0 m", temperature="20 degC")
+_LINED: dict[str, Argument] = {
+    "density": "1000 kg/m3",
+    "kinematic_viscosity": "{nu_ft2_s} ft2/s",
+}
 _COEFFICIENT_REASONS = (CUT_OFF, Reason("within_1.5_percent", share=0.015))
 
 HOSE = (
@@ -93,11 +97,11 @@ HOSE = (
     Check(
         "high-pressure hose",
         _DRAWN,
-        reasons=(Reason("printed_5_to_33_percent_above_smooth", share=0.33),),
+        reasons=(Reason("printed_5_to_33_percent_above_smooth", over=(1 / 0.95, 1 / 0.67)),),
     ),
     Check(
         "lined hose friction",
-        _smooth("{bore_in} in", "{L_ft} ft", roughness="{eps_ft} ft", **THIN),
+        _smooth("{bore_in} in", "{L_ft} ft", roughness="{eps_ft} ft", **_LINED),
         reasons=_COEFFICIENT_REASONS,
     ),
     Check(

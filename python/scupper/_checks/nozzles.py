@@ -32,6 +32,8 @@ def _upstream(bore: str, tip: str, flow: Argument, density: Argument) -> Argumen
     return difference(at_tip, call("velocity_pressure", flow=flow, bore=bore, density=density))
 
 
+_SLUGS = "62.41765 lb/ft3"  # 1.94 slug/ft3
+
 NOZZLES = (
     Check(
         "sprinkler",
@@ -50,7 +52,9 @@ NOZZLES = (
     ),
     Check(
         "pressure upstream of nozzle",
-        _upstream("{D1_in} in", "{D2_in} in", ("{Q_gpm} gpm", "{Q_ft3_s} ft3/s"), "62.417 lb/ft3"),
+        _upstream(
+            "{D1_in} in", "{D2_in} in", ("{Q_gpm} gpm", "{Q_ft3_s} ft3/s"), "62.41765 lb/ft3"
+        ),
     ),
     Check("nozzle exit velocity", call("pipe_velocity", flow="{Q_m3_s} m3/s", bore="{D2_m} m")),
     Check("", _tip(1, ("{rho_kg_m3} kg/m3",)), reasons=_TIP_REASONS, given=("rho_kg_m3",)),
@@ -62,7 +66,7 @@ def _reaction(flow: str, pressure: str) -> Argument:
     return call("nozzle_reaction", flow=flow, pressure=pressure, density="998.2 kg/m3")
 
 
-def _smooth_bore(bore: str, pressure: str, coefficient: float = 1) -> Argument:
+def _smooth_bore(bore: str, pressure: Argument, coefficient: float = 1) -> Argument:
     return call(
         "smooth_bore_reaction", bore=bore, pressure=pressure, discharge_coefficient=coefficient
     )
@@ -132,6 +136,15 @@ REACTIONS = (
             density="1000 kg/m3",
         ),
         reasons=(Reason("speed_printed_rounded", share=1e-5),),
+    ),
+    # The force at the coupling: momentum out less momentum in less the pressure there.
+    Check(
+        "hose/nozzle anchoring force",
+        difference(
+            _momentum(_COUPLING_TIP),
+            _momentum(_COUPLING_HOSE),
+            _smooth_bore("{D1_m} m", difference(_COUPLING_TIP, _COUPLING_HOSE), 0.5),
+        ),
     ),
     Check("reaction formula constant", _smooth_bore("1 in", "1 psi"), "lbf"),
 )

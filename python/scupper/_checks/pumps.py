@@ -16,7 +16,7 @@ _BRAKE = call(
 )
 _PUMP_REASONS = (
     CUT_OFF,
-    Reason("rule_of_two_thirds", share=0.55, only="field value 22"),
+    Reason("rule_of_two_thirds", over=(0.65, 0.69)),
     Reason("rounded_constant", share=0.003),
 )
 
@@ -38,6 +38,13 @@ def _horsepower_constant(power: Argument) -> Argument:
     return Ratio("1 hp", power)
 
 
+_SYSTEM_LOSS = call(
+    "factor_loss",
+    factor="{f_fanning}",
+    velocity=call("pipe_velocity", flow="{Q_m3_s} m3/s", bore="{d_m} m"),
+    bore="{d_m} m",
+    length="{L_m} m",
+)
 _ONE_FOOT = call("static_pressure", rise="1 ft", temperature=TABLE_WATER)
 _SURFACE = total(call("standard_atmosphere", altitude="0 m"), "{p_tank_psig} psi")
 PUMPS = tuple(
@@ -112,6 +119,38 @@ PUMPS = tuple(
             "",
         ),
         ("pump power, kinetic part", _gained("{d2_in} in", "{d1_in} in"), ""),
+        (
+            "brake horsepower, plunger pump with boosted suction",
+            difference(
+                call(
+                    "shaft_power",
+                    pressure="{P_d_psi} psi",
+                    flow="{Q_gpm} gpm",
+                    efficiency="{ME}",
+                ),
+                call(  # what the boost gives back
+                    "shaft_power",
+                    pressure="{P_s_psi} psi",
+                    flow="{Q_gpm} gpm",
+                    efficiency=Ratio(1.0, "{ME_s}"),
+                ),
+            ),
+            "",
+        ),
+        (
+            "system curve point",
+            total(
+                "{dz} m",
+                call(
+                    "head",
+                    pressure=total(
+                        *(_SYSTEM_LOSS,) * 4,  # Fanning's factor is a quarter of Darcy's
+                        call("velocity_pressure", flow="{Q_m3_s} m3/s", bore="{d_m} m"),
+                    ),
+                ),
+            ),
+            "",
+        ),
         ("brake power", _BRAKE, ""),
         (
             "affinity with diameter change: power",

@@ -46,6 +46,10 @@ VACUUM = (
 
 GRAINS = (
     Check("terminal velocity", call("terminal_velocity", **_GRAIN)),
-    Check("air density", call("air_density", pressure="{p_Pa} Pa", temperature="{T_K} K")),
+    Check(
+        "air density",
+        call("air_density", pressure="{p_Pa} Pa", temperature="{T_K} K"),
+        reasons=(Reason("gas_constant_rounded", share=1e-6),),
+    ),
     Check("air dynamic viscosity", call("air_viscosity", temperature="{T_K} K")),
 )

@@ -7,24 +7,24 @@ from scupper._checks.shared import CUT_OFF, TABLE_WATER
 
 _TEMPERATURE = ("{T_C} degC", "{T_F} degF")
 _OLD_TABLE = "International Critical Tables"
+# Until 1964 a millilitre was 1.000028 cm3, so that old g/mL exceed g/cm3 by 28 ppm.
+_MILLILITRE = Reason("old_millilitre", over=(1.000023, 1.000033), only=_OLD_TABLE)
+_OLD_SCALE = Reason("old_viscosity_scale", share=0.008, only=_OLD_TABLE)
 _WATER_REASONS = (
-    # Until 1964 a millilitre was 1.000028 cm3, so that old g/mL exceed g/cm3 by 28 ppm.
-    Reason("old_millilitre", share=4e-5, only=_OLD_TABLE),
-    Reason("old_viscosity_scale", share=0.008, only=_OLD_TABLE),
     CUT_OFF,
     Reason("older_table_0.3_percent", share=0.003),
     Reason("older_table_0.8_percent", share=0.008),
 )
 
 
-def water(reasons: tuple[Reason, ...]) -> tuple[Check, ...]:
+def _water(reasons: tuple[Reason, ...]) -> tuple[Check, ...]:
     return tuple(
-        Check(quantity, call(function, temperature=_TEMPERATURE), reasons=reasons)
-        for quantity, function in (
-            ("water density", "water_density"),
-            ("water dynamic viscosity", "water_viscosity"),
-            ("water kinematic viscosity", "water_kinematic_viscosity"),
-            ("water vapour pressure", "water_vapour_pressure"),
+        Check(quantity, call(function, temperature=_TEMPERATURE), reasons=(*own, *reasons))
+        for quantity, function, own in (
+            ("water density", "water_density", (_MILLILITRE,)),
+            ("water dynamic viscosity", "water_viscosity", ()),
+            ("water kinematic viscosity", "water_kinematic_viscosity", (_OLD_SCALE,)),
+            ("water vapour pressure", "water_vapour_pressure", ()),
         )
     )
 
@@ -42,7 +42,7 @@ ATMOSPHERE = (
     Check(
         "practical suction lift",
         call("greatest_suction_lift", altitude="{z_ft} ft", temperature=TABLE_WATER),
-        reasons=(Reason("rule_of_two_thirds", share=0.9),),
+        reasons=(Reason("rule_of_two_thirds", over=(0.6, 0.7)),),
     ),
     Check(
         "maximum theoretical lift",
@@ -51,5 +51,5 @@ ATMOSPHERE = (
     ),
 )
 
-WATER_IAPWS = water((Reason("within_0.01_percent", share=1e-4),))
-WATER_PROPERTIES = water(_WATER_REASONS)
+WATER_IAPWS = _water((Reason("within_0.01_percent", share=1e-4),))
+WATER_PROPERTIES = _water(_WATER_REASONS)
