@@ -95,13 +95,15 @@ void bind_hydraulics(py::module_& m) {
           doc("hydraulics::water_kinematic_viscosity"), arg("temperature"));
     m.def("water_vapour_pressure", over_arrays(&h::water_vapour_pressure<double>),
           doc("hydraulics::water_vapour_pressure"), arg("temperature"));
-    m.def("npsh_from_pressures",
+    m.def("npsh_available",
           over_arrays<Length<>, const Pressure<>&, const Pressure<>&, const Length<>&,
                       const Length<>&, const Density<>&>(&h::npsh_available<double>),
           doc("hydraulics::npsh_available(surface_pressure, vapour_pressure, suction_lift, "
               "suction_loss, density)"),
           arg("surface_pressure"), arg("vapour_pressure"), arg("suction_lift"), arg("suction_loss"),
           arg("density"));
+    m.def("standard_atmosphere", over_arrays(&h::standard_atmosphere<double>),
+          doc("hydraulics::standard_atmosphere"), arg("altitude"));
     m.def("greatest_suction_lift", over_arrays(&h::greatest_suction_lift<double>),
           doc("hydraulics::greatest_suction_lift"), arg("surface_pressure"), arg("vapour_pressure"),
           arg("suction_loss"), arg("npsh_required"), arg("density"));

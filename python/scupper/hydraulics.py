@@ -43,15 +43,6 @@ from scupper._nozzles import (
     water_by_area,
     worn_bore,
 )
-from scupper._pumps import (
-    affinity_flow,
-    affinity_head,
-    affinity_power,
-    greatest_suction_lift,
-    hydraulic_power,
-    npsh_available,
-    shaft_power,
-)
 from scupper._vacuum import (
     AirFlow,
     PickUp,
@@ -75,6 +66,15 @@ from scupper.hose_lay import (
     HoseLay,
     LaySolution,
     LaySweep,
+)
+from scupper.pumps import (
+    affinity_flow,
+    affinity_head,
+    affinity_power,
+    greatest_suction_lift,
+    hydraulic_power,
+    npsh_available,
+    shaft_power,
 )
 
 __all__ = [

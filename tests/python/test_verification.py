@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+from collections.abc import Iterator
 from pathlib import Path
 
 import pandas as pd
@@ -14,17 +15,21 @@ from scupper.command_line import main
 REFERENCE = Path(__file__).resolve().parents[1] / "reference"
 
 
+def gathered() -> Iterator[tuple[str, dict[str, str]]]:
+    """Every row of the reference files, with the name of its file."""
+    for path in (REFERENCE / "hydraulics").glob("*.csv"):
+        with path.open(encoding="utf-8", newline="") as file:
+            for row in csv.DictReader(file):
+                yield path.stem, row
+
+
 @pytest.fixture(scope="module")
 def table() -> pd.DataFrame:
     return sc.verification()
 
 
 def test_every_row_of_every_file_is_in_the_table_once(table: pd.DataFrame) -> None:
-    ids = [
-        (path.stem, row["id"])
-        for path in (REFERENCE / "hydraulics").glob("*.csv")
-        for row in csv.DictReader(path.open(encoding="utf-8", newline=""))
-    ]
+    ids = [(name, row["id"]) for name, row in gathered()]
     assert sorted(ids) == sorted(zip(table["file"], table["id"], strict=True))
     assert len(table) > 1200
 
@@ -46,11 +51,7 @@ def test_rows_agree_as_counted(table: pd.DataFrame) -> None:
 
 
 def test_agreement_is_half_a_printed_step(table: pd.DataFrame) -> None:
-    precision = {
-        row["id"]: float(row["printed_precision"] or 0)
-        for path in (REFERENCE / "hydraulics").glob("*.csv")
-        for row in csv.DictReader(path.open(encoding="utf-8", newline=""))
-    }
+    precision = {row["id"]: float(row["printed_precision"] or 0) for _, row in gathered()}
     agrees = table[table["verdict"] == "agrees"]
     steps = agrees["id"].map(precision)
     assert (agrees["difference"].abs() <= 0.5 * steps * (1 + 1e-8)).all()

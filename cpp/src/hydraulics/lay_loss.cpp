@@ -17,8 +17,10 @@ struct Growth {
     double power;
 };
 
+// Ten digits while the flows are on their way; all of them once the flows no longer move.
 Growth turbulent(double re, double k, double& root) {
-    const Colebrook c = colebrook(re, k, root > 0.0 ? root : colebrook_start(re, k));
+    constexpr double small = 1e-4;
+    const Colebrook c = colebrook(re, k, root > 0.0 ? root : colebrook_start(re, k), small);
     root = c.x;
     return {1.0 / (c.x * c.x), 2.0 / (1.0 + c.w)};
 }
@@ -68,6 +70,20 @@ SegmentLaw law_of(const Segment<>& s, const Fluid<>& fluid) {
         out.power = hazen_williams_power(s.form);
     }
     return out;
+}
+
+double usual_resistance(const SegmentLaw& law) {
+    constexpr double usual_factor = 0.02;
+    constexpr double usual_flow = 0.1 / 60.0;
+    switch (law.law) {
+    case FrictionLaw::darcy_weisbach:
+        return usual_factor * law.friction + law.minor;
+    case FrictionLaw::hazen_williams:
+        return law.friction * std::pow(usual_flow, law.power - 2.0) + law.minor;
+    case FrictionLaw::hose_coefficient:
+        break;
+    }
+    return law.friction + law.minor;
 }
 
 Loss loss_at(const SegmentLaw& law, double flow, double& root) {

@@ -42,17 +42,17 @@ Pressure<T> bar_pressure(const std::vector<Nozzle<T>>& nozzles, const Flow<T>& f
 
 template <class T>
 Length<T> worn_bore(const Length<T>& bore, const T& wear) {
-    using std::sqrt;
     positive("bore", bore);
     not_negative("wear", wear);
-    return bore * sqrt(T(1.0) + wear);
+    return bore * (T(1.0) + wear);
 }
 
 template <class T>
 T nozzle_wear(const Flow<T>& flow, const Flow<T>& new_flow) {
+    using std::sqrt;
     positive("flow", flow);
     positive("flow", new_flow);
-    return flow / new_flow - T(1.0);
+    return sqrt(flow / new_flow) - T(1.0);
 }
 
 #define SCUPPER_INSTANTIATE(T)                                                                     \

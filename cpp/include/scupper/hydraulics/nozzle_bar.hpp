@@ -53,10 +53,10 @@ Pressure<T> bar_pressure(const std::vector<Nozzle<T>>& nozzles, const Flow<T>& f
 
 /// The bore of a nozzle that has worn.
 ///
-/// Formula: D = D0 sqrt(1 + w)
+/// Formula: D = D0 (1 + w)
 /// @param bore [m] D0, when it was new, > 0
-/// @param wear [-] w, growth of the opening as a share of the new one, >= 0: 0.1 lets 10 % more
-/// water through at the same pressure
+/// @param wear [-] w, share by which the bore has grown, >= 0: 0.05 lets 10 % more water through at
+/// the same pressure
 /// @return [m] inside diameter
 /// Range: wear that keeps the discharge coefficient; a ragged edge changes it.
 /// Errors: InputError `hydraulics.bore`, `hydraulics.wear` where out of range
@@ -67,10 +67,10 @@ Length<T> worn_bore(const Length<T>& bore, const T& wear);
 
 /// How far a nozzle has worn, from what it lets through.
 ///
-/// Formula: w = Q / Q0 - 1
+/// Formula: w = sqrt(Q / Q0) - 1
 /// @param flow [m3/s] Q, measured, > 0
 /// @param new_flow [m3/s] Q0, of a new nozzle at the same pressure, > 0
-/// @return [-] growth of the opening as a share of the new one; negative: partly plugged
+/// @return [-] share by which the bore has grown; negative: partly plugged
 /// Range: flows at one pressure.
 /// Errors: InputError `hydraulics.flow` where one of them is not above 0
 /// Source: nozzle_flow at one pressure

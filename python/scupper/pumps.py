@@ -1,4 +1,8 @@
-"""Power, speed and suction of pumps."""
+"""Power and speed of pumps, and what the air pushes into one that draws from below.
+
+Drafting from a stream, pond or ditch needs the permission of whoever has charge of the water.
+Arguments and results as in `scupper.hydraulics`, where these functions are found.
+"""
 
 from __future__ import annotations
 
@@ -59,7 +63,7 @@ def affinity_power(
     return answer(_core.affinity_power, "W", units, power=(power, "W"), **ratios)
 
 
-@described_by(_core.npsh_from_pressures)
+@described_by(_core.npsh_available)
 def npsh_available(
     suction_lift: Any,
     suction_loss: Any = "0 m",
@@ -73,7 +77,7 @@ def npsh_available(
 ) -> Quantity:
     """The atmosphere of an altitude and water of a temperature unless their pressures are given."""
     return answer(
-        _core.npsh_from_pressures,
+        _core.npsh_available,
         "m",
         units,
         surface_pressure=(_surface(surface_pressure, altitude), "Pa"),
