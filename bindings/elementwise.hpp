@@ -2,8 +2,10 @@
 // A function of numbers over arrays of one shape, with the interpreter free meanwhile.
 
 #include "convert.hpp"
+#include "scupper/quantity.hpp"
 
 #include <array>
+#include <type_traits>
 
 namespace scupper::python {
 
@@ -22,6 +24,26 @@ NumberArray elementwise(F f, const Array& first, const Rest&... rest) {
         out[i] = std::apply([&](auto... p) { return f(p[i]...); }, in);
     }
     return result;
+}
+
+inline double in_si(double value) {
+    return value;
+}
+template <Dimension D>
+double in_si(const Quantity<D, double>& value) {
+    return value.si();
+}
+
+template <class>
+using OneArray = Array;
+
+/// A function of quantities as one of arrays in SI.
+template <class Result, class... Arguments>
+auto over_arrays(Result (*f)(Arguments...)) {
+    return [f](const OneArray<Arguments>&... arrays) {
+        return elementwise([f](auto... si) { return in_si(f(std::decay_t<Arguments>(si)...)); },
+                           arrays...);
+    };
 }
 
 } // namespace scupper::python

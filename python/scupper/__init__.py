@@ -32,6 +32,7 @@ from scupper.inventory import Inventory, Selection, read_inventory
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
 from scupper.taking_off import keys, rules, take_off
+from scupper.verifying import verification, verification_counts, write_verification
 
 __all__ = [
     "Cost",
@@ -65,6 +66,9 @@ __all__ = [
     "scenarios",
     "take_off",
     "units",
+    "verification",
+    "verification_counts",
     "write_job_form",
     "write_survey_sheet",
+    "write_verification",
 ]

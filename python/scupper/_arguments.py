@@ -105,6 +105,27 @@ def result(si: FloatArray, unit: str) -> Quantity:
     return in_pint(si if si.ndim else float(si), unit)
 
 
+def answer(
+    core: Callable[..., FloatArray], unit: str, units: Units, /, **given: tuple[Any, str]
+) -> Quantity:
+    """The core's function of arguments, each with a unit of its dimension, as a pint quantity."""
+    arguments = Arguments(units)
+    for name, (value, like) in given.items():
+        arguments.add(name, value, like)
+    return result(core(*arguments.shaped()), unit)
+
+
+def plain(
+    core: Callable[..., FloatArray], units: Units, /, **given: tuple[Any, str]
+) -> float | FloatArray:
+    """The same where the answer is a plain number."""
+    arguments = Arguments(units)
+    for name, (value, like) in given.items():
+        arguments.add(name, value, like)
+    numbers = core(*arguments.shaped())
+    return numbers if numbers.ndim else float(numbers)
+
+
 def described_by(core: Callable[..., Any]) -> Callable[[F], F]:
     """Puts formula, range, errors and source of the core's function before the notes here."""
 

@@ -65,6 +65,10 @@ def _parser() -> argparse.ArgumentParser:
     ):
         command = commands.add_parser(name, help=what)
         command.set_defaults(run=run)
+    verify = commands.add_parser("verify", help="check the engine against published figures")
+    verify.add_argument("--out", metavar="DIR", help="folder for the table as CSV and HTML")
+    verify.add_argument("--rows", action="store_true", help="print every row, not only the counts")
+    verify.set_defaults(run=_verify)
     demo = commands.add_parser("demo", help="write the records and job of an invented county")
     demo.add_argument("folder", metavar="DIR")
     demo.set_defaults(run=_demo)
@@ -242,6 +246,18 @@ def _rules(_: argparse.Namespace) -> None:
 
 def _keys(_: argparse.Namespace) -> None:
     print(_core.key_listing(), end="")
+
+
+def _verify(options: argparse.Namespace) -> None:
+    from scupper.verifying import verification, verification_counts, write_verification
+
+    table = verification()
+    if options.rows:
+        columns = ["id", "quantity", "inputs", "published", "ours", "unit", "verdict", "basis"]
+        print(table[columns].to_string(index=False, max_colwidth=44))
+    print(verification_counts(table).to_string(index=False))
+    for file in write_verification(options.out, table) if options.out else ():
+        print(file)
 
 
 def _demo(options: argparse.Namespace) -> None:

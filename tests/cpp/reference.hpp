@@ -27,6 +27,12 @@ struct Row {
     bool has(const std::string& input) const {
         return text("inputs_json").find('"' + input + "\":") != std::string::npos;
     }
+    /// Whether an input is there and a number.
+    bool has_number(const std::string& input) const {
+        const std::string& json = text("inputs_json");
+        const auto at = json.find('"' + input + "\":");
+        return at != std::string::npos && json.at(at + input.size() + 3) != '"';
+    }
     /// A number among the inputs, which are one flat JSON object.
     double operator[](const std::string& input) const {
         const std::string& json = text("inputs_json");

@@ -1,6 +1,7 @@
 #include "scupper/hydraulics/friction.hpp"
 
 #include "circle.hpp"
+#include "friction_kernel.hpp"
 #include "require.hpp"
 #include "scupper/traced.hpp"
 
@@ -21,24 +22,9 @@ constexpr double laminar(double re) {
     return 64.0 / re;
 }
 
-// Newton on F(x) = x + 2 log10(k / 3.7 + 2.51 x / Re), x = 1 / sqrt(f). F grows and is concave, so
-// that after one step all others come from the left; one fixed-point step starts within 0.7.
 Solved colebrook(double re, double k) {
-    constexpr double slope = 2.0 / std::numbers::ln10;
-    constexpr double usual = 7.0; // f = 0.02
-    const double a = k / 3.7;
-    const double b = 2.51 / re;
-    double x = -slope * std::log(a + b * usual);
-    double step = 0.0;
-    for (int i = 0; i < 6; ++i) {
-        const double inside = a + b * x;
-        step = (x + slope * std::log(inside)) / (1.0 + slope * b / inside);
-        x -= step;
-        if (std::abs(step) <= 1e-8 * x) { // the next one would be below 1e-16
-            break;
-        }
-    }
-    return {1.0 / (x * x), step * step / x};
+    const detail::Colebrook c = detail::colebrook(re, k, detail::colebrook_start(re, k));
+    return {1.0 / (c.x * c.x), c.step * c.step / c.x};
 }
 
 Solved factor_of(double re, double k) {
@@ -96,13 +82,24 @@ T friction_factor(const T& reynolds_number, const T& relative_roughness) {
 }
 
 template <class T>
+Pressure<T> factor_loss(const T& factor, const Speed<T>& velocity, const Length<T>& bore,
+                        const Length<T>& length, const Density<T>& density) {
+    not_negative("factor", factor);
+    not_negative("velocity", velocity);
+    positive("bore", bore);
+    not_negative("length", length);
+    positive("density", density);
+    return factor * (length / bore) * (density * (velocity * velocity) / 2.0);
+}
+
+template <class T>
 Pressure<T> friction_loss(const Flow<T>& flow, const Length<T>& bore, const Length<T>& length,
                           const Length<T>& roughness, const Fluid<T>& fluid) {
     not_negative("length", length);
     const T re = reynolds(flow, bore, fluid.kinematic_viscosity);
     const T factor = friction_factor<T>(re, roughness / bore);
     const Pressure<T> loss =
-        factor * (length / bore) * velocity_pressure(flow, bore, fluid.density);
+        factor_loss(factor, pipe_velocity(flow, bore), bore, length, fluid.density);
     return choose(flow == Flow<T>(), Pressure<T>(), loss); // infinite factor times no velocity
 }
 
@@ -130,6 +127,8 @@ Length<T> head(const Pressure<T>& pressure, const Density<T>& density) {
     template Pressure<T> velocity_pressure(const Flow<T>&, const Length<T>&, const Density<T>&);   \
     template T reynolds(const Flow<T>&, const Length<T>&, const KinematicViscosity<T>&);           \
     template T friction_factor(const T&, const T&);                                                \
+    template Pressure<T> factor_loss(const T&, const Speed<T>&, const Length<T>&,                  \
+                                     const Length<T>&, const Density<T>&);                         \
     template Pressure<T> friction_loss(const Flow<T>&, const Length<T>&, const Length<T>&,         \
                                        const Length<T>&, const Fluid<T>&);                         \
     template Pressure<T> minor_loss(const Flow<T>&, const Length<T>&, const T&,                    \

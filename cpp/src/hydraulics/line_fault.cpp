@@ -47,19 +47,6 @@ Fault fault_of_law(const Segment<double>& s) {
     return unless_not_negative("coefficient", "coefficient", s.coefficient);
 }
 
-Fault fault_of(const Segment<double>& s) {
-    if (auto f = unless_positive("bore", "bore", s.bore.si())) {
-        return f;
-    }
-    if (auto f = unless_not_negative("length", "length", s.length.si())) {
-        return f;
-    }
-    if (auto f = unless_not_negative("loss_coefficient", "minor_loss", s.minor_loss)) {
-        return f;
-    }
-    return fault_of_law(s);
-}
-
 Fault fault_of_ends(const Line<double>& line) {
     if (auto f = unless_positive("density", "fluid.density", line.fluid.density.si())) {
         return f;
@@ -93,6 +80,19 @@ Fault fault_of_lift(const Line<double>& line) {
 }
 
 } // namespace
+
+std::optional<LineFault> fault_of(const Segment<double>& s) {
+    if (auto f = unless_positive("bore", "bore", s.bore.si())) {
+        return f;
+    }
+    if (auto f = unless_not_negative("length", "length", s.length.si())) {
+        return f;
+    }
+    if (auto f = unless_not_negative("loss_coefficient", "minor_loss", s.minor_loss)) {
+        return f;
+    }
+    return fault_of_law(s);
+}
 
 std::optional<LineFault> fault_of(const Line<double>& line) {
     if (auto f = fault_of_ends(line)) {

@@ -16,6 +16,7 @@ struct LineFault {
     int segment = -1;    ///< index of the segment, or -1
 };
 
+std::optional<LineFault> fault_of(const Segment<double>& segment);
 std::optional<LineFault> fault_of(const Line<double>& line);
 
 } // namespace scupper::hydraulics::detail

@@ -39,6 +39,10 @@ constexpr FormConstants constants_of(HazenWilliamsForm form) {
 
 } // namespace
 
+double hazen_williams_power(HazenWilliamsForm form) {
+    return constants_of(form).flow_power;
+}
+
 template <class T>
 Pressure<T> hazen_williams_loss(HazenWilliamsForm form, const Flow<T>& flow, const Length<T>& bore,
                                 const Length<T>& length, const T& coefficient,

@@ -75,7 +75,11 @@ std::string key_listing() {
            words("survey", survey_names) + words("hose_lay", hose_lay_keys) +
            words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
-           words("hose_lay_nozzle", hose_lay_nozzle_keys);
+           words("hose_lay_fitting", hose_lay_fitting_keys) +
+           words("hose_lay_nozzle", hose_lay_nozzle_keys) +
+           words("hose_lay_pump_kind", hose_lay_pump_kinds) +
+           words("hose_lay_nozzle_state", hose_lay_nozzle_states) +
+           words("hose_lay_limit", hose_lay_limit_names);
 }
 
 } // namespace scupper

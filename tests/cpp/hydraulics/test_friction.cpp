@@ -2,7 +2,7 @@
 
 #include "reference.hpp"
 #include "scupper/error.hpp"
-#include "scupper/hydraulics/friction.hpp"
+#include "scupper/hydraulics.hpp"
 #include "scupper/traced.hpp"
 
 using namespace scupper;
@@ -67,6 +67,9 @@ double charted_head(const Row& row, double other) {
     const Length<> length = row.has("L_ft") ? row["L_ft"] * 1.0_ft : Length<>(row["L_m"]);
     const double f = row.has("f") ? row["f"] : 4.0 * row["f_fanning"];
     const Density<> rho(row.has("rho") ? row["rho"] : 1000.0);
+    if (row.has("V_m_s")) {
+        return head(factor_loss(f, Speed<>(row["V_m_s"]), bore_of(row), length, rho), rho).si();
+    }
     return head(minor_loss(flow_of(row), bore_of(row), f * (length / bore_of(row)) + other, rho),
                 rho)
         .si();
@@ -75,6 +78,9 @@ double charted_head(const Row& row, double other) {
 double factor_of(const Row& row) {
     if (row.has("Re")) {
         return friction_factor(row["Re"], row.has("eD") ? row["eD"] : 0.0);
+    }
+    if (row.is("Darcy friction factor, rough")) {
+        return friction_factor(1e12, row["eD"]);
     }
     return friction_factor(reynolds(flow_of(row), bore_of(row), fluid_of(row).kinematic_viscosity),
                            roughness_of(row) / bore_of(row));
@@ -99,6 +105,18 @@ double conical_head(const Row& row) {
     const Speed<> v(row["V1_m_s"]);
     const Flow<> q = v / pipe_velocity(Flow<>(1.0), 1.0_m) * Flow<>(1.0);
     return head(minor_loss(q, 1.0_m, row["K"], Density<>(1000.0)), Density<>(1000.0)).si();
+}
+
+// Bernoulli from the main to the tap: rise, losses, and the speed at the faucet's exit.
+double domestic_line(const Row& row) {
+    const Density<> rho = 62.4_lb_per_ft3;
+    const Flow<> q = flow_of(row);
+    const Length<> bore = row["D_ft"] * 1.0_ft;
+    const double k = row["K"] + row["f"] * (row["L_ft"] * 1.0_ft / bore);
+    const Pressure<> speeds =
+        velocity_pressure(q, 0.0417_ft, rho) - velocity_pressure(q, bore, rho);
+    return (static_pressure(row["dz_ft"] * 1.0_ft, rho) + minor_loss(q, bore, k, rho) + speeds)
+        .in(1.0_psi);
 }
 
 double formula(const Row& row) {
@@ -136,6 +154,18 @@ double formula(const Row& row) {
     if (row.starts("reservoir elevation")) {
         return row["z2_m"] + charted_head(row, row["sumK"]);
     }
+    if (row.is("head loss (turbulent)")) {
+        return charted_head(row, 0.0);
+    }
+    if (row.is("pumping power")) {
+        return hydraulic_power(Pressure<>(row["dP_Pa"]), Flow<>(row["Q_m3_s"])).si();
+    }
+    if (row.is("friction loss")) { // J/kg: pressure over density
+        return static_pressure(Length<>(charted_head(row, 0.0)), Density<>(1.0)).si();
+    }
+    if (row.starts("total pressure drop")) {
+        return domestic_line(row);
+    }
     REQUIRE(row.is("head loss, petroleum line"));
     return charted_head(row, 0.5 + 1.0); // entrance and exit
 }
@@ -152,6 +182,9 @@ TEST_CASE("friction factor agrees with a reference library to 1e-9") {
 TEST_CASE("friction agrees with printed figures or the difference has a reason") {
     Tally tally;
     for (const Row& row : reference::rows("hydraulics/darcy_minor")) {
+        if (row.is("minor loss coefficient K")) {
+            continue; // data, not a formula: see the hose library's test
+        }
         const double value = formula(row);
         const bool chart = row.text("notes").find("chart") != std::string::npos;
         tally.add(row, value,
@@ -160,7 +193,7 @@ TEST_CASE("friction agrees with printed figures or the difference has a reason")
                    {"within_0.5_percent", reference::within(row, value, 0.005)},
                    {"within_1_percent", reference::within(row, value, 0.01)}});
     }
-    CHECK(tally.summary() == "agrees 60, cut_off 12, read_from_chart 1, within_0.5_percent 5");
+    CHECK(tally.summary() == "agrees 65, cut_off 12, read_from_chart 1, within_0.5_percent 6");
 }
 
 TEST_CASE("friction factor solves its equation to machine precision") {

@@ -5,6 +5,8 @@
 #include "scupper/hydraulics.hpp"
 #include "scupper/traced.hpp"
 
+#include <numbers>
+
 using namespace scupper;
 using namespace scupper::hydraulics;
 using namespace scupper::literals;
@@ -98,6 +100,15 @@ TEST_CASE("nozzle reaction agrees with printed figures or the difference has a r
     for (const Row& row : reference::rows("hydraulics/nozzle_reaction")) {
         if (row.starts("smooth-bore tip flow")) {
             add_tip(row, tally);
+        } else if (row.is("flow formula constant per area")) {
+            // The bore of one square inch.
+            const Length<> bore = std::sqrt(4.0 / std::numbers::pi) * 1.0_in;
+            const double k = nozzle_flow(bore, 1.0_psi, 1.0, density_of(row)).in(1.0_gpm);
+            tally.add(row, k, {{"constant_29.7", near(k * 29.7 / 29.84, row.expected(), 5e-4)}});
+        } else if (row.text("quantity").find("shortcut") != std::string::npos) {
+            const double psi = row.starts("fog") ? 100.0 : 50.0;
+            const double f = nozzle_reaction(1.0_gpm, psi * 1.0_psi, at_20_degC).in(1.0_lbf);
+            tally.add(row, f, {{"rule_of_thumb", reference::within(row, f, 0.15)}});
         } else if (row.has("d_in")) {
             const double f =
                 smooth_bore_reaction(row["d_in"] * 1.0_in, row["P_psi"] * 1.0_psi, 1.0).in(1.0_lbf);
@@ -128,7 +139,8 @@ TEST_CASE("nozzle reaction agrees with printed figures or the difference has a r
         }
     }
     CHECK(tally.summary() ==
-          "agrees 21, constant_0.0505 2, constant_1.57 1, speed_printed_rounded 1");
+          "agrees 22, constant_0.0505 2, constant_1.57 1, constant_29.7 1, rule_of_thumb 2, "
+          "speed_printed_rounded 1");
 }
 
 TEST_CASE("rated nozzles agree with printed charts or the difference has a reason") {
@@ -149,6 +161,11 @@ TEST_CASE("rated nozzles agree with printed charts or the difference has a reaso
             const Flow<> n =
                 rated_nozzle_flow(row["Q_gpm"] * 1.0_gpm, row["P_psi"] * 1.0_psi, 4000.0_psi);
             tally.add(row, n.in(1.0_gpm));
+        } else if (row.is("square-root law, nozzle")) {
+            const Flow<> per_minute(1e-3 / 60.0);
+            tally.add(row, rated_nozzle_flow(row["q2_L_min"] * per_minute, row["p2_bar"] * 1.0_bar,
+                                             row["p1_bar"] * 1.0_bar) /
+                               per_minute);
         } else {
             REQUIRE(row.is("pressure from size number and pump flow"));
             const Length<> d = equivalent_bore(row["N"] * 1.0_gpm, 4000.0_psi, 1.0, rho);
@@ -156,7 +173,7 @@ TEST_CASE("rated nozzles agree with printed charts or the difference has a reaso
             tally.add(row, p, {{"size_rounded", reference::within(row, p, 0.06)}});
         }
     }
-    CHECK(tally.summary() == "agrees 82, cut_off 1, own_coefficient 5, size_rounded 1");
+    CHECK(tally.summary() == "agrees 83, cut_off 1, own_coefficient 5, size_rounded 1");
 }
 
 TEST_CASE("nozzle flow and pressure undo each other") {

@@ -5,6 +5,7 @@
 #include "scupper/json.hpp"
 
 #include <algorithm>
+#include <map>
 #include <string>
 
 using namespace scupper;
@@ -96,6 +97,32 @@ TEST_CASE("printed coefficients are within the library's range") {
         }
     }
     CHECK(met == 19); // all but the 4 1/2 in hose, which the library does not have
+}
+
+TEST_CASE("printed loss coefficients lie within the library's range") {
+    const std::map<std::string, std::string> fitting_of_words{
+        {"globe", "globe_valve"},       {"angle valve", "angle_valve"},
+        {"swing check", "check_valve"}, {"elbow 90", "elbow_90"},
+        {"elbow 45", "elbow_45"},       {"tee line", "tee_run"},
+        {"tee branch", "tee_branch"},   {"180 return", "return_bend"},
+        {"gate", "gate_valve"},         {"sudden entry", "inlet"},
+        {"sudden exit", "outlet"}};
+    int met = 0;
+    for (const reference::Row& row : reference::rows("hydraulics/darcy_minor")) {
+        for (const auto& [printed, name] : fitting_of_words) {
+            const bool same = row.is("minor loss coefficient K") &&
+                              row.text("inputs_json").find('"' + printed) != std::string::npos;
+            if (same) {
+                ++met;
+                INFO(row.text("id"));
+                const ThreePoint& k = fitting_of(json::shipped_hose_library(), name, "here")
+                                          .loss_coefficient.value.guess;
+                CHECK(k.low <= row.expected());
+                CHECK(k.high >= row.expected());
+            }
+        }
+    }
+    CHECK(met == 17);
 }
 
 TEST_CASE("the loss by bore and roughness lies within the spread of the coefficients") {

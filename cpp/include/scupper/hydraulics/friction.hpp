@@ -77,6 +77,25 @@ T reynolds(const Flow<T>& flow, const Length<T>& bore,
 template <class T>
 T friction_factor(const T& reynolds_number, const T& relative_roughness);
 
+/// What a length of hose or pipe costs in pressure at a friction factor known otherwise, as from a
+/// chart.
+///
+/// Formula: p = f (L / D) rho V^2 / 2
+/// @param factor [-] f, Darcy's (four times Fanning's), >= 0
+/// @param velocity [m/s] V, >= 0
+/// @param bore [m] D, inside diameter, > 0
+/// @param length [m] L, of the hose, >= 0
+/// @param density [kg/m3] of the liquid, > 0
+/// @return [Pa] pressure loss
+/// Range: full round pipes.
+/// Errors: InputError `hydraulics.factor`, `hydraulics.velocity`, `hydraulics.bore`,
+///         `hydraulics.length`, `hydraulics.density` where out of range
+/// Source: Darcy-Weisbach equation
+/// Verified by: tests/cpp/hydraulics/test_friction.cpp
+template <class T>
+Pressure<T> factor_loss(const T& factor, const Speed<T>& velocity, const Length<T>& bore,
+                        const Length<T>& length, const Density<T>& density);
+
 /// What a length of hose or pipe costs in pressure.
 ///
 /// Formula: p = f (L / D) rho V^2 / 2

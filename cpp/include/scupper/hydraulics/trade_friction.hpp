@@ -22,6 +22,16 @@ enum class HazenWilliamsForm {
 inline constexpr std::array<std::string_view, 4> hazen_williams_form_names{
     "si_10_67_4_8704", "us_1043_94_4_8655", "us_4_52_4_87", "us_4_52_4_8655"};
 
+/// With which power of the flow a form's loss grows.
+///
+/// @param form [-] which published form
+/// @return [-] 1.85 or 1.852
+/// Range: any form.
+/// Errors: none
+/// Source: as hazen_williams_loss
+/// Verified by: tests/cpp/hydraulics/test_trade_friction.cpp
+double hazen_williams_power(HazenWilliamsForm form);
+
 /// What a length of pipe costs in pressure by Hazen-Williams.
 ///
 /// Formula: by form; heads become pressures with rho g h

@@ -92,7 +92,7 @@ const std::vector<Caution>& shipped_cautions();
 /// Range: UTF-8.
 /// Errors: as `read_rate_book`.
 /// Source: own convention
-/// Verified by: tests/cpp/estimate/test_jets.cpp
+/// Verified by: tests/cpp/estimate/test_remedies.cpp
 JetRules read_jet_rules(std::string_view text, std::string_view name);
 
 /// The needs and limits of jets that ship with the library [-].

@@ -113,17 +113,40 @@ inline constexpr std::array<std::string_view, 20> survey_names{
 /// Keys of a hose lay: one pump, segments that each start where another ends, nozzles at ends.
 inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name", "water",    "tank",
                                                                "pump", "segments", "nozzles"};
-inline constexpr std::array<std::string_view, 8> hose_lay_pump_keys{
-    "kind",       // "pressure", "curve" or "displacement"
+inline constexpr std::array<std::string_view, 13> hose_lay_pump_keys{
+    "kind",       // one of hose_lay_pump_kinds
     "pressure",   // held at the outlet
-    "flow_limit", // greatest flow
+    "flow_limit", // greatest flow; of a displacement pump its flow at rated speed without slip
     "curve",      // list of [flow, head] points
     "speed",      // share of the rated speed
-    "power_limit", "suction_lift", "unloader_pressure"};
-inline constexpr std::array<std::string_view, 11> hose_lay_segment_keys{
-    "name",      "from",        "hose",     "bore",       "length",          "rise",
-    "roughness", "coefficient", "fittings", "minor_loss", "working_pressure"};
+    "power_limit",
+    "suction_lift",
+    "unloader_pressure",
+    "volumetric_efficiency", // flow over displacement
+    "efficiency",            // hydraulic power over shaft power
+    "suction_loss",          // head lost in strainer and suction hose
+    "altitude",
+    "npsh_required"};
+inline constexpr std::array<std::string_view, 13> hose_lay_segment_keys{
+    "name",      "from",        "hose",     "bore",       "length",           "rise",
+    "roughness", "coefficient", "fittings", "minor_loss", "working_pressure",
+    "c",     // of Hazen-Williams
+    "form"}; // of Hazen-Williams, named by its constants
+/// Keys of a fitting that is given by its loss.
+inline constexpr std::array<std::string_view, 2> hose_lay_fitting_keys{"name", "loss_coefficient"};
 inline constexpr std::array<std::string_view, 8> hose_lay_nozzle_keys{
     "name", "at", "bore", "discharge_coefficient", "rated_flow", "rated_pressure", "state", "wear"};
+
+/// How a pump gives its pressure.
+inline constexpr std::array<std::string_view, 3> hose_lay_pump_kinds{
+    "pressure",      // holds a pressure at its outlet
+    "curve",         // centrifugal, by the points of its curve
+    "displacement"}; // gives a flow whatever the pressure, up to the unloader
+/// What is done with a nozzle.
+inline constexpr std::array<std::string_view, 3> hose_lay_nozzle_states{
+    "open", "closed", "worn"}; // worn: its bore has grown by `wear`
+/// What holds the pressure of a pump where it is.
+inline constexpr std::array<std::string_view, 6> hose_lay_limit_names{
+    "pressure", "curve", "flow_limit", "power_limit", "unloader", "nothing"};
 
 } // namespace scupper

@@ -1,4 +1,4 @@
-#include "scupper/estimate/jets.hpp"
+#include "scupper/estimate/remedies.hpp"
 
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/price.hpp"

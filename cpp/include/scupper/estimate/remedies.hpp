@@ -35,7 +35,7 @@ struct Shortfall {
 /// three quarters of the lay; pump pressures up to twice the one given.
 /// Errors: none.
 /// Source: each need names its own; own convention
-/// Verified by: tests/cpp/estimate/test_jets.cpp
+/// Verified by: tests/cpp/estimate/test_remedies.cpp
 std::vector<Shortfall> shortfalls(const Estimate& estimate);
 
 /// A method whose jet is stronger than a surface may bear.
@@ -53,7 +53,7 @@ struct TooStrong {
 /// could be found.
 /// Errors: none.
 /// Source: each limit names its own
-/// Verified by: tests/cpp/estimate/test_jets.cpp
+/// Verified by: tests/cpp/estimate/test_remedies.cpp
 std::vector<TooStrong> too_strong(const Estimate& estimate);
 
 } // namespace scupper::estimate

@@ -76,7 +76,7 @@ Rows too_strong(const Estimate& e) {
 
 } // namespace
 
-void bind_jets(py::module_& m) {
+void bind_remedies(py::module_& m) {
     m.def("shortfalls", &shortfalls, doc("estimate::shortfalls"), py::arg("estimate"));
     m.def("too_strong", &too_strong, doc("estimate::too_strong"), py::arg("estimate"));
 }
