@@ -78,24 +78,21 @@ void check_nozzle(const LayNozzle& n, const std::string& path) {
     }
 }
 
-/// Follows every segment to the pump; a chain longer than the list runs in a ring.
+/// Follows every segment to the pump or to one that was followed before; a chain that meets itself
+/// runs in a ring.
 void check_loops(const HoseLay& lay, std::string_view path) {
-    std::vector<char> reaches(lay.segments.size(), 0);
-    std::vector<std::size_t> chain;
+    constexpr std::size_t unseen = 0;
+    std::vector<std::size_t> seen_from(lay.segments.size(), unseen); // chain, counted from 1
     for (std::size_t i = 0; i < lay.segments.size(); ++i) {
-        chain.clear();
         std::size_t s = i;
-        while (s != at_pump && !reaches[s]) {
-            if (chain.size() > lay.segments.size()) {
-                throw InputError({"hydraulics.loop", place(path, "segments", s) + ".from",
-                                  "\"" + lay.segments[s].name + "\" leads back to itself",
-                                  "segments that start from the pump or from one that does"});
-            }
-            chain.push_back(s);
+        while (s != at_pump && seen_from[s] == unseen) {
+            seen_from[s] = i + 1;
             s = lay.segments[s].from;
         }
-        for (const std::size_t c : chain) {
-            reaches[c] = 1;
+        if (s != at_pump && seen_from[s] == i + 1) {
+            throw InputError({"hydraulics.loop", place(path, "segments", s) + ".from",
+                              "\"" + lay.segments[s].name + "\" leads back to itself",
+                              "segments that start from the pump or from one that does"});
         }
     }
 }

@@ -32,7 +32,10 @@ class Network {
     /// At the end of a segment, or at the pump's outlet.
     double pressure(std::size_t segment) const { return pressure_[node_of(segment)]; }
     double nozzle_flow(std::size_t nozzle) const { return q_[nozzle]; }
-    double nozzle_pressure(std::size_t nozzle) const { return at(pressure_, nozzle); }
+    double nozzle_pressure(std::size_t nozzle) const {
+        const std::size_t node = node_[nozzle];
+        return pressure_[node];
+    }
     Tip tip(std::size_t nozzle) const { return state_[nozzle]; }
     const SegmentLaw& law(std::size_t segment) const { return law_[node_of(segment)]; }
 
