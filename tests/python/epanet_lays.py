@@ -38,8 +38,9 @@ def random_lay(rng: np.random.Generator, branches: int, law: str) -> dict[str, A
     for i in range(branches):
         if i % 4 == 0:
             parent = trunks[int(rng.integers(max(0, len(trunks) - 3), len(trunks)))]
-            trunks.append(add(parent, float(rng.uniform(0.1, 0.2)), float(rng.uniform(5, 20))))
-        end = add(trunks[-1], float(rng.uniform(0.02, 0.04)), float(rng.uniform(5, 40)))
+            bore = float(rng.uniform(0.025, 0.04)) * math.sqrt(branches - i)
+            trunks.append(add(parent, bore, float(rng.uniform(1, 5))))
+        end = add(trunks[-1], float(rng.uniform(0.015, 0.03)), float(rng.uniform(5, 40)))
         nozzles.append({"name": f"n{i}", "at": end, "bore": f"{rng.uniform(0.003, 0.01)!r} m",
                         "discharge_coefficient": float(rng.uniform(0.7, 1.0))})  # fmt: skip
     pressure = f"{rng.uniform(6e5, 1.2e6)!r} Pa"

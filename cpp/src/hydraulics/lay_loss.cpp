@@ -70,6 +70,20 @@ SegmentLaw law_of(const Segment<>& s, const Fluid<>& fluid) {
     return out;
 }
 
+double usual_resistance(const SegmentLaw& law) {
+    constexpr double usual_factor = 0.02;
+    constexpr double usual_flow = 0.1 / 60.0;
+    switch (law.law) {
+    case FrictionLaw::darcy_weisbach:
+        return usual_factor * law.friction + law.minor;
+    case FrictionLaw::hazen_williams:
+        return law.friction * std::pow(usual_flow, law.power - 2.0) + law.minor;
+    case FrictionLaw::hose_coefficient:
+        break;
+    }
+    return law.friction + law.minor;
+}
+
 Loss loss_at(const SegmentLaw& law, double flow, double& root) {
     const double q = std::abs(flow);
     Loss out{};

@@ -24,6 +24,9 @@ struct Loss {
     double slope;    ///< Pa s/m3, >= 0
 };
 
+/// Loss over the square of the flow, about: at a friction factor of 0.02, or a flow of 100 L/min.
+double usual_resistance(const SegmentLaw& law);
+
 SegmentLaw law_of(const Segment<>& segment, const Fluid<>& fluid);
 
 /// `root` holds 1 / sqrt(f) of the last call, or 0, and is where Colebrook's equation starts.

@@ -11,7 +11,7 @@
 namespace scupper::hydraulics::detail {
 namespace {
 
-constexpr double fine = 1e-13;     // mismatch over scale at which nothing is left to gain
+constexpr double fine = 1e-12;     // mismatch over scale at which nothing is left to gain
 constexpr double enough = 1e-10;   // and that is accepted where rounding stops the steps
 constexpr double low_share = 1e-4; // of the scale: where a flow starts that has no pressure yet
 constexpr double flat = 1e-6;      // of full flow: where the slope of a tip's law is cut off
@@ -40,6 +40,7 @@ void Network::order(const HoseLay& lay) {
     parent_.assign(1, 0);
     law_.assign(1, {});
     lift_.assign(1, 0.0);
+    resistance_.assign(1, 0.0);
     parent_.reserve(n + 1);
     law_.reserve(n + 1);
     lift_.reserve(n + 1);
@@ -54,6 +55,7 @@ void Network::order(const HoseLay& lay) {
             parent_.push_back(node_of(segment.from));
             law_.push_back(law_of(segment.hose, fluid_));
             lift_.push_back(static_pressure(segment.rise, fluid_.density).si());
+            resistance_.push_back(usual_resistance(law_.back()));
         }
     }
 }
@@ -101,7 +103,7 @@ void Network::static_pressures() {
 }
 
 // Shuts what not even standing water reaches; whether anything is left to flow.
-bool Network::start_flows() {
+bool Network::shut_what_is_too_high() {
     bool any = false;
     std::replace(state_.begin(), state_.end(), Tip::too_high, Tip::open);
     for (std::size_t k = 0; k < q_.size(); ++k) {
@@ -109,7 +111,6 @@ bool Network::start_flows() {
         if (open(k) && !(p > 0.0)) {
             state_[k] = Tip::too_high;
         }
-        q_[k] = open(k) ? 0.7 * std::sqrt(p / tip_[k]) : 0.0;
         any = any || open(k);
     }
     return any;
@@ -138,21 +139,15 @@ void Network::evaluate() {
     }
 }
 
-// Better flows, as if every loss went with the square of the flow and no branch rose: resistances
-// add in series, and the roots of conductances side by side.
+// Flows as if every loss went with the square of the flow, as it does at a usual velocity, and no
+// branch rose: resistances add in series, conductances side by side.
 void Network::square_law_start() {
-    evaluate();
-    std::fill(give_.begin(), give_.end(), 0.0); // conductance below each node
+    std::fill(give_.begin(), give_.end(), 0.0); // conductance beyond each node
     for (std::size_t k = 0; k < q_.size(); ++k) {
         at(give_, k) += open(k) ? 1.0 / std::sqrt(tip_[k]) : 0.0;
     }
     for (std::size_t i = parent_.size() - 1; i > 0; --i) {
-        change_[i] = 1.0; // share of the pressure that passes the segment
-        if (flow_[i] > 0.0) {
-            const double loss = from(pressure_, i) - lift_[i] - pressure_[i];
-            const double resistance = loss / (flow_[i] * flow_[i]);
-            change_[i] = 1.0 / (1.0 + resistance * give_[i] * give_[i]);
-        }
+        change_[i] = 1.0 / (1.0 + resistance_[i] * give_[i] * give_[i]); // share that passes
         from(give_, i) += give_[i] * std::sqrt(change_[i]);
     }
     for (std::size_t i = 1; i < parent_.size(); ++i) {
@@ -319,7 +314,8 @@ void Network::solve() {
     held_ = false;
     std::fill(root_.begin(), root_.end(), 0.0); // so that no solve depends on the one before
     static_pressures();
-    if (!start_flows()) {
+    if (!shut_what_is_too_high()) {
+        std::fill(q_.begin(), q_.end(), 0.0);
         gather_flows();
         limit_ = PumpLimit::nothing;
         return;

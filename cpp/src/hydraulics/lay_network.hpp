@@ -66,7 +66,7 @@ class Network {
     void order(const HoseLay& lay);
     void set_nozzles(const HoseLay& lay);
     void static_pressures();
-    bool start_flows();
+    bool shut_what_is_too_high();
     void square_law_start();
     void share_out();
     void settle();
@@ -97,8 +97,9 @@ class Network {
     std::vector<std::size_t> place_; // node of each segment
     std::vector<std::size_t> parent_;
     std::vector<SegmentLaw> law_;
-    std::vector<double> lift_; // pressure taken by the rise
-    std::vector<double> root_; // see loss_at
+    std::vector<double> lift_;       // pressure taken by the rise
+    std::vector<double> resistance_; // loss over the square of a usual flow
+    std::vector<double> root_;       // see loss_at
     std::vector<double> flow_, pressure_, slope_;
     std::vector<double> pull_, give_, change_; // of the elimination
 
