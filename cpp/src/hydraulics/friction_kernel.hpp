@@ -24,8 +24,9 @@ inline double colebrook_start(double re, double k) {
 }
 
 // Newton on F(x) = x + 2 log10(k / 3.7 + 2.51 x / Re). F grows and is concave, so that after one
-// step all others come from the left.
-inline Colebrook colebrook(double re, double k, double start) {
+// step all others come from the left. What is left after a last step of a share `small` of x is
+// below a thousandth of its square.
+inline Colebrook colebrook(double re, double k, double start, double small = 1e-8) {
     constexpr double slope = colebrook_slope;
     const double a = k / 3.7;
     const double b = 2.51 / re;
@@ -37,7 +38,7 @@ inline Colebrook colebrook(double re, double k, double start) {
         w = slope * b / inside;
         step = (x + slope * std::log(inside)) / (1.0 + w);
         x -= step;
-        if (std::abs(step) <= 1e-8 * x) { // the next one would be below 1e-16
+        if (std::abs(step) <= small * x) {
             break;
         }
     }

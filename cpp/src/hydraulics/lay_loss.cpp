@@ -17,8 +17,10 @@ struct Growth {
     double power;
 };
 
+// Ten digits while the flows are on their way; all of them once the flows no longer move.
 Growth turbulent(double re, double k, double& root) {
-    const Colebrook c = colebrook(re, k, root > 0.0 ? root : colebrook_start(re, k));
+    constexpr double small = 1e-4;
+    const Colebrook c = colebrook(re, k, root > 0.0 ? root : colebrook_start(re, k), small);
     root = c.x;
     return {1.0 / (c.x * c.x), 2.0 / (1.0 + c.w)};
 }

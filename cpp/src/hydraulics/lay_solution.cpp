@@ -109,6 +109,29 @@ void set_elevations(const HoseLay& lay, std::vector<SegmentFlow>& flows) {
     }
 }
 
+LaySolution report(const HoseLay& lay, const Network& net) {
+    LaySolution out;
+    out.pump = pump_flow_of(lay, net);
+    out.segments.reserve(lay.segments.size());
+    for (std::size_t i = 0; i < lay.segments.size(); ++i) {
+        out.segments.push_back(segment_flow(lay.segments[i], i, net));
+    }
+    set_elevations(lay, out.segments);
+    out.nozzles.reserve(lay.nozzles.size());
+    for (std::size_t i = 0; i < lay.nozzles.size(); ++i) {
+        out.nozzles.push_back(nozzle_flow_of(i, net));
+    }
+    if (lay.tank && out.pump.flow.si() > 0.0) {
+        out.time_to_empty = *lay.tank / out.pump.flow;
+    }
+    out.mass_residual = net.mass_residual();
+    out.energy_residual = net.energy_residual();
+    out.iterations = net.iterations();
+    out.limits = limits_of(net.pump(), net.fluid(), out.pump);
+    out.warnings = detail::warnings_of(lay, net.pump(), out);
+    return out;
+}
+
 } // namespace
 
 struct LaySolver::State {
@@ -151,33 +174,14 @@ Pressure<> LaySolver::nozzle_pressure(std::size_t nozzle) const {
 }
 
 LaySolution LaySolver::solution() const {
-    const auto& [lay, net] = *state_;
-    LaySolution out;
-    out.pump = pump_flow_of(lay, net);
-    out.segments.reserve(lay.segments.size());
-    for (std::size_t i = 0; i < lay.segments.size(); ++i) {
-        out.segments.push_back(segment_flow(lay.segments[i], i, net));
-    }
-    set_elevations(lay, out.segments);
-    out.nozzles.reserve(lay.nozzles.size());
-    for (std::size_t i = 0; i < lay.nozzles.size(); ++i) {
-        out.nozzles.push_back(nozzle_flow_of(i, net));
-    }
-    if (lay.tank && out.pump.flow.si() > 0.0) {
-        out.time_to_empty = *lay.tank / out.pump.flow;
-    }
-    out.mass_residual = net.mass_residual();
-    out.energy_residual = net.energy_residual();
-    out.iterations = net.iterations();
-    out.limits = limits_of(net.pump(), net.fluid(), out.pump);
-    out.warnings = detail::warnings_of(lay, net.pump(), out);
-    return out;
+    return report(state_->lay, state_->net);
 }
 
 LaySolution solve(const HoseLay& lay) {
-    LaySolver solver(lay);
-    solver.run();
-    return solver.solution();
+    check_lay(lay);
+    Network net(lay);
+    net.solve();
+    return report(lay, net);
 }
 
 LaySweep solve_many(const HoseLay& lay, const std::vector<double>& pressures) {
