@@ -47,6 +47,15 @@ std::string_view name_of(const HoseLay& lay, std::size_t segment) {
     return segment == h::at_pump ? std::string_view("pump") : lay.segments[segment].name;
 }
 
+template <class Items>
+std::vector<std::string> names_of(const Items& items) {
+    std::vector<std::string> out;
+    for (const auto& item : items) {
+        out.push_back(item.name);
+    }
+    return out;
+}
+
 std::string_view limit_name(h::PumpLimit limit) {
     return hose_lay_limit_names.at(static_cast<std::size_t>(limit));
 }
@@ -72,30 +81,16 @@ Columns segment_columns(const Solved& s) {
     return out;
 }
 
-/// The pump's outlet, then the end of every segment.
+/// The end of every segment.
 Columns node_columns(const Solved& s) {
-    std::vector<std::string_view> names{"pump"};
-    std::vector<double> elevation{0.0};
-    std::vector<double> pressure{s.solution.pump.pressure.si()};
-    std::vector<double> flow{s.solution.pump.flow.si()};
-    std::vector<double> velocity{0.0};
-    for (std::size_t i = 0; i < s.lay->segments.size(); ++i) {
-        const h::SegmentFlow& f = s.solution.segments[i];
-        names.push_back(s.lay->segments[i].name);
-        elevation.push_back(f.elevation.si());
-        pressure.push_back(f.outlet_pressure.si());
-        flow.push_back(f.flow.si());
-        velocity.push_back(f.velocity.si());
-    }
-    const auto array = [](const std::vector<double>& v) {
-        return numbers<double>(v, [](double x) { return x; });
-    };
+    const auto& flows = s.solution.segments;
+    using F = h::SegmentFlow;
     Columns out;
-    out["name"] = texts(names, [](std::string_view x) { return x; });
-    out["elevation"] = array(elevation);
-    out["pressure"] = array(pressure);
-    out["flow"] = array(flow);
-    out["velocity"] = array(velocity);
+    out["name"] = texts(s.lay->segments, [](const auto& x) { return x.name; });
+    out["elevation"] = numbers<double>(flows, [](const F& f) { return f.elevation.si(); });
+    out["pressure"] = numbers<double>(flows, [](const F& f) { return f.outlet_pressure.si(); });
+    out["flow"] = numbers<double>(flows, [](const F& f) { return f.flow.si(); });
+    out["velocity"] = numbers<double>(flows, [](const F& f) { return f.velocity.si(); });
     return out;
 }
 
@@ -249,16 +244,10 @@ void bind_lay(py::module_& m) {
             "name", [](const Lay& s) { return text(s.lay->name); },
             doc("hydraulics::HoseLay::name"))
         .def_property_readonly(
-            "segments",
-            [](const Lay& s) {
-                return texts(s.lay->segments, [](const auto& x) { return x.name; });
-            },
+            "segments", [](const Lay& s) { return names_of(s.lay->segments); },
             doc("hydraulics::LaySegment::name"))
         .def_property_readonly(
-            "nozzles",
-            [](const Lay& s) {
-                return texts(s.lay->nozzles, [](const auto& x) { return x.name; });
-            },
+            "nozzles", [](const Lay& s) { return names_of(s.lay->nozzles); },
             doc("hydraulics::LayNozzle::name"))
         .def("solve", &solve, doc("hydraulics::solve"))
         .def("solve_many", &solve_many, doc("hydraulics::solve_many"), arg("pressures"))
@@ -282,7 +271,7 @@ void bind_solution(py::module_& m) {
     py::class_<Solved>(m, "LaySolution", doc("hydraulics::LaySolution"))
         .def("pump", &pump_columns, doc("hydraulics::PumpFlow"))
         .def("segments", &segment_columns, doc("hydraulics::SegmentFlow"))
-        .def("nodes", &node_columns, "The pump's outlet and every segment's end, in SI units.")
+        .def("nodes", &node_columns, "Every segment's end: its wye or nozzle, in SI units.")
         .def("nozzles", &nozzle_columns, doc("hydraulics::NozzleFlow"))
         .def("limits", &limit_columns, doc("hydraulics::LimitUse"), arg("units"))
         .def("warnings", &warning_columns, doc("hydraulics::LayWarning"), arg("units"))
@@ -331,8 +320,8 @@ NumberArray npsh_available(const Array& altitude, const Array& temperature, cons
 
 void bind_hose_lay(py::module_& m) {
     using py::arg;
-    bind_lay(m);
     bind_solution(m);
+    bind_lay(m);
     m.def("lay_unit", &lay_unit, doc("hydraulics::lay_unit"), arg("like"), arg("units"));
     m.def("standard_atmosphere", &standard_atmosphere, doc("hydraulics::standard_atmosphere"),
           arg("altitude"));

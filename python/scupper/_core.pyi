@@ -6,7 +6,475 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'lay_unit', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'standard_atmosphere', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+class LaySolution:
+    """
+    Where a lay settles. Segments and nozzles stand in the order of the lay.
+    """
+    def limits(self, units: str) -> dict[str, typing.Any]:
+        """
+        One limit of the pump, and how much of it the lay takes.
+        """
+    def nodes(self) -> dict[str, typing.Any]:
+        """
+        Every segment's end: its wye or nozzle, in SI units.
+        """
+    def nozzles(self) -> dict[str, typing.Any]:
+        """
+        What leaves one nozzle.
+        """
+    def pump(self) -> dict[str, typing.Any]:
+        """
+        What the pump does.
+        """
+    def segments(self) -> dict[str, typing.Any]:
+        """
+        What runs through one segment.
+        """
+    def warnings(self, units: str) -> dict[str, typing.Any]:
+        """
+        One thing to mind.
+        """
+    @property
+    def energy_residual(self) -> float:
+        """
+        [-] worst imbalance of a nozzle's pressure, over the
+        greatest pressure of the lay without flow
+        """
+    @property
+    def iterations(self) -> int:
+        """
+        [-] Newton steps
+        """
+    @property
+    def mass_residual(self) -> float:
+        """
+        [-] imbalance of flows over the pump's flow
+        """
+    @property
+    def time_to_empty(self) -> float | None:
+        """
+        [s] the full tank; none without tank or flow
+        """
+class HoseLay:
+    """
+    A tree of hose with its pump, water and nozzles. Values are checked where it is solved.
+    """
+    @staticmethod
+    def read(document: str, name: str) -> HoseLay:
+        """
+        Reads a hose lay.
+        
+        Segments start at the pump or where another ends (`from`), nozzles end one (`at`). Friction goes
+        by `roughness`, by `c` and `form`, or by `coefficient`: one of them. A nozzle has `bore` and
+        `discharge_coefficient` (1 where left out), or `rated_flow` and `rated_pressure`. `wear` is the
+        share by which a bore has grown: 0.05 or "5 %". Points of a pump's `curve` are pairs of flow and
+        head, a length or a pressure.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with the keys of `hose_lay_keys`
+        name : [text]
+            what to call the document in errors: "lay" gives "lay.segments[2].bore"
+        
+        Returns
+        -------
+        [-]
+            the lay, checked
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        FileError `json.text` where it is no JSON; UnknownNameError `json.key`, `json.word`,
+        `hydraulics.segment` with the nearest name; InputError `json.type`, `json.missing`,
+        `json.one_of`, `hydraulics.pump` for more than one; UnitError of the unit part; those of
+        `hydraulics::check_lay`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_hose_lay.cpp
+        """
+    def greatest_lift(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        How far a segment may rise for a nozzle to keep its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; its length stays
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            greatest rise of the segment; negative where it has to fall
+        
+        Formula
+        -------
+        pressure(rise) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        100 km up or down.
+        
+        Errors
+        ------
+        as longest_hose
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def longest_hose(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        How long a segment may be for a nozzle to keep its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; its rise stays
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            greatest length
+        
+        Formula
+        -------
+        pressure(length) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to 100 km.
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.pressure`, `hydraulics.segment` for one that
+        the nozzle's water does not pass; SolveError `hydraulics.no_answer` where no length
+        suffices or any does
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def nozzle_bore_for(self, nozzle: str, flow: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        Which bore gives a nozzle its flow.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; the nozzle counts as open and new
+        nozzle : [-]
+            index of the nozzle
+        wanted : [m3/s]
+            flow, > 0
+        
+        Returns
+        -------
+        [m]
+            inside diameter of the tip, at the nozzle's discharge coefficient
+        
+        Formula
+        -------
+        flow(bore) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to the bore of the hose that it ends (0.3 m at the pump's outlet).
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.flow` where wanted <= 0; SolveError
+        `hydraulics.no_answer` where the open hose gives less
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def nozzle_count(self, nozzle: str, leg: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> int:
+        """
+        How many equal nozzles keep their pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        nozzle : [-]
+            index of the nozzle
+        leg : [-]
+            index of a segment between pump and nozzle: it is repeated from its start, with
+            all that hangs on it; at_pump: the nozzle alone is repeated where it is
+        wanted : [Pa]
+            gauge, before each tip, > 0
+        
+        Returns
+        -------
+        [-]
+            how many, counting the one there is
+        
+        Formula
+        -------
+        greatest n with pressure(n) >= wanted, by doubling and halving
+        
+        Range
+        -----
+        up to 10,000.
+        
+        Errors
+        ------
+        as longest_hose; SolveError `hydraulics.no_answer` where one is too many, or 10,000 are
+        not
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def pump_pressure_for(self, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        Which pump pressure gives a nozzle its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; its pump counts as one that holds whatever pressure is asked
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [Pa]
+            gauge, at the pump's outlet
+        
+        Formula
+        -------
+        pressure(pump pressure) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to 1 GPa; flow limit, power and unloader of the pump are set aside: solve the lay with
+        the answer to see whether the pump can.
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.pressure` where wanted <= 0; SolveError
+        `hydraulics.no_answer` where the fall of the lay alone gives more
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def smallest_bore(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex, bores: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex] | None) -> float:
+        """
+        Which bore a segment needs at least for a nozzle to have its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; roughness or C and K stay
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            smallest inside diameter
+        
+        Formula
+        -------
+        pressure(bore) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        1 mm, or 20 times the roughness, to 1 m.
+        
+        Errors
+        ------
+        as longest_hose; InputError `hydraulics.law` for a segment with a hose coefficient, which
+        holds for one bore only; SolveError `hydraulics.no_answer` where 1 m is too little
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def solve(self) -> LaySolution:
+        """
+        Flow, pressure and velocity everywhere in a hose lay.
+        
+        Parameters
+        ----------
+        lay : [-]
+            pump, segments, nozzles
+        
+        Returns
+        -------
+        [-]
+            the solution, in SI units
+        
+        Formula
+        -------
+        for each segment: pressure at its start = pressure at its end + rho g rise + friction
+        + K rho V^2 / 2; at each end: flow in = flows out; nozzle and pump by their formulas
+        
+        Range
+        -----
+        any lay that check_lay accepts has one answer, and it is found. Losses and tip pressures
+        grow with the flow and the pump's pressure never does, so that the flows are the one
+        minimum of a strictly convex function (the sum of their integrals). Newton's direction on
+        it goes down, a search along it never passes the minimum by more than it has gained, and
+        so the steps converge from anywhere; in a tree each costs time in proportion to the
+        segments. Nozzles that would draw in air are shut, like a check valve, and the rest is
+        solved again: shutting one only lowers pressures, so that none has to be opened again.
+        A flow above the pump's greatest is held there and the pump's pressure follows. Mass
+        balances by construction, to rounding; the energy residual is below 1e-10.
+        With no nozzle open the shut-off pressure stands everywhere and nothing flows.
+        Velocity pressure at the nodes is neglected, as in the tables of hose lays.
+        
+        Errors
+        ------
+        those of check_lay; SolveError `hydraulics.not_converged`, which no valid lay gives
+        
+        Source
+        ------
+        G. Birkhoff, J. B. Diaz, Q. Appl. Math. 13 (1956) 431 on the variational principle (from
+        memory); Newton's method with line search, common practice
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay.cpp, tests/python/test_hose_lay_epanet.py
+        """
+    def solve_many(self, pressures: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> dict[str, typing.Any]:
+        """
+        What a lay gives at each of many pump pressures.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; its pump holds a pressure or has an unloader
+        pressures : [Pa, n]
+            gauge, each > 0
+        
+        Returns
+        -------
+        [-]
+            flows and pressures, nozzle by nozzle in each row
+        
+        Formula
+        -------
+        as solve
+        
+        Range
+        -----
+        as solve.
+        
+        Errors
+        ------
+        as solve; InputError `hydraulics.pressure` for a pressure that is not above zero or a
+        pump with a curve
+        
+        Source
+        ------
+        as solve
+        
+        Verified by
+        -----------
+        tests/python/test_hose_lay.py
+        """
+    def write(self) -> str:
+        """
+        Writes a hose lay whole, in SI units with all digits, so that reading it back gives the same.
+        
+        Parameters
+        ----------
+        lay : [-]
+            a lay
+        
+        Returns
+        -------
+        [text]
+            a JSON document
+        
+        Range
+        -----
+        any lay. Rated nozzles are written as the bore they are likened to, fittings as the sum
+        of their K.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_hose_lay.cpp
+        """
+    @property
+    def name(self) -> str:
+        """
+        [text] what people call it
+        """
+    @property
+    def nozzles(self) -> list[str]:
+        """
+        [text] what people call it; no two alike
+        """
+    @property
+    def segments(self) -> list[str]:
+        """
+        [text] what people call it; no two alike
+        """
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -1766,6 +2234,39 @@ def kind_by_record(structure: Structure) -> str:
     -----------
     tests/cpp/closure/test_kind.cpp
     """
+def lay_unit(like: str, units: str) -> str:
+    """
+    The unit in which a figure of a hose lay is shown.
+    
+    Parameters
+    ----------
+    dimension : [-]
+        of the figure
+    units : [-]
+        how quantities are shown
+    
+    Returns
+    -------
+    [-]
+        the usual unit of the dimension; for speeds ft/s or m/s, since nobody gauges a hose
+        in miles an hour
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_lay_warnings.cpp
+    """
 def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
     """
     The known name nearest to a wrong one, or empty text where none is near.
@@ -1919,6 +2420,48 @@ def nozzle_reaction(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     Verified by
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def npsh_available(altitude: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_lift: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_loss: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much head is left at a pump's inlet before the water boils there.
+    
+    Parameters
+    ----------
+    surface_pressure : [Pa]
+        absolute, on the water drawn from
+    vapour_pressure : [Pa]
+        absolute, of the water at its temperature
+    suction_lift : [m]
+        pump inlet above the water, negative below
+    suction_loss : [m]
+        head lost in strainer and suction hose, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m]
+        net positive suction head available; below zero no water arrives
+    
+    Formula
+    -------
+    NPSHa = (p - pv) / (rho g) - lift - loss
+    
+    Range
+    -----
+    any. The velocity head at the inlet is part of the pressure there and not subtracted.
+    
+    Errors
+    ------
+    InputError `hydraulics.suction_loss`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    definition, as in Crane TP-410, example 7-32
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
     """
 def one_lane_capacity(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], green: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], saturation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2126,6 +2669,41 @@ def sign_spacing(road: str, edition: str) -> tuple[float, float, float]:
     Verified by
     -----------
     tests/cpp/closure/test_signs.cpp
+    """
+def standard_atmosphere(altitude: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard the air presses at an altitude.
+    
+    Parameters
+    ----------
+    altitude : [m]
+        above sea level (geopotential; 0.1 % less than geometric at 5 km)
+    
+    Returns
+    -------
+    [Pa]
+        absolute pressure of the standard atmosphere; weather moves it by 3 %
+    
+    Formula
+    -------
+    p = 101325 Pa (1 - L h / T0)^(g M / (R L)), T0 = 288.15 K, L = 6.5 K/km,
+    M = 28.9644 kg/kmol, R = 8314.32 J/(kmol K)
+    
+    Range
+    -----
+    -500 to 11,000 m.
+    
+    Errors
+    ------
+    InputError `hydraulics.altitude` outside
+    
+    Source
+    ------
+    U.S. Standard Atmosphere, 1976 (NOAA-S/T 76-1562), equation 33a, table 4
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
     """
 def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
     """

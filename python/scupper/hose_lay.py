@@ -95,7 +95,7 @@ class LaySolution:
 
     @cached_property
     def nodes(self) -> pd.DataFrame:
-        """Elevation, pressure, flow and velocity at the pump's outlet and every segment's end."""
+        """Elevation above the pump, pressure, flow and velocity at every segment's end."""
         return self._table(self._core.nodes())
 
     @cached_property
@@ -159,7 +159,7 @@ class LaySolution:
             force = self._text(reaction, "N")
             lines.append((name, f"{figures[0]} at {figures[1]}, reaction {force}, {state}"))
         if (seconds := self._core.time_to_empty) is not None:
-            lines.append(("tank empty after", self._text(seconds, "s")))
+            lines.append(("tank empty after", _core.format_quantity(seconds, "min", 3)))
         lines += [("mind", text) for text in self._core.warnings(self.units)["text"]]
         return lines
 
@@ -204,12 +204,12 @@ class HoseLay:
     @property
     def segments(self) -> list[str]:
         """Names of the segments."""
-        return list(self._core.segments)
+        return self._core.segments
 
     @property
     def nozzles(self) -> list[str]:
         """Names of the nozzles."""
-        return list(self._core.nozzles)
+        return self._core.nozzles
 
     @described_by(_core.HoseLay.solve)
     def solve(self, units: str = "si") -> LaySolution:

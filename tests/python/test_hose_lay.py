@@ -46,7 +46,7 @@ def test_tables_have_their_units_and_balance() -> None:
         "reaction_lbf", "power_hp"]  # fmt: skip
     assert solved.nozzles["flow_gpm"].sum() == pytest.approx(solved.flow.to("gpm").magnitude)
     assert solved.pump["pressure_psi"][0] == pytest.approx(120)
-    assert list(solved.nodes["name"]) == ["pump", "supply", "ground", "bucket"]
+    assert list(solved.nodes["name"]) == ["supply", "ground", "bucket"]
     assert solved.nodes["elevation_ft"].iloc[-1] == pytest.approx(40)
     spent = solved.segments[["static_pressure_psi", "friction_loss_psi", "minor_loss_psi"]].sum(
         axis=1

@@ -121,7 +121,7 @@ Pressure<> pump_pressure_for(const HoseLay& lay, std::size_t nozzle, const Press
     const detail::Root high = reach(excess, low, std::max(wanted.si(), least), strong);
     if (high.f < 0.0) {
         no_answer("pump.pressure", pascals(high.f + wanted.si()) + " at 1 GPa",
-                  "the wanted pressure");
+                  pascals(wanted.si()));
     }
     return Pressure<>(search(excess, low, high, wanted.si()));
 }
@@ -137,7 +137,7 @@ Length<> longest_hose(const HoseLay& lay, std::size_t segment, std::size_t nozzl
     const std::string path = "segments[" + std::to_string(segment) + "].length";
     const detail::Root none{0.0, excess(0.0)};
     if (none.f < 0.0) {
-        no_answer(path, pascals(none.f + wanted.si()) + " without it", "the wanted pressure");
+        no_answer(path, pascals(none.f + wanted.si()) + " without it", pascals(wanted.si()));
     }
     const detail::Root high = reach(excess, none, 1.0, far);
     if (same_side(none, high)) {
@@ -159,7 +159,7 @@ Length<> greatest_lift(const HoseLay& lay, std::size_t segment, std::size_t nozz
     const detail::Root there = reach(excess, here, here.f > 0.0 ? 1.0 : -1.0, far);
     if (same_side(here, there)) {
         no_answer("segments[" + std::to_string(segment) + "].rise",
-                  pascals(there.f + wanted.si()) + " at 100 km", "the wanted pressure");
+                  pascals(there.f + wanted.si()) + " at 100 km", pascals(wanted.si()));
     }
     return Length<>(search(excess, here, there, wanted.si()));
 }
