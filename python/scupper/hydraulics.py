@@ -14,6 +14,7 @@ from scupper._arguments import Arguments, Units, result
 from scupper._described import described_by as _described_by
 from scupper.errors import InputError, UnknownNameError
 from scupper.hose_lay import HoseLay, LaySolution, LaySweep
+from scupper.pumps import npsh_available, standard_atmosphere
 
 if TYPE_CHECKING:
     from scupper.units import Quantity
@@ -27,7 +28,9 @@ __all__ = [
     "nozzle_flow",
     "nozzle_pressure",
     "nozzle_reaction",
+    "npsh_available",
     "rated_nozzle_flow",
+    "standard_atmosphere",
     "water_density",
     "water_viscosity",
 ]

@@ -141,6 +141,15 @@ TEST_CASE("trade friction laws of scale") {
     CHECK(near(hose_coefficient_loss(200.0_gpm, 300.0_ft, 2.0).in(1.0_psi), 24.0, 1e-14));
 }
 
+TEST_CASE("the power of a form is that of its loss") {
+    for (const Form f : forms) {
+        const auto loss = [&](double gpm) {
+            return hazen_williams_loss(f, gpm * 1.0_gpm, 2.0_in, 100.0_ft, 120.0, Density<>(999.0));
+        };
+        CHECK(near(std::log2(loss(80.0) / loss(40.0)), hazen_williams_power(f), 1e-12));
+    }
+}
+
 TEST_CASE("trade friction refuses what cannot be") {
     const Density<> rho = water_density(60.0_degF);
     const Form f = Form::us_4_52_4_87;
