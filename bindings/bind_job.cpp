@@ -51,6 +51,11 @@ Job restored(const std::string& text) {
     return json::read_job(text, "job", RateBook{});
 }
 
+Job without_hose_values(Job job) {
+    clear_hose_values(job, json::shipped_hose_library());
+    return job;
+}
+
 /// Rows of structure, place and cells.
 using SurveyRows = std::vector<std::tuple<std::string, std::string, std::vector<std::string>>>;
 
@@ -104,6 +109,7 @@ void bind_job(py::module_& m) {
         .def("with_input", &json::with_input, doc("json::with_input"), arg("key"), arg("value"))
         .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
              arg("key"), arg("value"))
+        .def("without_hose_values", &without_hose_values, doc("clear_hose_values"))
         .def("with_survey", &survey, doc("json::with_survey"), arg("place"), arg("headers"),
              arg("rows"))
         .def("survey_headers", &survey_headers, doc("json::survey_columns"))

@@ -10,6 +10,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_units(m);
     bind_hydraulics(m);
     bind_hose_lay(m);
+    bind_hoses(m);
     bind_structure(m);
     bind_inventory(m);
     bind_closure(m);
@@ -17,6 +18,8 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_job(m);
     bind_derivation(m);
     bind_estimate(m);
+    bind_jets(m);
+    bind_schedule(m);
     bind_workbook(m);
     bind_programme(m);
     bind_saved_estimate(m);

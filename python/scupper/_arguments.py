@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import TYPE_CHECKING, Any
+from collections.abc import Callable, Mapping
+from typing import TYPE_CHECKING, Any, TypeVar
 
 from scupper import _core
 from scupper.errors import InputError, UnknownNameError
@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 #: Unit texts by argument, or "si" for the coherent SI unit of each.
 Units = Mapping[str, str] | str | None
+
+F = TypeVar("F", bound=Callable[..., Any])
 
 
 class Arguments:
@@ -101,3 +103,14 @@ def _no_number(name: str, value: Any, like: str) -> InputError:
 def result(si: FloatArray, unit: str) -> Quantity:
     """SI numbers as a pint quantity; a single one as a float."""
     return in_pint(si if si.ndim else float(si), unit)
+
+
+def described_by(core: Callable[..., Any]) -> Callable[[F], F]:
+    """Puts formula, range, errors and source of the core's function before the notes here."""
+
+    def describe(function: F) -> F:
+        _, _, text = (core.__doc__ or "").partition("\n\n")
+        function.__doc__ = f"{text.strip()}\n\n{function.__doc__ or ''}"
+        return function
+
+    return describe

@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'lay_unit', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'rated_nozzle_flow', 'read_inventory', 'rules', 'shown_unit', 'sign_spacing', 'standard_atmosphere', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'lay_unit', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'schedule', 'shortfalls', 'shown_unit', 'sign_spacing', 'standard_atmosphere', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'too_strong', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -66,7 +66,9 @@ class HoseLay:
         Reads a hose lay.
         
         Segments start at the pump or where another ends (`from`), nozzles end one (`at`). Friction goes
-        by `roughness`, by `c` and `form`, or by `coefficient`: one of them. A nozzle has `bore` and
+        by `roughness`, by `c` and `form`, or by `coefficient`: one of them. `hose` names a shipped hose,
+        whose likely bore, roughness and working pressure count where the segment gives none of its own;
+        `fittings` are names of shipped ones, whose likely K count, or objects with `loss_coefficient`. A nozzle has `bore` and
         `discharge_coefficient` (1 where left out), or `rated_flow` and `rated_pressure`. `wear` is the
         share by which a bore has grown: 0.05 or "5 %". Points of a pump's `curve` are pairs of flow and
         head, a length or a pressure.
@@ -1029,6 +1031,33 @@ class Job:
         -----------
         tests/cpp/json/test_forms.cpp
         """
+    def without_hose_values(self) -> Job:
+        """
+        Takes away what `fill_hose_values` gave, so that other hoses can be named.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job to change; a value that is not the library's stays
+        library : [-]
+            hoses and fittings
+        
+        Range
+        -----
+        any job whose hoses are in the library.
+        
+        Errors
+        ------
+        as `fill_hose_values`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_hoses.cpp
+        """
     def write(self) -> str:
         """
         Writes a job whole, every value in SI units with all its digits, so that reading it back gives
@@ -1281,6 +1310,36 @@ class Estimate:
         """
         Columns of every figure, in the job's units.
         """
+    def is_hand_held(self, method: str) -> bool:
+        """
+        Whether somebody holds the nozzle of a method, and so feels its reaction.
+        
+        Parameters
+        ----------
+        method : [-]
+            a way to bring water to bear
+        
+        Returns
+        -------
+        [-]
+            false for the bar of a flusher and for a nozzle without hose: a truck carries them
+        
+        Range
+        -----
+        any method.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_hoses.cpp
+        """
     def methods(self) -> list[str]:
         """
         Methods whose nozzle runs at this structure.
@@ -1422,6 +1481,28 @@ class Estimate:
     def structure(self) -> Structure:
         """
         The record that was priced.
+        """
+class Schedule:
+    """
+    When the work of one structure can be done.
+    """
+    def days(self) -> dict[str, typing.Any]:
+        """
+        A day and what becomes of it.
+        """
+    def notices(self) -> dict[str, typing.Any]:
+        """
+        A notice that a structure needs, and the first day it allows.
+        """
+    @property
+    def earliest(self) -> str | None:
+        """
+        the first day that all notices allow, as usual
+        """
+    @property
+    def shifts(self) -> int:
+        """
+        [each] days of work
         """
 class Programme:
     """
@@ -1887,6 +1968,10 @@ def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt |
     -----------
     tests/cpp/estimate/test_programme.cpp
     """
+def fittings() -> list[tuple[str, str, typing.Any]]:
+    """
+    A fitting of a hose line.
+    """
 def format_quantity(si: typing.SupportsFloat | typing.SupportsIndex, unit: str, digits: typing.SupportsInt | typing.SupportsIndex) -> str:
     """
     An SI value as text in a unit.
@@ -2105,6 +2190,10 @@ def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.f
     -----------
     tests/cpp/hydraulics/test_trade_friction.cpp
     """
+def hoses(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A hose of one construction and nominal bore.
+    """
 def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hourly_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], directional_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much traffic wants to pass in one direction in a given hour of the day.
@@ -2215,7 +2304,7 @@ def kind_by_record(structure: Structure) -> str:
     
     Formula
     -------
-    no lanes: none; one lane for both ways: full closure; up to two lanes two way: one
+    no lanes: none; one lane for both ways, or a ramp of one lane: full closure; up to two lanes two way: one
     lane two way by flaggers; more lanes: one lane closed, of the freeway kind on freeways
     
     Range
@@ -2549,6 +2638,10 @@ def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
     """
     SI value, SI unit and currency of a text.
     """
+def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A hose coefficient as somebody printed or implied it.
+    """
 def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much a nozzle lets through that is known by its flow at a rating pressure.
@@ -2625,6 +2718,76 @@ def read_inventory(path: str, progress: typing.Any) -> Inventory:
 def rules() -> dict[str, typing.Any]:
     """
     Every rule, in the order of the input schema, the quantities, then the site [-, n].
+    """
+def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, bool]]) -> Schedule:
+    """
+    When the work of one structure can be done. Notices run side by side from the day of asking;
+    they and lost days are dates, not hours: they change no cost.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    air : [K]
+        of the days on which it is known
+    
+    Returns
+    -------
+    [-]
+        notices, shifts, days; no days where the job has no day of asking
+    
+    Formula
+    -------
+    earliest = the day of asking + the longest usual time of the notices that apply
+    
+    Range
+    -----
+    one shift a day, the parts of shifts that an outing shares rounded up.
+    
+    Errors
+    ------
+    InputError `calendar.closed` where three years do not hold the shifts.
+    
+    Source
+    ------
+    common practice; each notice names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_schedule.cpp
+    """
+def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
+    """
+    The methods at work whose nozzle has less flow or pressure than cleans, with what mends it: a
+    larger hose, a shorter lay, another tip, a higher pump pressure, the truck on the deck. Every
+    remedy is one change alone, priced with the rest as it is.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        none where every method at work has enough
+    
+    Range
+    -----
+    methods with a need in the job; hoses of the trade's bores up to 3 in; half, a quarter and
+    three quarters of the lay; pump pressures up to twice the one given.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each need names its own; own convention
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_jets.cpp
     """
 def shown_unit(like: str, units: str) -> str:
     """
@@ -2861,6 +3024,37 @@ def taper_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
 def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
+    """
+def too_strong(estimate: Estimate) -> list[dict[str, typing.Any]]:
+    """
+    The methods at work whose tip pressure passes what a surface they wash bears.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        one for each method and surface; none where all are within the limits
+    
+    Range
+    -----
+    pressures at the tip; what reaches the surface falls with the stand-off, by no law that
+    could be found.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each limit names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_jets.cpp
     """
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """

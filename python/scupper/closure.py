@@ -13,9 +13,8 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from scupper import _core, _report
-from scupper._arguments import Arguments, Units, result
+from scupper._arguments import Arguments, Units, described_by, result
 from scupper._core import kind_by_record
-from scupper._described import described_by as _described_by
 from scupper._frames import frame
 from scupper.errors import InputError
 from scupper.units import in_pint
@@ -59,7 +58,7 @@ class SignSpacing(NamedTuple):
     c: Quantity
 
 
-@_described_by(_core.taper_length)
+@described_by(_core.taper_length)
 def taper_length(
     speed: Any, offset: Any, kind: str = "merging", *, units: Units = None
 ) -> Quantity:
@@ -71,7 +70,7 @@ def taper_length(
     return result(_core.taper_length(speed_si, offset_si, kind), "m")
 
 
-@_described_by(_core.buffer_length)
+@described_by(_core.buffer_length)
 def buffer_length(speed: Any, downgrade: Any = 0, *, units: Units = None) -> Quantity:
     """A downgrade of 6 % is 0.06."""
     given = Arguments(units)
@@ -80,14 +79,14 @@ def buffer_length(speed: Any, downgrade: Any = 0, *, units: Units = None) -> Qua
     return result(_core.buffer_length(*given.shaped()), "m")
 
 
-@_described_by(_core.sign_spacing)
+@described_by(_core.sign_spacing)
 def sign_spacing(road: str, edition: str | int = "2023") -> SignSpacing:
     """`road` is a class or a line of a printed table, `edition` the year of the manual."""
     a, b, c = (in_pint(si, "m") for si in _core.sign_spacing(road, str(edition)))
     return SignSpacing(a, b, c)
 
 
-@_described_by(_core.taper_device_spacing)
+@described_by(_core.taper_device_spacing)
 def taper_device_spacing(speed: Any, kind: str = "merging", *, units: Units = None) -> Quantity:
     """`kind` as for `taper_length`."""
     given = Arguments(units)
@@ -96,7 +95,7 @@ def taper_device_spacing(speed: Any, kind: str = "merging", *, units: Units = No
     return result(_core.taper_device_spacing(speed_si, kind), "m")
 
 
-@_described_by(_core.tangent_device_spacing)
+@described_by(_core.tangent_device_spacing)
 def tangent_device_spacing(speed: Any, *, units: Units = None) -> Quantity:
     """In metre."""
     given = Arguments(units)
@@ -104,7 +103,7 @@ def tangent_device_spacing(speed: Any, *, units: Units = None) -> Quantity:
     return result(_core.tangent_device_spacing(*given.shaped()), "m")
 
 
-@_described_by(_core.device_count)
+@described_by(_core.device_count)
 def device_count(length: Any, spacing: Any, *, units: Units = None) -> Quantity:
     """The unit of the result is pint's ``count``."""
     given = Arguments(units)
@@ -113,7 +112,7 @@ def device_count(length: Any, spacing: Any, *, units: Units = None) -> Quantity:
     return result(_core.device_count(*given.shaped()), "each")
 
 
-@_described_by(_core.one_lane_cycle)
+@described_by(_core.one_lane_cycle)
 def one_lane_cycle(length: Any, speed: Any, green: Any, *, units: Units = None) -> Quantity:
     """In second."""
     given = Arguments(units)
@@ -123,7 +122,7 @@ def one_lane_cycle(length: Any, speed: Any, green: Any, *, units: Units = None) 
     return result(_core.one_lane_cycle(*given.shaped()), "s")
 
 
-@_described_by(_core.one_lane_capacity)
+@described_by(_core.one_lane_capacity)
 def one_lane_capacity(
     length: Any, speed: Any, green: Any, saturation: Any, *, units: Units = None
 ) -> Quantity:
@@ -136,7 +135,7 @@ def one_lane_capacity(
     return result(_core.one_lane_capacity(*given.shaped()), "each/s")
 
 
-@_described_by(_core.hourly_demand)
+@described_by(_core.hourly_demand)
 def hourly_demand(
     daily: Any, hourly_share: Any, directional_share: Any = 1, *, units: Units = None
 ) -> Quantity:
@@ -148,7 +147,7 @@ def hourly_demand(
     return result(_core.hourly_demand(*given.shaped()), "each/s")
 
 
-@_described_by(_core.closure_window)
+@described_by(_core.closure_window)
 def window(demand: Any, capacity: Any, *, units: Units = None) -> Window:
     """`demand` hour by hour as `hourly_demand` gives it, `capacity` one value."""
     given = Arguments(units)
@@ -241,7 +240,7 @@ class Plan:
         return _report.html(self._lines())
 
 
-@_described_by(_core.closure_plan)
+@described_by(_core.closure_plan)
 def plan(
     *,
     speed: Any,

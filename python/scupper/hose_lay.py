@@ -21,8 +21,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from scupper import _core, _report
-from scupper._arguments import Arguments, Units
-from scupper._described import described_by
+from scupper._arguments import Arguments, Units, described_by
 from scupper._files import read_text, write_whole
 from scupper._frames import frame, suffixed
 from scupper.errors import InputError

@@ -10,8 +10,8 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._arguments import Arguments, Units, result
-from scupper._described import described_by as _described_by
+from scupper._arguments import Arguments, Units, described_by, result
+from scupper._hoses import fittings, hoses, published_coefficients
 from scupper.errors import InputError, UnknownNameError
 from scupper.hose_lay import HoseLay, LaySolution, LaySweep
 from scupper.pumps import npsh_available, standard_atmosphere
@@ -23,12 +23,15 @@ __all__ = [
     "HoseLay",
     "LaySolution",
     "LaySweep",
+    "fittings",
     "friction_factor",
     "friction_loss",
+    "hoses",
     "nozzle_flow",
     "nozzle_pressure",
     "nozzle_reaction",
     "npsh_available",
+    "published_coefficients",
     "rated_nozzle_flow",
     "standard_atmosphere",
     "water_density",
@@ -45,7 +48,7 @@ def _add_density(given: Arguments, density: Any, temperature: Any) -> None:
     given.add("density", density, "kg/m3")
 
 
-@_described_by(_core.nozzle_flow)
+@described_by(_core.nozzle_flow)
 def nozzle_flow(
     bore: Any,
     pressure: Any,
@@ -64,7 +67,7 @@ def nozzle_flow(
     return result(_core.nozzle_flow(*given.shaped()), "m3/s")
 
 
-@_described_by(_core.nozzle_pressure)
+@described_by(_core.nozzle_pressure)
 def nozzle_pressure(
     bore: Any,
     flow: Any,
@@ -83,7 +86,7 @@ def nozzle_pressure(
     return result(_core.nozzle_pressure(*given.shaped()), "Pa")
 
 
-@_described_by(_core.rated_nozzle_flow)
+@described_by(_core.rated_nozzle_flow)
 def rated_nozzle_flow(
     rated_flow: Any, rated_pressure: Any, pressure: Any, *, units: Units = None
 ) -> Quantity:
@@ -95,7 +98,7 @@ def rated_nozzle_flow(
     return result(_core.rated_nozzle_flow(*given.shaped()), "m3/s")
 
 
-@_described_by(_core.nozzle_reaction)
+@described_by(_core.nozzle_reaction)
 def nozzle_reaction(
     flow: Any,
     pressure: Any,
@@ -112,7 +115,7 @@ def nozzle_reaction(
     return result(_core.nozzle_reaction(*given.shaped()), "N")
 
 
-@_described_by(_core.friction_factor)
+@described_by(_core.friction_factor)
 def friction_factor(reynolds: Any, relative_roughness: Any) -> Any:
     """Plain numbers in, a plain number or array out."""
     given = Arguments()
@@ -207,7 +210,7 @@ def _form(name: str) -> str:
     return begin[0]
 
 
-@_described_by(_core.water_density)
+@described_by(_core.water_density)
 def water_density(temperature: Any, *, units: Units = None) -> Quantity:
     """In kg/m³."""
     given = Arguments(units)
@@ -215,7 +218,7 @@ def water_density(temperature: Any, *, units: Units = None) -> Quantity:
     return result(_core.water_density(*given.shaped()), "kg/m3")
 
 
-@_described_by(_core.water_viscosity)
+@described_by(_core.water_viscosity)
 def water_viscosity(temperature: Any, *, units: Units = None) -> Quantity:
     """The dynamic viscosity, in Pa s."""
     given = Arguments(units)

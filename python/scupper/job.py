@@ -88,7 +88,8 @@ class Job:
         words = {k: v for k, v in everything.items() if k in _core.job_keys()}
         core = self._core
         if words:
-            core = Job.from_dict(self.to_dict() | words)._core
+            before = self if "hoses" not in words else Job(core.without_hose_values())
+            core = Job.from_dict(before.to_dict() | words)._core
         for key, value in everything.items():
             if key not in words:
                 core = core.with_input(key, json.dumps(_plain(value, key)))

@@ -9,8 +9,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._arguments import Arguments, Units, result
-from scupper._described import described_by
+from scupper._arguments import Arguments, Units, described_by, result
 
 if TYPE_CHECKING:
     from scupper.units import Quantity

@@ -97,6 +97,13 @@ def test_a_nozzle_that_pushes_hard_is_said(county: sc.Inventory, job: sc.Job) ->
     assert any("bucket" in w for w in bucket.warnings)
 
 
+def test_nobody_holds_the_bar_of_a_truck(county: sc.Inventory, job: sc.Job) -> None:
+    flusher = job.replace(ways={"deck_top": "flusher", "gutter": "flusher"})
+    bar = sc.estimate(county["TC-0001"], flusher)
+    assert bar.nozzles["flusher"].reaction.to("lbf").magnitude > 60
+    assert not any("reaction of the flusher" in warning for warning in bar.warnings)
+
+
 def test_washing_without_water_is_refused_by_name(county: sc.Inventory, job: sc.Job) -> None:
     dry = sc.estimate(county["TC-0001"], job.replace(wash_water="none"))
     assert any("deck hand line" in w and "dry removal" in w for w in dry.warnings)

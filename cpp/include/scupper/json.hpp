@@ -5,5 +5,6 @@
 #include "scupper/json/estimate_document.hpp"
 #include "scupper/json/forms.hpp"
 #include "scupper/json/hose_lay.hpp"
+#include "scupper/json/hose_library.hpp"
 #include "scupper/json/job_schema.hpp"
 #include "scupper/json/structure.hpp"

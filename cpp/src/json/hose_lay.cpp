@@ -115,6 +115,8 @@ LaySegment read_segment(const Json& json, std::size_t i, const std::string& path
         out.working_pressure = hose.working_pressure;
     } else {
         v.require("bore");
+    }
+    if (!v.has("hose") || v.has("roughness") || v.has("c") || v.has("coefficient")) {
         v.one_of({"roughness", "c", "coefficient"});
     }
     v.require("length");

@@ -9,16 +9,17 @@
 
 namespace scupper::json::detail {
 
-/// A hose by its name: bore and friction, without length; the pressure that its maker allows.
+/// A hose by its name: likely bore and roughness, without length; the pressure that its maker
+/// allows.
 struct NamedHose {
     hydraulics::Segment<> hose;
     std::optional<Pressure<>> working_pressure;
 };
 
-/// Throws UnknownNameError where no hose is of this name.
+/// Throws UnknownNameError `hose.kind` where no shipped hose is of this name.
 NamedHose named_hose(const std::string& name, const std::string& path);
 
-/// K of a fitting by its name; throws UnknownNameError where none is of this name.
+/// Likely K of a shipped fitting; throws UnknownNameError `fitting.kind` where none is of this name.
 double fitting_loss(const std::string& name, const std::string& path);
 
 } // namespace scupper::json::detail

@@ -184,7 +184,12 @@ Setting read_setting(const std::string& key, const Json& value, const ValueConte
                      const std::string& path) {
     const std::string full = estimate::full_key(key);
     const std::string where = path + "." + key;
-    const LayoutField& field = context.layout->fields()[context.layout->at(full, where)];
+    return read_field(context.layout->fields()[context.layout->at(full, where)], value, context,
+                      where);
+}
+
+Setting read_field(const LayoutField& field, const Json& value, const ValueContext& context,
+                   const std::string& where) {
     Uncertain result;
     result.basis = context.basis;
     Provenance origin = context.origin;

@@ -39,6 +39,9 @@ struct ValueContext {
 /// Reads the value of a schema key, or of one of its short names.
 Setting read_setting(const std::string& key, const Json& value, const ValueContext& context,
                      const std::string& path);
+/// Reads the value of one field; `where` names it in errors.
+Setting read_field(const LayoutField& field, const Json& value, const ValueContext& context,
+                   const std::string& where);
 /// Writes a value in SI units with all its digits.
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency);
 

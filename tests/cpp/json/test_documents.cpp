@@ -181,3 +181,30 @@ TEST_CASE("every shipped value says where it comes from") {
             (s.origin->source == "common practice" || s.origin->source == "invented for the demo"));
     }
 }
+
+TEST_CASE("a hose of the library gives a segment bore and roughness, and comes back the same") {
+    const std::string start = R"({"scupper_job": 1, "service": {"deck_top": "rinse"},
+        "methods": [{"name": "hand_line", "hose": ["supply"]}], "hoses": {"supply": ")";
+    const auto with = [&](const std::string& hose) {
+        return json::read_job(start + hose + "\"}}", "job.json", json::shipped_rates());
+    };
+    const Job job = with("rubber_lined_1_1_2in");
+    const Setting& bore = setting(job, "hose[supply].bore");
+    CHECK(bore.value.guess.low == Approx(1.5 * 0.0254));
+    CHECK(bore.value.guess.high > bore.value.guess.likely);
+    CHECK(
+        bore.origin->source ==
+        hose_of(json::shipped_hose_library(), "rubber_lined_1_1_2in", "here").bore.origin->source);
+    CHECK(setting(job, "hose[supply].roughness").origin->source == "common practice");
+    const std::string written = json::write_job(job);
+    CHECK(json::write_job(json::read_job(written, "again", RateBook{})) == written);
+    try {
+        with("rubber_lined_1_1_4");
+        FAIL("was accepted");
+    } catch (const UnknownNameError& e) {
+        CHECK(e.path() == "job.hoses.supply");
+        CHECK(e.allowed() == "\"rubber_lined_1_1_4in\"?");
+    }
+    CHECK(refused<InputError>(R"({"scupper_job": 1, "hoses": ["supply"]})").id() == "json.type");
+    CHECK(refused<InputError>(R"({"scupper_job": 1, "hoses": {"supply": 3}})").id() == "json.type");
+}

@@ -77,6 +77,27 @@ TEST_CASE("a lay written and read back is the same, and flows the same") {
           Approx(hydraulics::solve(lay).pump.flow.si()).epsilon(1e-13));
 }
 
+TEST_CASE("shipped hoses and fittings are known by name") {
+    const auto lay = json::read_hose_lay(
+        R"({"pump": {"pressure": "100 psi"}, "segments": [
+            {"hose": "rubber_lined_1_1_2in", "length": "100 ft", "fittings": ["gated_wye", "gun"]},
+            {"hose": "rubber_lined_1_1_2in", "length": "50 ft", "bore": "1.5 in",
+             "coefficient": 24, "working_pressure": "200 psi"}]})",
+        "lay");
+    const HoseLibrary& library = json::shipped_hose_library();
+    const HoseKind& kind = hose_of(library, "rubber_lined_1_1_2in", "hose");
+    const auto loss = [&](const char* name) {
+        return fitting_of(library, name, "fitting").loss_coefficient.value.guess.likely;
+    };
+    CHECK(lay.segments[0].hose.bore.si() == kind.bore.value.guess.likely);
+    CHECK(lay.segments[0].hose.roughness.si() == kind.roughness.value.guess.likely);
+    CHECK(lay.segments[0].hose.minor_loss == Approx(loss("gated_wye") + loss("gun")));
+    CHECK(lay.segments[0].working_pressure->si() == kind.working_pressure->value.guess.likely);
+    CHECK(lay.segments[1].hose.law == hydraulics::FrictionLaw::hose_coefficient);
+    CHECK(lay.segments[1].hose.bore.in(1.0_in) == Approx(1.5));
+    CHECK(lay.segments[1].working_pressure->in(1.0_psi) == Approx(200.0));
+}
+
 TEST_CASE("pumps of every kind are read and written") {
     for (const char* pump :
          {R"({"kind": "curve", "curve": [["0 gpm", "200 ft"], ["100 gpm", "80 psi"]], "speed": 0.9,
@@ -118,7 +139,7 @@ TEST_CASE("what cannot be a lay is refused at its place") {
     CHECK(refused_with(R"("length": "50 ft",)", "") == "json.missing lay.segments[2].length");
     CHECK(refused_with(R"("us_4_52_4_87")", R"("us_4_52")") == "json.word lay.segments[1].form");
     CHECK(refused_with(R"({"name": "wye", "loss_coefficient": 1.5})", R"("wie")") ==
-          "json.fitting lay.segments[0].fittings[0]");
+          "fitting.kind lay.segments[0].fittings[0]");
     CHECK(refused_with(R"("loss_coefficient": 0.3)", R"("loss_coefficient": -0.3)") ==
           "hydraulics.loss_coefficient lay.segments[0].fittings[1].loss_coefficient");
     CHECK(refused_with(R"("wear": "5 %")", R"("state": "worn")") ==
@@ -131,7 +152,7 @@ TEST_CASE("what cannot be a lay is refused at its place") {
           "json.word lay.pump.kind");
     CHECK(refused_with(R"("pressure": "120 psi",)", "") == "json.missing lay.pump.pressure");
     CHECK(refused_with(R"("bore": "1 in")", R"("hose": "garden")") ==
-          "json.hose lay.segments[2].hose");
+          "hose.kind lay.segments[2].hose");
 }
 
 TEST_CASE("two pumps, and a drooping curve, are refused with the reason") {

@@ -1,6 +1,7 @@
 #pragma once
 // What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
 
+#include "scupper/job/calendar.hpp"
 #include "scupper/job/haul.hpp"
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
@@ -23,8 +24,9 @@ enum class AtPosted { approach, half_fill, refuse };
 
 /// People who work side by side with the other parties of their stage.
 struct Party {
-    std::string name;              ///< [text] what people call it
-    std::vector<std::string> work; ///< component_names or operations; the latter beat the former
+    std::string name; ///< [text] what people call it
+    std::vector<std::string>
+        work; ///< operations, component_names, crew_kind_names; the first named beat the others
 };
 
 /// Work that has the site to itself, with shifts and closures of its own. Stages follow each other.
@@ -52,9 +54,13 @@ struct Job {
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
     std::vector<Resource> charges;              ///< [-, n] amounts by the visit: screens, permits
     std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
+    std::map<std::string, std::string> hoses;   ///< hose segment to a hose of the library
     std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
     WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
+    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
+    std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
+    Calendar calendar;             ///< [-] the days on which a crew may work
     std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };
@@ -101,7 +107,7 @@ bool in_scope(const Job& job, const Operation& operation);
 std::vector<std::string> crew_names(const Job& job);
 
 /// The party that does an operation: the one that names it, else the one that names its component,
-/// else the first.
+/// else the one that names its kind of crew, else the first.
 ///
 /// @param job [-] the job
 /// @param operation [-] one of its operations
@@ -139,6 +145,38 @@ void spread_haul_values(Job& job);
 /// Errors: none.
 /// Source: own convention
 std::vector<std::string> hose_segments(const Job& job);
+
+/// Whether somebody holds the nozzle of a method, and so feels its reaction.
+///
+/// @param method [-] a way to bring water to bear
+/// @return [-] false for the bar of a flusher and for a nozzle without hose: a truck carries them
+/// Range: any method.
+/// Errors: none.
+/// Source: common practice
+/// Verified by: tests/cpp/job/test_hoses.cpp
+bool is_hand_held(const WashMethod& method);
+
+/// Gives hose segments the bore and roughness of their hose in the library, where the job has no
+/// value of its own.
+///
+/// @param job [-] the job to change; `hoses` says which hose a segment is
+/// @param library [-] hoses and fittings
+/// Range: any job.
+/// Errors: UnknownNameError `job.word` for a segment that no method has, `hose.kind` for a hose that
+/// the library does not have, each naming the nearest.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_hoses.cpp
+void fill_hose_values(Job& job, const HoseLibrary& library);
+
+/// Takes away what `fill_hose_values` gave, so that other hoses can be named.
+///
+/// @param job [-] the job to change; a value that is not the library's stays
+/// @param library [-] hoses and fittings
+/// Range: any job whose hoses are in the library.
+/// Errors: as `fill_hose_values`.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_hoses.cpp
+void clear_hose_values(Job& job, const HoseLibrary& library);
 
 /// Checks what can be checked without a structure: words, operations, and that every component in
 /// the scope has an operation that serves it.

@@ -11,7 +11,9 @@ namespace scupper::json {
 /// Reads a hose lay.
 ///
 /// Segments start at the pump or where another ends (`from`), nozzles end one (`at`). Friction goes
-/// by `roughness`, by `c` and `form`, or by `coefficient`: one of them. A nozzle has `bore` and
+/// by `roughness`, by `c` and `form`, or by `coefficient`: one of them. `hose` names a shipped hose,
+/// whose likely bore, roughness and working pressure count where the segment gives none of its own;
+/// `fittings` are names of shipped ones, whose likely K count, or objects with `loss_coefficient`. A nozzle has `bore` and
 /// `discharge_coefficient` (1 where left out), or `rated_flow` and `rated_pressure`. `wear` is the
 /// share by which a bore has grown: 0.05 or "5 %". Points of a pump's `curve` are pairs of flow and
 /// head, a length or a pressure.

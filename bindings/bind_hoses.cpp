@@ -1,0 +1,133 @@
+// The shipped hoses and fittings as columns, in a system of units.
+#include "convert.hpp"
+#include "docstrings.hpp"
+#include "scupper/estimate.hpp"
+#include "scupper/json.hpp"
+
+#include <limits>
+#include <optional>
+#include <pybind11/stl.h>
+#include <tuple>
+
+namespace scupper::python {
+
+namespace {
+
+using estimate::Show;
+
+/// Name, unit and values of a column; the unit of text and plain numbers is "1".
+using Column = std::tuple<std::string, std::string, py::object>;
+using Table = std::vector<Column>;
+
+constexpr double absent = std::numeric_limits<double>::quiet_NaN();
+constexpr std::string_view flow_key = "nozzle[tip].flow";
+
+/// Low, likely and high of one value of every row, then its source and date.
+class ValueColumns {
+  public:
+    ValueColumns(std::string name, Dimension dimension, const Show& show)
+        : name_(std::move(name)), dimension_(dimension), show_(&show) {}
+
+    void add(const std::optional<Setting>& value) {
+        low_.push_back(value ? shown(value->value.guess.low) : absent);
+        likely_.push_back(value ? shown(value->value.guess.likely) : absent);
+        high_.push_back(value ? shown(value->value.guess.high) : absent);
+        source_.push_back(value ? value->origin->source : "");
+        date_.push_back(value ? value->origin->date : "");
+    }
+    void put(Table& table) const {
+        const std::string unit =
+            dimension_ == dim::none ? "1" : show_->unit(dimension_, key()).name;
+        table.emplace_back(name_ + "_low", unit, py::cast(low_));
+        table.emplace_back(name_, unit, py::cast(likely_));
+        table.emplace_back(name_ + "_high", unit, py::cast(high_));
+        table.emplace_back(name_ + "_source", "1", py::cast(source_));
+        table.emplace_back(name_ + "_date", "1", py::cast(date_));
+    }
+
+  private:
+    /// As the input schema names it, so that a bore is shown in the unit of the trade.
+    std::string key() const { return "hose[kind]." + name_; }
+    double shown(double si) const { return show_->number(si, dimension_, key()); }
+
+    std::string name_;
+    Dimension dimension_;
+    const Show* show_;
+    std::vector<double> low_, likely_, high_;
+    std::vector<std::string> source_, date_;
+};
+
+Table hose_columns(const std::string& units) {
+    const Show show(units, "currency");
+    const std::vector<HoseKind>& hoses = json::shipped_hose_library().hoses;
+    ValueColumns bore("bore", dim::length, show), roughness("roughness", dim::length, show),
+        coefficient("coefficient", dim::none, show),
+        pressure("working_pressure", dim::pressure, show);
+    std::vector<double> nominal;
+    for (const HoseKind& hose : hoses) {
+        nominal.push_back(show.number(hose.nominal_bore, dim::length, "hose[kind].bore"));
+        bore.add(hose.bore);
+        roughness.add(hose.roughness);
+        coefficient.add(hose.coefficient);
+        pressure.add(hose.working_pressure);
+    }
+    Table table;
+    table.emplace_back("name", "1", texts(hoses, [](const HoseKind& h) { return h.name; }));
+    table.emplace_back("construction", "1",
+                       texts(hoses, [](const HoseKind& h) { return h.construction; }));
+    table.emplace_back("nominal_bore", show.unit(dim::length, "hose[kind].bore").name,
+                       py::cast(nominal));
+    for (const ValueColumns* value : {&bore, &roughness, &coefficient, &pressure}) {
+        value->put(table);
+    }
+    table.emplace_back("note", "1", texts(hoses, [](const HoseKind& h) { return h.note; }));
+    return table;
+}
+
+Table fitting_columns() {
+    const Show show("si", "currency");
+    const std::vector<FittingKind>& fittings = json::shipped_hose_library().fittings;
+    ValueColumns loss("loss_coefficient", dim::none, show);
+    for (const FittingKind& fitting : fittings) {
+        loss.add(fitting.loss_coefficient);
+    }
+    Table table;
+    table.emplace_back("name", "1", texts(fittings, [](const FittingKind& f) { return f.name; }));
+    loss.put(table);
+    table.emplace_back("note", "1", texts(fittings, [](const FittingKind& f) { return f.note; }));
+    return table;
+}
+
+Table coefficient_columns(const std::string& units) {
+    const Show show(units, "currency");
+    std::vector<std::string> hose;
+    std::vector<PublishedCoefficient> all;
+    for (const HoseKind& kind : json::shipped_hose_library().hoses) {
+        hose.insert(hose.end(), kind.published.size(), kind.name);
+        all.insert(all.end(), kind.published.begin(), kind.published.end());
+    }
+    using P = const PublishedCoefficient&;
+    const auto flow = [&](P p) {
+        return p.flow ? show.number(*p.flow, dim::flow, flow_key) : absent;
+    };
+    Table table;
+    table.emplace_back("hose", "1", py::cast(hose));
+    table.emplace_back("coefficient", "1", numbers<double>(all, [](P p) { return p.value; }));
+    table.emplace_back("flow", show.unit(dim::flow, flow_key).name, numbers<double>(all, flow));
+    table.emplace_back("source", "1", texts(all, [](P p) { return p.origin.source; }));
+    table.emplace_back("date", "1", texts(all, [](P p) { return p.origin.date; }));
+    table.emplace_back("basis", "1", texts(all, [](P p) { return p.basis; }));
+    table.emplace_back("note", "1", texts(all, [](P p) { return p.origin.note; }));
+    return table;
+}
+
+} // namespace
+
+void bind_hoses(py::module_& m) {
+    m.def("hoses", &hose_columns, doc("HoseKind"), py::arg("units"));
+    m.def("fittings", &fitting_columns, doc("FittingKind"));
+    m.def("published_coefficients", &coefficient_columns, doc("PublishedCoefficient"),
+          py::arg("units"));
+}
+
+} // namespace scupper::python
