@@ -20,6 +20,8 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_job(m);
     bind_derivation(m);
     bind_estimate(m);
+    bind_remedies(m);
+    bind_schedule(m);
     bind_workbook(m);
     bind_programme(m);
     bind_saved_estimate(m);

@@ -6,7 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._job_facts import devices, money_by_kind, scope, stretches
+from scupper._job_facts import asked_before, devices, money_by_kind, scope, stretches
 from scupper._paper import counted, measured, money, nice, render, short, words
 from scupper._structure_facts import described
 
@@ -47,6 +47,7 @@ def page(estimate: Estimate) -> str:
         scope=scope(estimate),
         kinds=money_by_kind(estimate),
         stretches=stretches(estimate),
+        asked=asked_before(estimate),
         most_quantities=_MOST_QUANTITIES,
         people=listed(crew(estimate)),
         pieces=listed(equipment(estimate)),
@@ -209,17 +210,8 @@ def _operations(estimate: Estimate) -> list[dict[str, Any]]:
 
 def worked(estimate: Estimate, operation: str) -> str:
     """The quantity that an operation works, empty where it works none."""
-    number, unit = _dirt_as_dirt(estimate, f"operation[{operation}].quantity")
+    number, unit = estimate._core.figure(f"operation[{operation}].quantity")
     return measured(number, unit) if number > 0 else ""
-
-
-def _dirt_as_dirt(estimate: Estimate, key: str) -> tuple[float, str]:
-    """A figure with its unit; a volume that is worked is of dirt, and shown in the unit of dirt."""
-    number, unit = estimate._core.figure(key)
-    if unit != estimate._core.figure("water.volume")[1]:
-        return number, unit
-    dirt_unit = estimate._core.figure("debris.volume")[1]
-    return float(_core.from_si(_core.to_si(number, unit, "m3", key), dirt_unit)), dirt_unit
 
 
 def known(estimate: Estimate, key: str) -> tuple[str, str]:
@@ -248,7 +240,7 @@ def _quantity_rows(estimate: Estimate) -> Iterator[dict[str, Any]]:
     labels = estimate.to_pandas().set_index("key")["label"]
     for slot in dict.fromkeys([*columns, *drivers]):
         key = f"takeoff[{slot}].quantity"
-        number, unit = _dirt_as_dirt(estimate, key)
+        number, unit = estimate._core.figure(key)
         if number > 0:
             basis, rests = known(estimate, key)
             yield {

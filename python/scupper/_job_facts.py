@@ -21,6 +21,22 @@ _WASH_WATER = {
 _SUMS = ("cost.direct", "cost.total")
 
 
+def asked_before(estimate: Estimate) -> str:
+    """What is asked for days before the work, and the days that leaves; empty without a notice."""
+    schedule = estimate.schedule()
+    rows = schedule.notices.to_dict("records")
+    asked = "; ".join(
+        f"{words(row['notice'])} {row['days_shortest']}–{row['days_usual']}–{row['days_longest']}"
+        for row in rows
+    )
+    notices = f"To ask for, days before the work: {asked}." if asked else ""
+    days = schedule.work_days
+    if not days:
+        return notices
+    first = f"The calendar allows work from {days[0]}, the last shift on {days[-1]}."
+    return f"{notices} {first}".strip()
+
+
 def scope(estimate: Estimate) -> str:
     """As "rinse of deck top, gutter; full clean of joint; wash water released as permitted"."""
     job = estimate.job.to_dict()

@@ -5,6 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
+from scupper import _core
+from scupper._paper import nice
 from scupper.units import registry
 
 if TYPE_CHECKING:
@@ -19,13 +21,40 @@ def warnings_of(estimate: Estimate) -> list[str]:
     """The bridge's weight posting; quantities no record tells, and how the price moves with
     them; a nozzle that pushes hard; washing that is refused because no water may be used."""
     posting = estimate._core.posting_warnings()
-    return [*posting, *_untold(estimate), *_reaction(estimate), *_refused(estimate)]
+    jets = [*_shortfalls(estimate), *_too_strong(estimate), *_reaction(estimate)]
+    return [*posting, *_untold(estimate), *jets, *_refused(estimate)]
+
+
+def _shortfalls(estimate: Estimate) -> Iterator[str]:
+    for row in _core.shortfalls(estimate._core):
+        line = row["method"].replace("_", " ")
+        found = (
+            f"the {line} has {row['flow']} at {row['pressure']} at the tip, less than "
+            f"{row['least_flow']} at {row['least_pressure']} ({row['source']})"
+        )
+        if not row["remedies"]:
+            yield f"{found}; no single change mends it"
+            continue
+        what, flow, pressure, total = row["remedies"][0]
+        yield (
+            f"{found}; cheapest remedy: {what}, {flow} at {pressure}, "
+            f"{estimate.currency} {total:,.0f} in all"
+        )
+
+
+def _too_strong(estimate: Estimate) -> Iterator[str]:
+    for row in _core.too_strong(estimate._core):
+        line = row["method"].replace("_", " ")
+        yield (
+            f"the {line} has {row['pressure']} at the tip; {row['surface']} is limited to between "
+            f"{row['from']} and {row['to']} ({row['source']})"
+        )
 
 
 def _untold(estimate: Estimate) -> Iterator[str]:
     for label, low, high, unit, worth in estimate._core.untold():
         counted = unit in ("each", "1")
-        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {unit}"
+        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {nice(unit)}"
         yield (
             f"{label} {shown}, not counted: over that range the price moves by "
             f"{estimate.currency} {worth:,.0f}"

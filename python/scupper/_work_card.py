@@ -15,6 +15,7 @@ from scupper._estimate_page import (
     shown,
     worked,
 )
+from scupper._job_facts import asked_before
 from scupper._paper import render
 from scupper._structure_facts import described
 
@@ -40,6 +41,7 @@ def work_card(estimate: Estimate) -> str:
         nozzles=estimate.nozzles,
         work=at_work,
         besides=besides,
+        asked=asked_before(estimate),
         on_site=shown(estimate, "hours.on_site"),
         water=shown(estimate, "water.volume"),
         refills=shown(estimate, "water.refills"),

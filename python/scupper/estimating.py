@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterable, Mapping
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
@@ -15,6 +16,7 @@ from scupper._shown import Nozzle, Quantities
 from scupper._stamp import stamp
 from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
+from scupper.scheduling import Day, Schedule, schedule
 from scupper.units import in_pint
 
 if TYPE_CHECKING:
@@ -25,6 +27,7 @@ if TYPE_CHECKING:
 
 _ASSUMPTIONS = ["key", "label", "low", "likely", "high", "basis", "source", "worth",
                 "total_at_low", "total_at_high"]  # fmt: skip
+_REMEDIES = ["method", "remedy", "flow", "pressure", "total", "change"]
 
 
 class Estimate:
@@ -158,6 +161,22 @@ class Estimate:
         return warnings_of(self)
 
     @cached_property
+    def remedies(self) -> pd.DataFrame:
+        """What mends a nozzle that falls short, the cheapest first: method, remedy, flow and
+        pressure at the tip with it, total and change of the total in `currency`.
+
+        Each remedy is one change alone, priced with the rest as it is; hire or purchase of a hose
+        or pump is not in it. Empty where every nozzle at work has what cleans.
+        """
+        rows = [
+            (short["method"], what, flow, pressure, total, total - self.cost.total)
+            for short in _core.shortfalls(self._core)
+            for what, flow, pressure, total in short["remedies"]
+        ]
+        columns = zip(*rows, strict=True) if rows else [[]] * len(_REMEDIES)
+        return frame(dict(zip(_REMEDIES, map(list, columns), strict=True)))
+
+    @cached_property
     def closure_plan(self) -> ClosurePlan:
         """Signs, tapers, buffer and devices of the closure, laid out from record and ``road.*``.
 
@@ -176,6 +195,31 @@ class Estimate:
         govern.
         """
         return self._core.cautions()
+
+    def schedule(
+        self, air: Mapping[Day, Any] | None = None, falling: Iterable[Day] = ()
+    ) -> Schedule:
+        """When the work can be done: notices as earliest dates, shifts as days of the calendar.
+
+        Parameters
+        ----------
+        air
+            Lowest temperature in the working hours by day, forecast or measured:
+            ``{"2027-04-05": "38 degF"}``. A day without is taken to be warm enough.
+        falling
+            Those of the days on which the air falls through the shift.
+
+        Returns
+        -------
+        Schedule
+            ``.notices``, ``.days``, ``.work_days``, ``.shifts``, ``.earliest``.
+
+        Raises
+        ------
+        InputError
+            Where a day is none, or the calendar holds too few days of work.
+        """
+        return schedule(self, air, falling)
 
     def ranges(self, draws: int = 512, seed: int = 1) -> pd.DataFrame:
         """The main figures with the range that draws of all uncertain inputs give them.

@@ -6,6 +6,7 @@ The head at the pump is a reservoir, segments are pipes, nozzles are emitters wi
 from __future__ import annotations
 
 import math
+import os
 from collections.abc import Mapping, Sequence
 from typing import Any
 
@@ -71,7 +72,7 @@ class Network:
 
     def __init__(self, lay: Mapping[str, Any], law: str, viscosity: float) -> None:
         self.project = en.createproject()
-        en.init(self.project, "", "", en.LPS, en.HW if law == "H-W" else en.DW)
+        en.init(self.project, os.devnull, "", en.LPS, en.HW if law == "H-W" else en.DW)
         self._set_options(viscosity)
         self.nodes = {"pump": self._node("pump", en.RESERVOIR)}
         head = number(lay["pump"]["pressure"]) / (DENSITY * GRAVITY)

@@ -129,8 +129,8 @@ def test_the_page_says_what_is_cleaned_how_and_by_whom(county: sc.Inventory, job
                   "all wash water collected", "4 × wash crew", "1 × bucket truck",
                   "tops of abutment seats"):  # fmt: skip
         assert words in text, words
-    dirt = priced.figure("operation[dry_pick_up_cap].quantity").to("yd**3").magnitude
-    assert f"dirt on caps {_paper.short(dirt)} yd³" in text
+    dirt = priced.figure("operation[dry_pick_up_cap].quantity").to("ft**3").magnitude
+    assert f"dirt on caps {_paper.short(dirt)} ft³" in text
 
 
 def test_the_kinds_of_cost_add_up(county: sc.Inventory, job: sc.Job) -> None:

@@ -31,7 +31,7 @@ def test_half_a_tank(county: sc.Inventory, job: sc.Job) -> None:
 
 def test_refused_with_the_weights(county: sc.Inventory, job: sc.Job) -> None:
     strict = job.replace(posting="refuse").override("TC-0002", LIMIT)
-    with pytest.raises(sc.InputError, match="23.01 short ton: refused"):
+    with pytest.raises(sc.InputError, match="loaded haul truck 31 short ton: refused"):
         sc.estimate(county["TC-0002"], strict)
     unpriced = sc.estimate_all(county, strict).unpriced.set_index("structure_id")
     assert "posted 15 short ton" in unpriced.loc["TC-0002", "reason"]

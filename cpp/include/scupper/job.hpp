@@ -1,4 +1,5 @@
 #pragma once
 // What a person asks for.
 
+#include "scupper/job/calendar.hpp"
 #include "scupper/job/job.hpp"

@@ -8,6 +8,7 @@ namespace scupper::closure {
 
 namespace {
 constexpr int both_ways_in_one_lane = 3;
+constexpr int one_way = 1;
 constexpr int two_way = 2;
 } // namespace
 
@@ -19,9 +20,10 @@ Kind kind_by_record(const Road& road) {
     if (road.lanes == 0) {
         return Kind::none;
     }
-    if (road.lanes == 1 && road.direction != 1) {
-        return road.direction == both_ways_in_one_lane ? Kind::full_closure
-                                                       : Kind::one_lane_two_way;
+    if (road.lanes == 1) {
+        const bool nobody_passes =
+            road.direction == both_ways_in_one_lane || road.direction == one_way;
+        return nobody_passes ? Kind::full_closure : Kind::one_lane_two_way;
     }
     if (is_freeway(road.functional_class)) {
         return Kind::freeway_lane;

@@ -82,11 +82,12 @@ bool is_needed(const Plan& plan, const std::string& key) {
     return true;
 }
 
-/// Given quantities come from a survey; the posted limit and the road from the record.
+/// Given quantities come from a survey; posted limit, clearance and road from the record.
 bool follows_from_structure(const std::string& key) {
     const bool road =
         key == "road.speed" || key == "road.lane_width" || key == "road.shoulder_width";
-    return road || key.starts_with("quantity[") || key == "posting.limit";
+    return road || key.starts_with("quantity[") || key == "posting.limit" ||
+           key == "site.clearance";
 }
 
 /// Dimensions follow from the record; what does not follow from the structure must be there.
@@ -117,8 +118,23 @@ void set_overrides(Plan& plan) {
 
 namespace detail {
 
+namespace {
+
+void require_not_worked(std::string_view key, const std::string& where) {
+    for (Slot s = 0; key.starts_with("quantity[") && s < slot_table.size(); ++s) {
+        if (follows_from_work(s) &&
+            key == "quantity[" + std::string(slot_table[s].key) + "].given") {
+            throw InputError({"job.given", where, "a value for what follows from the work",
+                              "values of the work itself: rates, dirt, tanks, trucks, shifts"});
+        }
+    }
+}
+
+} // namespace
+
 Uncertain checked(const Uncertain& value, const LayoutField& field, const std::string& path) {
     const std::string where = path + "." + field.key;
+    require_not_worked(field.key, where);
     check(value.guess, where);
     if (value.guess.low < field.least || value.guess.high > field.greatest) {
         throw InputError(

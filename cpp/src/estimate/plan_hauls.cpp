@@ -4,6 +4,7 @@
 #include "scupper/estimate/show.hpp"
 #include "scupper/hydraulics.hpp"
 
+#include <algorithm>
 #include <string>
 
 namespace scupper::estimate::detail {
@@ -15,8 +16,17 @@ bool runs_on_the_deck(const PlannedOperation& op) {
     return index_of(underside_names, op.component) < 0;
 }
 
+void add_stage(std::size_t stage, std::vector<std::size_t>& stages) {
+    if (std::find(stages.begin(), stages.end(), stage) == stages.end()) {
+        stages.push_back(stage);
+    }
+}
+
 PlannedHaul planned(const std::vector<Haul>& trucks, std::size_t row, const Plan& plan) {
-    PlannedHaul result{trucks[row].name, {}, {}, trucks[row].dump == DumpWhen::after_shift};
+    PlannedHaul result;
+    result.name = trucks[row].name;
+    result.after_shift = trucks[row].dump != DumpWhen::in_shift;
+    result.each_shift = trucks[row].dump == DumpWhen::each_shift;
     for (std::size_t kind = 0; kind < dirt_names.size(); ++kind) {
         result.carries[kind] = carries(trucks, row, dirt_names[kind]);
     }
@@ -25,6 +35,9 @@ PlannedHaul planned(const std::vector<Haul>& trucks, std::size_t row, const Plan
         const bool has_dirt = index_of(dirt_names, op.component) >= 0;
         const bool its_own = carries(trucks, row, op.component) && (has_dirt || !carries_the_rest);
         result.picks_up.push_back(its_own && runs_on_the_deck(op));
+        if (has_dirt && op.in_scope && carries(trucks, row, op.component)) {
+            add_stage(plan.parties[op.party].stage, result.stages);
+        }
     }
     return result;
 }
@@ -78,9 +91,7 @@ void require_payload(const Plan& plan) {
 
 void require_dry_trips(const Plan& plan) {
     for (const PlannedOperation& op : plan.operations) {
-        const bool states_water = op.timing == Timing::rate || op.timing == Timing::clock_rate;
-        const bool follows = op.driver == slot("dump_count") || op.driver == slot("refill_count");
-        if (op.in_scope && follows && states_water) {
+        if (op.in_scope && follows_from_water(op.driver) && is_rated(op.timing)) {
             require_no_water(plan, op);
         }
     }
@@ -93,7 +104,7 @@ bool haul_needs(const Job& job, const std::string& key) {
     for (const Haul& haul : haul_trucks(job)) {
         const std::string row = "haul[" + haul.name + "].";
         if (key == row + "people" || key == row + "wage") {
-            return haul.dump == DumpWhen::after_shift;
+            return haul.dump != DumpWhen::in_shift;
         }
     }
     return true;

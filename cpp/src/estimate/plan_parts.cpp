@@ -20,6 +20,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.always |= word == "always";
         condition.over_water |= word == "over_water";
         condition.not_over_water |= word == "not_over_water";
+        condition.navigable |= word == "navigable";
         condition.over_road |= word == "over_road";
         condition.over_rail |= word == "over_rail";
         condition.underside |= word == "underside";
@@ -41,12 +42,30 @@ std::size_t method_row(const Job& job, const std::string& name) {
 }
 
 PlannedMethod planned(const WashMethod& method, const std::vector<std::string>& segments) {
-    PlannedMethod result{method.name, {}};
+    PlannedMethod result{method.name, {}, method.truck == TruckPlace::below, false};
     for (const std::string& name : method.hose) {
         const auto found = std::find(segments.begin(), segments.end(), name);
         result.hose.push_back(static_cast<std::size_t>(found - segments.begin()));
     }
     return result;
+}
+
+bool washes_the_underside_only(const std::string& method, const Job& job) {
+    return std::all_of(job.operations.begin(), job.operations.end(), [&](const Operation& op) {
+        return op.method != method || !in_scope(job, op) ||
+               index_of(underside_names, op.component) >= 0;
+    });
+}
+
+std::vector<std::size_t> users_of(const std::string& equipment, const Job& job) {
+    std::vector<std::size_t> users;
+    for (std::size_t row = 0; row < job.operations.size(); ++row) {
+        const std::vector<std::string>& needs = job.operations[row].equipment;
+        if (std::find(needs.begin(), needs.end(), equipment) != needs.end()) {
+            users.push_back(row);
+        }
+    }
+    return users;
 }
 
 std::string cost_label(std::string name) {
@@ -102,14 +121,15 @@ void plan_operations(Plan& plan) {
     const std::vector<std::string> segments = hose_segments(plan.job);
     for (const WashMethod& method : plan.job.methods) {
         plan.methods.push_back(planned(method, segments));
+        plan.methods.back().underside = washes_the_underside_only(method.name, plan.job);
+        plan.lifts_from_below |= plan.methods.back().from_below;
     }
     std::size_t input_row = 0;
     for (const Operation& op : plan.job.operations) {
-        const bool by_rate = op.timing == Timing::rate || op.timing == Timing::clock_rate;
         plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing,
                                    method_row(plan.job, op.method), in_scope(plan.job, op),
                                    condition_of(op.when), party_of(plan.job, op),
-                                   by_rate ? input_row++ : 0});
+                                   is_rated(op.timing) ? input_row++ : 0});
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));
@@ -122,9 +142,19 @@ void plan_operations(Plan& plan) {
     for (const Caution& c : plan.job.cautions) {
         plan.cautions.push_back(condition_of(c.when));
     }
+    for (const JetLimit& limit : plan.job.jets.limits) {
+        plan.jet_limits.push_back(condition_of(limit.when));
+    }
+    for (const Notice& n : plan.job.notices) {
+        plan.notices.push_back(condition_of(n.when));
+    }
+    for (const ClosedSeason& season : plan.job.calendar.closed) {
+        plan.seasons.push_back(condition_of(season.when));
+    }
     for (const Resource& r : plan.job.equipment) {
         plan.equipment.push_back(condition_of(r.when));
         plan.equipment_labels.push_back(cost_label(r.name));
+        plan.equipment_users.push_back(users_of(r.name, plan.job));
     }
 }
 

@@ -1,10 +1,12 @@
 #include "posting.hpp"
 
+#include "scupper/debris.hpp"
 #include "scupper/estimate/estimate.hpp"
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/hydraulics.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scupper::estimate {
@@ -52,6 +54,11 @@ Posting decided(const Weights& w, AtPosted wish) {
     return Posting::approach;
 }
 
+/// A haul truck is weighed at its legal weight: it comes with the dirt of others aboard.
+Mass<> loaded_haul(const Resolved& r, std::size_t haul) {
+    return priced_inputs(r).get<"haul.gross_limit">(haul);
+}
+
 std::size_t limit_place(const Plan& plan) {
     return plan.inputs.place(input_place("posting.limit"), 0);
 }
@@ -74,6 +81,16 @@ std::string weights_text(const Resolved& r) {
     return limit_text(r) + "; loaded water truck " + weight(r, weights_of(r).loaded);
 }
 
+std::string spaced(std::string name) {
+    std::replace(name.begin(), name.end(), '_', ' ');
+    return name == any_haul_name ? "haul truck" : name;
+}
+
+std::string haul_text(const Resolved& r, std::size_t haul) {
+    return "loaded " + spaced(r.model.plan->hauls[haul].name) + " " +
+           weight(r, loaded_haul(r, haul));
+}
+
 std::string what_is_done(const Estimate& e) {
     const Show show(e.plan->job);
     switch (e.resolved.model.posting) {
@@ -87,8 +104,14 @@ std::string what_is_done(const Estimate& e) {
         return "its tank is filled to " + show.text(e.figure(key), dim::volume, key) + " only";
     }
     default:
-        return "it is within the limit; other trucks are not weighed";
+        return "it is within the limit";
     }
+}
+
+std::string carried_text(const Estimate& e, std::size_t haul) {
+    const char* const key = "takeoff[carried_dirt_volume].quantity";
+    return haul_text(e.resolved, haul) + ": it stays on the approach, " +
+           Show(e.plan->job).text(e.figure(key), dim::volume, key) + " of dirt carried to it";
 }
 
 } // namespace
@@ -104,13 +127,32 @@ void put_posted_limit(const Structure& structure, Resolved& r) {
     }
 }
 
+namespace {
+
+/// Less dirt aboard would mean more trips than carrying it is worth.
+void decide_hauls(Resolved& r) {
+    Model& model = r.model;
+    const Mass<> limit = priced_inputs(r).get<"posting.limit">();
+    const bool refuses = model.plan->job.posting == AtPosted::refuse;
+    for (std::size_t row = 0; row < model.haul_stays_off.size(); ++row) {
+        model.haul_stays_off[row] = is_above(loaded_haul(r, row), limit);
+        if (model.haul_stays_off[row] && refuses) {
+            model.posting = Posting::refused;
+        }
+    }
+}
+
+} // namespace
+
 void decide_posting(const Structure& structure, Resolved& r) {
     const Inputs<double> in = priced_inputs(r);
     const bool limited = !std::isnan(in.get<"posting.limit">().si());
     const bool has_truck = !std::isnan(in.get<"tank.volume">().si()); // a take-off alone has none
     const auto sign = takeoff::weight_sign(structure.codes.posting);
+    r.model.haul_stays_off.assign(r.model.plan->hauls.size(), 0);
     if (limited && has_truck) {
         r.model.posting = decided(weights_of(r), r.model.plan->job.posting);
+        decide_hauls(r);
     } else {
         r.model.posting = sign == takeoff::WeightSign::closed ? Posting::closed : Posting::none;
     }
@@ -130,6 +172,18 @@ bool stops_work(Posting posting) {
            posting == Posting::refused || posting == Posting::closed;
 }
 
+namespace {
+
+std::string heavy_hauls(const Resolved& r) {
+    std::string text;
+    for (std::size_t row = 0; row < r.model.haul_stays_off.size(); ++row) {
+        text += r.model.haul_stays_off[row] ? ", " + haul_text(r, row) : "";
+    }
+    return text;
+}
+
+} // namespace
+
 std::string posting_reason(const Resolved& r) {
     switch (r.model.posting) {
     case Posting::too_heavy:
@@ -139,7 +193,7 @@ std::string posting_reason(const Resolved& r) {
         return weights_text(r) +
                ": it stays on the approach, where a method without hose cannot work";
     case Posting::refused:
-        return weights_text(r) + ": refused by the job";
+        return weights_text(r) + heavy_hauls(r) + ": refused by the job";
     case Posting::closed:
         return "closed to all traffic (item 41 K); posting.limit, where the owner admits a truck";
     default:
@@ -153,6 +207,11 @@ std::vector<std::string> posting_warnings(const Estimate& e) {
     std::vector<std::string> found;
     if (e.resolved.model.posting != Posting::none) {
         found.push_back(weights_text(e.resolved) + ": " + what_is_done(e));
+    }
+    for (std::size_t row = 0; row < e.plan->hauls.size(); ++row) {
+        if (e.resolved.model.haul_stays_off[row]) {
+            found.push_back(carried_text(e, row));
+        }
     }
     switch (takeoff::weight_sign(e.structure.codes.posting)) {
     case takeoff::WeightSign::recommended:

@@ -8,6 +8,7 @@ template <class T>
 Workspace<T>::Workspace(const Plan& plan) : figures(plan.figures) {
     crews.resize(1 + plan.stages.size() + plan.parties.size());
     picked_up.resize(plan.hauls.size());
+    loads.resize(plan.hauls.size());
     lines.resize(plan.methods.size());
     slowing.resize(plan.methods.size());
     for (std::size_t i = 0; i < lines.size(); ++i) {

@@ -1,5 +1,6 @@
 #include "price_steps.hpp"
 
+#include <algorithm>
 #include <array>
 
 namespace scupper::estimate::detail {
@@ -63,6 +64,32 @@ debris::Bulk<T> drains(const Inputs<T>& in, const Workspace<T>& ws) {
     return total;
 }
 
+bool is_any_off(const Model& model) {
+    return std::find(model.haul_stays_off.begin(), model.haul_stays_off.end(), 1) !=
+           model.haul_stays_off.end();
+}
+
+/// Whether a kind of dirt is carried to a truck that may not come onto the bridge.
+bool is_carried(const Model& model, std::size_t kind) {
+    for (std::size_t row = 0; row < model.haul_stays_off.size(); ++row) {
+        if (model.haul_stays_off[row] && model.plan->hauls[row].carries[kind]) {
+            return true;
+        }
+    }
+    return false;
+}
+
+template <class T>
+Volume<T> carried(const Model& model, const Workspace<T>& ws) {
+    Volume<T> sum(T(0.0));
+    for (std::size_t kind = 0; kind < ws.dirt.size(); ++kind) {
+        if (is_carried(model, kind)) {
+            sum += ws.dirt[kind].volume;
+        }
+    }
+    return sum;
+}
+
 } // namespace
 
 template <class T>
@@ -84,6 +111,9 @@ void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     }
     if (cleans(model, "drain")) {
         ws.dirt[drain_row] = drains(in, ws);
+    }
+    if (is_any_off(model)) {
+        put_quantity(slot("carried_dirt_volume"), carried(model, ws).si(), ws);
     }
     debris::Bulk<T> total;
     for (const debris::Bulk<T>& dirt : ws.dirt) {

@@ -29,7 +29,9 @@ void collect_wash_water(const Model& model, const Inputs<T>& in, Workspace<T>& w
     for (const Volume<T>& water : ws.picked_up) {
         picked_up += water;
     }
-    ws.picked_up[model.plan->collecting_haul] += max_of(all - picked_up, Volume<T>(T(0.0)));
+    const Volume<T> rest = max_of(all - picked_up, Volume<T>(T(0.0)));
+    put_quantity(slot("collected_water_volume"), rest.si(), ws);
+    ws.picked_up[model.plan->collecting_haul] += rest;
 }
 
 template <class T>
@@ -76,8 +78,7 @@ Count<T> loads_of(const Model& model, std::size_t row, const Inputs<T>& in, Work
                         in.template get<"haul.water_aboard">(row), water),
         row);
     const debris::Bulk<T> truck{in.template get<"haul.volume">(row), payload};
-    return ws.figures.template set<"haul.loads">(
-        debris::loads(hauled(model, row, water, ws), truck, shares_loads(model)), row);
+    return debris::loads(hauled(model, row, water, ws), truck, shares_loads(model));
 }
 
 /// A wet load decants before it is dumped.
@@ -107,22 +108,63 @@ void price_trips(const Model& model, std::size_t row, const Count<T>& loads, con
         cost::hire(time, in.template get<"haul.people">(row), in.template get<"haul.wage">(row));
 }
 
+template <class T>
+T shifts_worked(const PlannedHaul& haul, const Plan& plan, const Workspace<T>& ws) {
+    T shifts(0.0);
+    for (const std::size_t stage : haul.stages) {
+        const std::size_t crew = plan.stages[stage].crew;
+        shifts = shifts + ws.crews[crew].outing.shifts;
+    }
+    return named("shifts it works in", shifts);
+}
+
+/// The loads of every truck, and of all; the trucks that are emptied after every shift count again
+/// once the shifts are known.
+template <class T>
+void put_loads(Workspace<T>& ws) {
+    Count<T> all(T(0.0));
+    for (std::size_t row = 0; row < ws.loads.size(); ++row) {
+        all += ws.figures.template set<"haul.loads">(ws.loads[row], row);
+    }
+    all = ws.figures.template set<"debris.loads">(all);
+    put_quantity(slot("dump_count"), number(all), ws);
+}
+
 } // namespace
 
 template <class T>
 void price_hauls(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     ws.haul = {};
     pick_up_water(model, in, ws);
-    Count<T> all(T(0.0));
     for (std::size_t row = 0; row < model.plan->hauls.size(); ++row) {
-        const Count<T> loads = loads_of(model, row, in, ws);
-        price_trips(model, row, loads, in, ws);
-        all += loads;
+        ws.loads[row] = loads_of(model, row, in, ws);
+        if (!model.plan->hauls[row].each_shift) {
+            price_trips(model, row, ws.loads[row], in, ws);
+        }
     }
-    all = ws.figures.template set<"debris.loads">(all);
-    put_quantity(slot("dump_count"), number(all), ws);
+    put_loads(ws);
+}
+
+template <class T>
+void price_shift_dumps(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
+    const T none(0.0);
+    bool any = false;
+    for (std::size_t row = 0; row < model.plan->hauls.size(); ++row) {
+        const PlannedHaul& haul = model.plan->hauls[row];
+        if (haul.each_shift) {
+            const T full = named("full loads", number(ws.loads[row]));
+            const T shifts = shifts_worked(haul, *model.plan, ws);
+            ws.loads[row] = Count<T>(choose(full > none, max_of(full, shifts), none));
+            price_trips(model, row, ws.loads[row], in, ws);
+            any = true;
+        }
+    }
+    if (any) {
+        put_loads(ws);
+    }
 }
 
 SCUPPER_INSTANTIATE_STEP(price_hauls);
+SCUPPER_INSTANTIATE_STEP(price_shift_dumps);
 
 } // namespace scupper::estimate::detail

@@ -237,6 +237,7 @@ template <class T>
 void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     book_crews(model, in, ws);
     book_operations(model, ws);
+    price_shift_dumps(model, in, ws);
     write_crews(model, ws);
     write_productive_hours(model, ws);
     const CrewHours<T>& all = ws.crews[everyone];

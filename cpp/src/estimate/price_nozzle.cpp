@@ -4,6 +4,21 @@ namespace scupper::estimate::detail {
 
 namespace {
 
+/// A truck on the ground lifts the water to the girders, or over their depth to the deck, through as
+/// much more hose.
+template <class T>
+void lift_from_below(const PlannedMethod& method, const Inputs<T>& in, hydraulics::Line<T>& line) {
+    if (!method.from_below || line.hose.empty()) {
+        return;
+    }
+    const Length<T> to_girders = in.template get<"site.clearance">();
+    const Length<T> height =
+        named("height above the truck",
+              method.underside ? to_girders : to_girders + in.template get<"girder.depth">());
+    line.rise += height;
+    line.hose.back().length += height;
+}
+
 template <class T>
 void fill_line(std::size_t row, const PlannedMethod& method, const Inputs<T>& in,
                hydraulics::Line<T>& line) {
@@ -20,6 +35,7 @@ void fill_line(std::size_t row, const PlannedMethod& method, const Inputs<T>& in
         segment.minor_loss = in.template get<"hose.minor_loss">(hose);
         line.rise += in.template get<"hose.rise">(hose);
     }
+    lift_from_below(method, in, line);
     line.nozzle = {in.template get<"nozzle.bore">(row),
                    in.template get<"nozzle.discharge_coefficient">(row)};
 }

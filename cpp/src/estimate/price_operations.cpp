@@ -116,8 +116,7 @@ bool is_work(const PlannedOperation& op) {
 
 /// Whether its quantity follows from the water and the dirt of all the others.
 bool follows(const PlannedOperation& op) {
-    return op.timing == Timing::refill || op.driver == slot("refill_count") ||
-           op.driver == slot("dump_count");
+    return op.timing == Timing::refill || follows_from_water(op.driver);
 }
 
 } // namespace

@@ -26,6 +26,9 @@ void price_debris(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 /// Loads, dump trips and what they cost; needs the water of all operations.
 template <class T>
 void price_hauls(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
+/// Loads and dump trips of the trucks that are emptied after every shift; needs the shifts.
+template <class T>
+void price_shift_dumps(const Model& model, const Inputs<T>& in, Workspace<T>& ws);
 /// Time and water of every operation, the loads in between.
 template <class T>
 void price_operations(const Model& model, const Inputs<T>& in, Workspace<T>& ws);

@@ -55,6 +55,13 @@ bool reaches_underside(const Plan& plan, const Model& model) {
     return false;
 }
 
+/// Equipment that no operation names is there for all of them.
+bool is_used(const std::vector<std::size_t>& users, const Model& model) {
+    return users.empty() || std::any_of(users.begin(), users.end(), [&](std::size_t operation) {
+               return model.active[operation] != 0;
+           });
+}
+
 void decide_activity(const Plan& plan, Model& model) {
     model.underside = reaches_underside(plan, model);
     model.active.resize(plan.operations.size());
@@ -77,7 +84,8 @@ void decide_activity(const Plan& plan, Model& model) {
     }
     model.active_equipment.resize(plan.equipment.size());
     for (std::size_t i = 0; i < plan.equipment.size(); ++i) {
-        model.active_equipment[i] = holds(plan.equipment[i], model, plan.equipment_crews[i]);
+        model.active_equipment[i] = holds(plan.equipment[i], model, plan.equipment_crews[i]) &&
+                                    is_used(plan.equipment_users[i], model);
     }
 }
 
@@ -127,6 +135,14 @@ void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved&
         if (!std::isnan(plan.base[place].guess.likely)) {
             mark_told(place, plan, r); // and this quantity
         }
+    }
+}
+
+/// The height over which a line from below lifts its water, unless the job gives it.
+void put_clearance(const Structure& structure, const Plan& plan, Resolved& r) {
+    const std::size_t place = plan.inputs.place(input_place("site.clearance"), 0);
+    if (plan.lifts_from_below && std::isnan(plan.base[place].guess.likely)) {
+        put(plan, place, takeoff::infer_clearance(structure), r);
     }
 }
 
@@ -211,8 +227,9 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
     const bool dry = model.beneath.water || model.plan->job.wash_water == WashWater::none;
     return c.always || (c.over_water && model.beneath.water) ||
            (c.not_over_water && !model.beneath.water) || (c.over_road && model.beneath.road) ||
-           (c.dry_removal && dry) || (c.wet_removal && !dry) ||
-           (c.over_rail && model.beneath.rail) || (c.underside && model.underside) ||
+           (c.navigable && model.beneath.navigable) || (c.dry_removal && dry) ||
+           (c.wet_removal && !dry) || (c.over_rail && model.beneath.rail) ||
+           (c.underside && model.underside) ||
            (c.steel_underside && model.underside && model.steel) ||
            (c.posted && model.posting != Posting::none) ||
            (c.closures & closures_around(model, crew)) != 0;
@@ -226,6 +243,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.model.shape = inferred.shape;
     r.model.given.fill(false);
     r.model.beneath = beneath(structure.codes.service_under);
+    r.model.beneath.navigable = structure.codes.navigation == 1;
     r.model.steel = is_steel(structure.codes.material);
     r.verdict = inferred.verdict;
     r.untold = inferred.untold;
@@ -234,6 +252,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.stream = hash_text(key);
     put_inferred(inferred, plan, r);
     detail::put_posted_limit(structure, r);
+    put_clearance(structure, plan, r);
     for (const auto& [place, value] : measured) {
         put_measured(place, value, plan, r);
     }

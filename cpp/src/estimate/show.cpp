@@ -15,11 +15,20 @@ constexpr int digits = 4;
 /// Work by area or length is known by its rate; drains by minutes each.
 bool is_shown_as_rate(const Dimension& d, std::string_view key) {
     return key.ends_with(".time_per_unit") &&
-           (d == dim::time / dim::area || d == dim::time / dim::length);
+           (d == dim::time / dim::area || d == dim::time / dim::length ||
+            d == dim::time / dim::volume);
 }
 
-std::string_view rate_unit(const Dimension& d, UnitSystem system) {
+/// Water is counted in gallons or litres, dirt in feet or metres.
+bool is_dirt(std::string_view key) {
+    return key.find("dirt") != key.npos || key.find("dry_pick_up") != key.npos;
+}
+
+std::string_view rate_unit(const Dimension& d, std::string_view key, UnitSystem system) {
     const bool us = system == UnitSystem::us;
+    if (d == dim::time / dim::volume) {
+        return is_dirt(key) ? (us ? "ft3/h" : "m3/h") : (us ? "gal/min" : "L/min");
+    }
     if (d == dim::time / dim::area) {
         return us ? "ft2/h" : "m2/h";
     }
@@ -52,10 +61,13 @@ Unit Show::unit(const Dimension& dimension, std::string_view key) const {
         return display_unit(dimension, system_, currency_);
     }
     if (is_shown_as_rate(dimension, key)) {
-        return parse_unit(rate_unit(dimension, system_), key);
+        return parse_unit(rate_unit(dimension, key, system_), key);
     }
     if (const ShownIn* row = shown_in(key)) {
         return parse_unit(system_ == UnitSystem::us ? row->us : row->metric, key);
+    }
+    if (dimension == dim::volume && key.ends_with("].quantity") && is_dirt(key)) {
+        return parse_unit(system_ == UnitSystem::us ? "ft3" : "m3", key);
     }
     if (dimension == dim::time && split_key(key)[0] == minutes_group) {
         return parse_unit("min", key);

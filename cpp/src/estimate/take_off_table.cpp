@@ -53,8 +53,9 @@ class Taker {
             table.value[at] = untold ? std::numeric_limits<double>::quiet_NaN() : likely[s];
             const std::span<double> sample(sample_.data() + s * range_draws, range_draws);
             std::sort(sample.begin(), sample.end());
-            table.low[at] = sorted_quantile(sample, 0.05);
-            table.high[at] = sorted_quantile(sample, 0.95);
+            // A likely value at the end of its range lies beyond the draws.
+            table.low[at] = std::min(sorted_quantile(sample, 0.05), likely[s]);
+            table.high[at] = std::max(sorted_quantile(sample, 0.95), likely[s]);
             table.basis[at] = basis(s);
         }
     }

@@ -9,10 +9,9 @@ bool uses_water(const Plan& plan, const PlannedOperation& op, const Resolved& r)
     if (op.method != no_method) {
         return true;
     }
-    const bool states_water = op.timing == Timing::rate || op.timing == Timing::clock_rate;
     const std::size_t place =
         plan.inputs.place(input_place("operation.water_per_unit"), op.input_row);
-    return states_water && r.uncertain[place].guess.high > 0.0;
+    return is_rated(op.timing) && r.uncertain[place].guess.high > 0.0;
 }
 
 } // namespace

@@ -32,6 +32,11 @@ bool is_any_of(const Keys& keys, const std::string& key) {
     return std::find(keys.begin(), keys.end(), key) != keys.end();
 }
 
+bool decides_posting(const std::string& key) {
+    return is_any_of(posting_inputs, key) ||
+           (key.starts_with("haul[") && key.ends_with("].gross_limit"));
+}
+
 /// The fewest digits of a number that keep a condition, 15 at most: those a spreadsheet keeps.
 template <class Keeps>
 double rounded(double number, Keeps keeps) {
@@ -223,7 +228,7 @@ class WorkbookWriter {
                 book_.checks.push_back({cell.label + ": what is inferred from it by rule",
                                         changed(std::array{i}, sheet_)});
             }
-            if (e_.resolved.model.posting != Posting::none && is_any_of(posting_inputs, cell.key)) {
+            if (e_.resolved.model.posting != Posting::none && decides_posting(cell.key)) {
                 book_.checks.push_back({cell.label + ": what the weight posting leaves to do",
                                         changed(std::array{i}, sheet_)});
             }

@@ -11,6 +11,7 @@ namespace {
 
 std::vector<std::string_view> kinds_of_work(const Job& job) {
     std::vector<std::string_view> known(component_names.begin(), component_names.end());
+    known.insert(known.end(), crew_kind_names.begin(), crew_kind_names.end());
     for (const Operation& op : job.operations) {
         known.push_back(op.name);
     }

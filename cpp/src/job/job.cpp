@@ -80,8 +80,7 @@ bool comes_with_any_scope(const std::string& component) {
 
 /// What follows from the water cannot use water, and dump trips are those of the haul trucks.
 void check_driver(const Operation& op, const std::string& path) {
-    const bool follows = op.driver == slot("dump_count") || op.driver == slot("refill_count");
-    if (follows && !op.method.empty()) {
+    if (follows_from_water(op.driver) && !op.method.empty()) {
         throw InputError({"job.driver", path + ".method",
                           "water by method " + op.method + " for each dump trip or refill",
                           "no method: loads and refills follow from the water of the others"});
@@ -100,6 +99,9 @@ void check_operation(const Operation& op, const Job& job) {
         require_word(service_level_names, level, path + ".levels");
     }
     check_conditions(op.when, path);
+    if (!op.crew.empty()) {
+        require_word(crew_kind_names, op.crew, path + ".crew");
+    }
     if (in_scope(job, op)) {
         check_method(op, job, path);
     }
@@ -284,6 +286,15 @@ void check_job(const Job& job) {
     for (const Caution& c : job.cautions) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
     }
+    for (const JetLimit& limit : job.jets.limits) {
+        check_conditions(limit.when, "job.jets[" + limit.surface + "]");
+    }
+    for (const Notice& n : job.notices) {
+        check_conditions(n.when, "job.notices[" + n.name + "]");
+    }
+    for (const ClosedSeason& season : job.calendar.closed) {
+        check_conditions(season.when, "job.calendar.closed[" + season.name + "]");
+    }
     check_ways(job);
     detail::check_stages(job);
     check_scope(job);
@@ -293,7 +304,7 @@ void check_job(const Job& job) {
 Layout input_layout(const Job& job) {
     std::vector<LayoutRow> operations;
     for (const Operation& op : job.operations) {
-        if (op.timing == Timing::rate || op.timing == Timing::clock_rate) {
+        if (is_rated(op.timing)) {
             operations.push_back({op.name, slot_table[op.driver].dimension, {}});
         }
     }

@@ -26,7 +26,7 @@ std::vector<std::string> crew_names(const Job& job) {
 }
 
 std::size_t party_of(const Job& job, const Operation& op) {
-    for (const std::string& word : {op.name, op.component}) {
+    for (const std::string& word : {op.name, op.component, op.crew}) {
         std::size_t index = 0;
         for (const Stage& stage : job.stages) {
             for (const Party& party : stage.parties) {

@@ -1,11 +1,11 @@
 #include "scupper/json/documents.hpp"
 
-#include "data/cautions_json.hpp"
+#include "calendar.hpp"
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
+#include "read_rows.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/hose_library.hpp"
-#include "values.hpp"
 
 #include <algorithm>
 #include <array>
@@ -17,171 +17,27 @@ namespace scupper::json {
 namespace {
 
 using detail::Json;
+using detail::list_of;
 using detail::ValueContext;
 
 constexpr std::array<std::string_view, 10> rate_book_keys{
     "scupper_rates", "name",       "date",   "currency",  "source",
     "note",          "operations", "labour", "equipment", "inputs"};
 
-std::vector<std::string> words(const Json& object, const char* key, const std::string& path) {
-    std::vector<std::string> list;
-    if (!object.contains(key)) {
-        return list;
-    }
-    const Json& value = object[key];
-    if (!value.is_array()) {
-        throw InputError({"json.type", path + "." + key, value.dump(), "a list of words"});
-    }
-    for (const Json& word : value) {
-        if (!word.is_string()) {
-            throw InputError({"json.type", path + "." + key, word.dump(), "a word"});
-        }
-        list.push_back(word.get<std::string>());
-    }
-    return list;
-}
-
-/// One word, or a list of them.
-std::vector<std::string> word_or_words(const Json& object, const char* key,
-                                       const std::string& path) {
-    if (object.contains(key) && object[key].is_string()) {
-        const std::string word = object[key].get<std::string>();
-        return word.empty() ? std::vector<std::string>{} : std::vector<std::string>{word};
-    }
-    return words(object, key, path);
-}
-
-/// The place of a word in its vocabulary.
-template <class Enum, std::size_t N>
-Enum read_word(const std::array<std::string_view, N>& known, const Json& object, const char* key,
-               const std::string& path) {
-    const std::string word = detail::text_or(object, key, std::string(known.front()), path);
-    const int index = index_of(known, word);
-    if (index < 0) {
-        std::string allowed;
-        for (const std::string_view w : known) {
-            allowed += (w == known.front() ? "" : ", ") + std::string(w);
-        }
-        const std::string near = nearest_name(word, known);
-        throw UnknownNameError({"json.word", path + "." + key, "\"" + word + "\"",
-                                (near.empty() ? "" : "\"" + near + "\"? one of ") + allowed});
-    }
-    return static_cast<Enum>(index);
-}
-
-Timing read_timing(const std::string& word, const std::string& path) {
-    const int index = index_of(timing_names, word);
-    if (index < 0 || word == "lost") {
-        throw UnknownNameError({"json.word", path + ".timing", "\"" + word + "\"",
-                                "rate, clock_rate, closure, refill or dump"});
-    }
-    return static_cast<Timing>(index);
-}
-
-Slot read_driver(const std::string& word, const std::string& path) {
-    const Slot found = find_slot(word);
-    if (found == slot_table.size()) {
-        std::vector<std::string_view> known;
-        for (const SlotInfo& s : slot_table) {
-            known.push_back(s.key);
-        }
-        throw UnknownNameError({"json.word", path + ".driver", "\"" + word + "\"",
-                                "\"" + nearest_name(word, known) + "\"?"});
-    }
-    return found;
-}
-
-Operation read_operation(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_operation_keys, path);
-    Operation op;
-    op.name = detail::text_or(value, "name", {}, path);
-    if (op.name.empty()) {
-        throw InputError({"json.missing", path + ".name", "nothing", "a name for the operation"});
-    }
-    op.component = detail::text_or(value, "component", {}, path);
-    op.levels = words(value, "levels", path);
-    op.driver = read_driver(detail::text_or(value, "driver", {}, path), path);
-    op.timing = read_timing(detail::text_or(value, "timing", "rate", path), path);
-    op.method = detail::text_or(value, "method", {}, path);
-    op.ways = word_or_words(value, "way", path);
-    op.when = words(value, "when", path);
-    op.note = detail::text_or(value, "note", {}, path);
-    if (value.contains("factor")) {
-        if (!value["factor"].is_number()) {
-            throw InputError(
-                {"json.type", path + ".factor", value["factor"].dump(), "a number above 0"});
-        }
-        op.factor = value["factor"].get<double>();
-    }
-    return op;
-}
-
-Resource read_resource(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_resource_keys, path);
-    return {detail::text_or(value, "name", {}, path), words(value, "when", path),
-            detail::text_or(value, "note", {}, path), detail::text_or(value, "party", {}, path)};
-}
-
-Party read_party(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_party_keys, path);
-    return {detail::text_or(value, "name", {}, path), words(value, "work", path)};
-}
-
-WashMethod read_method(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_method_keys, path);
-    return {detail::text_or(value, "name", {}, path), words(value, "hose", path),
-            detail::text_or(value, "note", {}, path)};
-}
-
-Haul read_haul(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_haul_keys, path);
-    return {detail::text_or(value, "name", {}, path), words(value, "components", path),
-            read_word<DumpWhen>(dump_names, value, "dump", path),
-            detail::text_or(value, "note", {}, path)};
-}
-
-Caution read_caution(const Json& value, const std::string& path) {
-    static constexpr std::array<std::string_view, 4> keys{"id", "text", "source", "when"};
-    detail::require_known_keys(value, keys, path);
-    Caution caution{detail::text_or(value, "id", {}, path),
-                    detail::text_or(value, "text", {}, path),
-                    detail::text_or(value, "source", {}, path), words(value, "when", path)};
-    if (caution.id.empty() || caution.text.empty() || caution.source.empty()) {
-        throw InputError(
-            {"json.missing", path, value.dump(), "a caution with id, text and source"});
-    }
-    return caution;
-}
-
-template <class Read>
-auto list_of(const Json& doc, const char* key, const std::string& name, Read read) {
-    std::vector<decltype(read(doc, name))> list;
-    if (doc.contains(key) && !doc[key].is_array()) {
-        throw InputError({"json.type", name + "." + key, doc[key].dump(), "a list"});
-    }
-    if (doc.contains(key)) {
-        for (std::size_t i = 0; i < doc[key].size(); ++i) {
-            list.push_back(read(doc[key][i], name + "." + key + "[" + std::to_string(i) + "]"));
-        }
-    }
-    return list;
-}
-
-Stage read_stage(const Json& value, const std::string& path) {
-    detail::require_known_keys(value, job_stage_keys, path);
-    return {detail::text_or(value, "name", {}, path), detail::text_or(value, "closure", {}, path),
-            list_of(value, "parties", path, read_party)};
-}
-
-/// An operation of the same name takes the place of the book's.
+/// An operation of the same name takes the place of the book's; another follows the last of its
+/// component, or stands before the walk-through, since the order of the list is that of the work.
 void put_operation(std::vector<Operation>& operations, Operation op) {
     const auto same = std::find_if(operations.begin(), operations.end(),
                                    [&](const Operation& o) { return o.name == op.name; });
-    if (same == operations.end()) {
-        operations.push_back(std::move(op));
-    } else {
+    if (same != operations.end()) {
         *same = std::move(op);
+        return;
     }
+    const auto last = std::find_if(operations.rbegin(), operations.rend(),
+                                   [&](const Operation& o) { return o.component == op.component; });
+    const auto walk = std::find_if(operations.begin(), operations.end(),
+                                   [](const Operation& o) { return o.name == "walk_through"; });
+    operations.insert(last == operations.rend() ? walk : last.base(), std::move(op));
 }
 
 void read_inputs(const Json& object, const ValueContext& context, const std::string& path,
@@ -257,20 +113,25 @@ std::map<std::string, std::string> read_hoses(const Json& doc, const std::string
 }
 
 void read_rows(const Json& doc, const std::string& name, Job& job) {
-    for (Operation& op : list_of(doc, "operations", name, read_operation)) {
-        put_operation(job.operations, std::move(op));
+    const bool on_its_own = job.operations.empty(); // a whole job: the order is its own
+    for (Operation& op : list_of(doc, "operations", name, detail::read_operation)) {
+        if (on_its_own) {
+            job.operations.push_back(std::move(op));
+        } else {
+            put_operation(job.operations, std::move(op));
+        }
     }
     if (doc.contains("labour")) {
-        job.labour = list_of(doc, "labour", name, read_resource);
+        job.labour = list_of(doc, "labour", name, detail::read_resource);
     }
     if (doc.contains("equipment")) {
-        job.equipment = list_of(doc, "equipment", name, read_resource);
+        job.equipment = list_of(doc, "equipment", name, detail::read_resource);
     }
-    job.stages = list_of(doc, "stages", name, read_stage);
-    job.charges = list_of(doc, "charges", name, read_resource);
-    job.methods = list_of(doc, "methods", name, read_method);
+    job.stages = list_of(doc, "stages", name, detail::read_stage);
+    job.charges = list_of(doc, "charges", name, detail::read_resource);
+    job.methods = list_of(doc, "methods", name, detail::read_method);
     job.hoses = read_hoses(doc, name);
-    job.hauls = list_of(doc, "hauls", name, read_haul);
+    job.hauls = list_of(doc, "hauls", name, detail::read_haul);
 }
 
 ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
@@ -303,9 +164,9 @@ RateBook read_rate_book(std::string_view text, std::string_view name) {
     book.name = detail::text_or(doc, "name", path, path);
     book.date = detail::text_or(doc, "date", {}, path);
     book.currency = detail::text_or(doc, "currency", "USD", path);
-    book.operations = list_of(doc, "operations", path, read_operation);
-    book.labour = list_of(doc, "labour", path, read_resource);
-    book.equipment = list_of(doc, "equipment", path, read_resource);
+    book.operations = list_of(doc, "operations", path, detail::read_operation);
+    book.labour = list_of(doc, "labour", path, detail::read_resource);
+    book.equipment = list_of(doc, "equipment", path, detail::read_resource);
     Job rows;
     rows.operations = book.operations;
     rows.labour = book.labour;
@@ -342,8 +203,11 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
         read_posting(detail::text_or(doc, "posting", "approach", path), path + ".posting");
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
-    job.wash_water = read_word<WashWater>(wash_water_names, doc, "wash_water", path);
+    job.wash_water = detail::read_word<WashWater>(wash_water_names, doc, "wash_water", path);
     read_rows(doc, path, job);
+    job.jets = shipped_jet_rules();
+    job.notices = detail::read_notices(doc, path);
+    job.calendar = detail::read_calendar(doc, path);
     const Layout layout = document_layout(job);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);
     if (doc.contains("inputs")) {
@@ -399,21 +263,6 @@ Job with_override(const Job& job, std::string_view structure, std::string_view k
                                      context_for_change(job, layout, Basis::measured),
                                      "overrides." + id));
     return changed;
-}
-
-std::vector<Caution> read_cautions(std::string_view text, std::string_view name) {
-    static constexpr std::array<std::string_view, 3> document_keys{"scupper_cautions", "date",
-                                                                   "cautions"};
-    const std::string path(name);
-    const Json doc = detail::parse(text, name);
-    detail::require_known_keys(doc, document_keys, path);
-    detail::require_version(doc, "scupper_cautions", path);
-    return list_of(doc, "cautions", path, read_caution);
-}
-
-const std::vector<Caution>& shipped_cautions() {
-    static const std::vector<Caution> list = read_cautions(data::cautions_json, "cautions.json");
-    return list;
 }
 
 const RateBook& shipped_rates() {

@@ -83,6 +83,7 @@ Form drivers() {
 }
 
 Form operation() {
+    static constexpr std::array<std::string_view, 1> no_crew{""};
     std::vector<std::string_view> timings(timing_names.begin(), timing_names.end() - 1); // not lost
     return closed(
         members(job_operation_keys, {{"component", one_of(component_names)},
@@ -90,6 +91,8 @@ Form operation() {
                                      {"driver", drivers()},
                                      {"factor", {{"type", "number"}, {"exclusiveMinimum", 0}}},
                                      {"timing", one_of(timings)},
+                                     {"crew", one_of(no_crew, crew_kind_names)},
+                                     {"equipment", list_of(text())},
                                      {"way", {{"anyOf", {text(), list_of(text())}}}},
                                      {"when", conditions()}}),
         {"name", "component", "driver"});
@@ -100,7 +103,9 @@ Form resource() {
 }
 
 Form method() {
-    return closed(members(job_method_keys, {{"hose", list_of(text())}}), {"name"});
+    return closed(
+        members(job_method_keys, {{"hose", list_of(text())}, {"truck", one_of(truck_place_names)}}),
+        {"name"});
 }
 
 Form haul() {
@@ -116,6 +121,31 @@ Form stage() {
         members(job_stage_keys, {{"closure", one_of(by_record_or_job, closure_kind_names)},
                                  {"parties", list_of(party)}}),
         {"name", "parties"});
+}
+
+Form day(std::string_view pattern) {
+    return {{"type", "string"}, {"pattern", pattern}};
+}
+
+Form notice() {
+    const Form whole{{"type", "integer"}, {"minimum", 0}, {"maximum", 3650}};
+    const Form three{{"type", "array"}, {"items", whole}, {"minItems", 3}, {"maxItems", 3}};
+    return closed(
+        members(job_notice_keys, {{"days", {{"anyOf", {whole, three}}}}, {"when", conditions()}}),
+        {"name", "days"});
+}
+
+Form calendar() {
+    static constexpr std::string_view date = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
+    static constexpr std::string_view month_day = "^[0-9]{2}-[0-9]{2}$";
+    const Form season =
+        closed(members(job_season_keys,
+                       {{"from", day(month_day)}, {"to", day(month_day)}, {"when", conditions()}}),
+               {"from", "to"});
+    return closed(members(job_calendar_keys, {{"asked", day(date)},
+                                              {"weekdays", list_of(one_of(weekday_names))},
+                                              {"holidays", list_of(day(date))},
+                                              {"closed", list_of(season)}}));
 }
 
 /// One number, three of them, or an object that says where they come from.
@@ -217,6 +247,8 @@ Form properties() {
          {"hoses", hoses()},
          {"hauls", list_of(haul())},
          {"wash_water", one_of(wash_water_names)},
+         {"notices", list_of(notice())},
+         {"calendar", calendar()},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});
     for (const std::string_view key : detail::origin_keys) {

@@ -1,5 +1,5 @@
+#include "calendar.hpp"
 #include "scupper/json/documents.hpp"
-#include "values.hpp"
 
 namespace scupper::json {
 
@@ -8,11 +8,18 @@ namespace {
 using detail::Json;
 
 Json write_operation(const Operation& op) {
-    return {{"name", op.name},     {"component", op.component},
-            {"levels", op.levels}, {"driver", slot_table[op.driver].key},
-            {"factor", op.factor}, {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
-            {"method", op.method}, {"way", op.ways},
-            {"when", op.when},     {"note", op.note}};
+    return {{"name", op.name},
+            {"component", op.component},
+            {"levels", op.levels},
+            {"driver", slot_table[op.driver].key},
+            {"factor", op.factor},
+            {"timing", timing_names.at(static_cast<std::size_t>(op.timing))},
+            {"method", op.method},
+            {"way", op.ways},
+            {"when", op.when},
+            {"crew", op.crew},
+            {"equipment", op.equipment},
+            {"note", op.note}};
 }
 
 Json write_resources(const std::vector<Resource>& resources) {
@@ -82,11 +89,17 @@ Json detail::job_document(const Job& job) {
     doc["charges"] = write_resources(job.charges);
     doc["methods"] = Json::array();
     for (const WashMethod& m : job.methods) {
-        doc["methods"].push_back({{"name", m.name}, {"hose", m.hose}, {"note", m.note}});
+        doc["methods"].push_back(
+            {{"name", m.name},
+             {"hose", m.hose},
+             {"truck", truck_place_names.at(static_cast<std::size_t>(m.truck))},
+             {"note", m.note}});
     }
     doc["hoses"] = job.hoses;
     doc["hauls"] = write_hauls(job.hauls);
     doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
+    doc["notices"] = detail::write_notices(job.notices);
+    doc["calendar"] = detail::write_calendar(job.calendar);
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();
     for (const auto& [id, settings] : job.overrides) {

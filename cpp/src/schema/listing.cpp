@@ -59,17 +59,21 @@ std::string key_listing() {
     return words("component", component_names) + words("service_level", service_level_names) +
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
            words("operation", operation_names) + words("method", method_names) +
-           words("timing", timing_names) + words("condition", condition_names) +
-           words("sharing", sharing_names) + words("dump", dump_names) + words("posting", posting_names) +
-           words("wash_water", wash_water_names) + words("construction", construction_names) +
-           words("published_basis", published_basis_names) + slots() + fields("input", input_table) +
-           fields("figure", figure_table) + words("job", job_keys) +
+           words("truck_place", truck_place_names) + words("timing", timing_names) +
+           words("condition", condition_names) + words("crew_kind", crew_kind_names) +
+           words("sharing", sharing_names) + words("dump", dump_names) +
+           words("posting", posting_names) + words("wash_water", wash_water_names) +
+           words("construction", construction_names) +
+           words("published_basis", published_basis_names) + slots() +
+           fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
-           words("job_haul", job_haul_keys) + words("job_resource", job_resource_keys) +
+           words("job_haul", job_haul_keys) + words("job_notice", job_notice_keys) +
+           words("job_calendar", job_calendar_keys) + words("job_season", job_season_keys) +
+           words("weekday", weekday_names) + words("job_resource", job_resource_keys) +
            words("job_stage", job_stage_keys) + words("job_party", job_party_keys) +
-           words("hose_kind", hose_kind_keys) +
-           words("fitting_kind", fitting_kind_keys) + words("survey", survey_names) +
-           words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
+           words("hose_kind", hose_kind_keys) + words("fitting_kind", fitting_kind_keys) +
+           words("survey", survey_names) + words("hose_lay", hose_lay_keys) +
+           words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
            words("hose_lay_fitting", hose_lay_fitting_keys) +
            words("hose_lay_nozzle", hose_lay_nozzle_keys) +

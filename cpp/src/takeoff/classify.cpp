@@ -156,6 +156,7 @@ Shape shape_of(const Record& r) {
     s.has_columns = s.has_caps;
     s.has_overhang = has_overhang(s.outline);
     s.walk_present = s.walks > 0;
+    s.open_deck = r.deck_type == '3';
     s.clearance_known = r.clearance > 0.0;
     return s;
 }

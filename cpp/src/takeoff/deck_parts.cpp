@@ -12,9 +12,9 @@ constexpr double deck_edges = 2.0;
 /// A parapet stands along every gutter: a median's barrier or gap adds two.
 template <class T>
 void take_off_edges(const Shape& shape, const Dimensions<T>& d, Bill<T>& bill) {
-    const Length<T> gutters = bill.template put<slot("gutter_length")>(
-        static_cast<double>(shape.gutters) * d.deck_length);
-    const Length<T> faces = bill.template put<slot("parapet_length")>(gutters * d.parapet_share);
+    const Length<T> lines = static_cast<double>(shape.gutters) * d.deck_length;
+    bill.template put<slot("gutter_length")>(shape.open_deck ? Length<T>() : lines);
+    const Length<T> faces = bill.template put<slot("parapet_length")>(lines * d.parapet_share);
     bill.template put<slot("parapet_area")>(faces * d.parapet_face_height);
     bill.template put<slot("rail_length")>(deck_edges * d.deck_length * d.rail_share);
 }

@@ -28,7 +28,9 @@ inline constexpr auto quantity_rules = std::to_array<Rule>({
     {"quantity.joint_count", "joint_count", "the dimension joint.count", geometry, "bridges", ""},
     {"quantity.drain_count", "drain_count", "drains along the deck x length", geometry, "bridges",
      "cannot be told"},
-    {"quantity.gutter_length", "gutter_length", "gutters x length", geometry, "bridges", ""},
+    {"quantity.gutter_length", "gutter_length",
+     "gutters x length; none on an open grating (item 107 = 3), through which dirt falls", geometry,
+     "bridges", ""},
     {"quantity.girder_count", "girder_count",
      "beams: (width - 2 overhangs) / spacing, rounded up, + 1; side by side and boxes: width / "
      "spacing, rounded up; trusses, floorbeam and cable spans: 2",

@@ -125,6 +125,20 @@ Uncertain infer_posted_limit(const Structure& s) {
     return by_rule(limit_rule(s.codes.posting_evaluation));
 }
 
+Uncertain infer_clearance(const Structure& s) {
+    const auto times = [](RuleId rule, double recorded) {
+        return by_rule(rule, recorded * rule->low, recorded * rule->likely, recorded * rule->high);
+    };
+    const bool traffic = s.codes.below == Below::highway || s.codes.below == Below::railroad;
+    if (traffic && s.dimensions.clearance_under.si() > 0.0) {
+        return times("site.clearance.traffic", s.dimensions.clearance_under.si());
+    }
+    if (s.dimensions.navigation_clearance.si() > 0.0) {
+        return times("site.clearance.navigation", s.dimensions.navigation_clearance.si());
+    }
+    return by_rule("site.clearance.assumed");
+}
+
 Road infer_road(const Structure& s) {
     const Uncertain lane = lane_width(s);
     return {by_rule(speed_rule(s)), lane, shoulder_width(s, lane.guess.likely)};

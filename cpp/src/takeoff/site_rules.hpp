@@ -45,6 +45,15 @@ inline constexpr auto site_rules = std::to_array<Rule>({
      "item 41 = P or B, item 70 = 5 or not recorded", "", 3.0 * short_ton, 15.0 * short_ton,
      20.0 * short_ton, Basis::assumed},
 
+    {"site.clearance.traffic", "site.clearance", "factor x item 54B",
+     "FHWA-PD-96-001 (1995): the least clearance; more beside it by common practice",
+     "a road or railway below (item 54A = H or R)", "next rule", 1.0, 1.05, 1.4},
+    {"site.clearance.navigation", "site.clearance", "factor x item 39",
+     "FHWA-PD-96-001 (1995); more or less with the water by common practice",
+     "navigation clearance recorded", "next rule", 0.8, 1.1, 1.5},
+    {"site.clearance.assumed", "site.clearance", "factor", practice, "no clearance recorded",
+     "cannot be told from a record", 1.5, 4.5, 12.0, Basis::assumed},
+
     {"road.speed.rural_freeway", "road.speed", "the factor", practice, "item 26 = 01", given_speed,
      60.0 * mph, 65.0 * mph, 75.0 * mph, Basis::assumed},
     {"road.speed.urban_freeway", "road.speed", "the factor", practice, "item 26 = 11 or 12",

@@ -24,6 +24,7 @@ TEST_CASE("the closure follows from lanes, direction and class of road") {
     CHECK(kind(3, one_way, urban_interstate) == Kind::freeway_lane);
     CHECK(kind(2, one_way, rural_interstate) == Kind::freeway_lane);
     CHECK(kind(1, both_ways_in_one_lane, rural_major_collector) == Kind::full_closure);
+    CHECK(kind(1, one_way, urban_interstate) == Kind::full_closure); // a ramp: nobody can pass
     CHECK(kind(0, 0, rural_major_collector) == Kind::none);
 }
 

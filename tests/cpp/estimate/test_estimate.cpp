@@ -244,14 +244,17 @@ std::vector<Job> all_jobs() {
         }
     }
     Job job = full_job();
-    for (const char* component : {"joint", "rail", "parapet", "girder", "bearing", "cap", "seat",
-                                  "back_wall", "column"}) {
+    for (const char* component :
+         {"joint", "rail", "parapet", "girder", "bearing", "cap", "seat", "back_wall", "column"}) {
         job.ways[component] = "wand";
     }
     job.wash_water = WashWater::collect;
     job.hauls = {{"truck", {}, DumpWhen::after_shift, {}}};
     jobs.push_back(job);
     job.service["girder"] = "full_clean";
+    for (WashMethod& method : job.methods) {
+        method.truck = TruckPlace::below;
+    }
     jobs.push_back(job);
     return jobs;
 }

@@ -78,6 +78,26 @@ bool explained(const estimate::Estimate& e, std::string_view figure, std::string
 
 } // namespace
 
+TEST_CASE("a truck that is emptied after every shift makes a run a shift, full or not") {
+    const auto after = priced(jet_vac_job(DumpWhen::after_shift), forty_drains());
+    const auto each = priced(jet_vac_job(DumpWhen::each_shift), forty_drains());
+    REQUIRE(after.figure("shift.count") == each.figure("shift.count"));
+    CHECK(after.figure("haul.loads") == 2.0);
+    CHECK(each.figure("haul.loads") == std::max(2.0, each.figure("shift.count")));
+    CHECK(each.figure("haul.loads") > after.figure("haul.loads"));
+    CHECK(each.figure("dump_count") == each.figure("haul.loads"));
+    CHECK(each.figure("debris.loads") == each.figure("haul.loads"));
+    const double runs = each.figure("haul.loads") / after.figure("haul.loads");
+    CHECK(each.figure("haul.labour") == Approx(runs * after.figure("haul.labour")));
+    CHECK(line(each, "dump run") == Approx(runs * line(after, "dump run")));
+    CHECK(explained(each, "haul.loads", "shifts it works in"));
+    Structure clean = forty_drains();
+    for (GivenValue& given : clean.given) {
+        given.value = certain(0.0, Basis::measured);
+    }
+    CHECK(priced(jet_vac_job(DumpWhen::each_shift), clean).figure("haul.loads") == 0.0);
+}
+
 TEST_CASE("a jet/vac truck makes two dumps by weight; the dirt alone would say one") {
     // 4,400 lb of dirt and 1,840 gal: 19,755 lb, 10.59 yd3; water of 8.345 lb/gal by hand, of 15 degC
     // here.

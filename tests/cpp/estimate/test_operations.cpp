@@ -89,6 +89,9 @@ TEST_CASE("every operation of the shipped rates runs somewhere, at its quantity 
                 job.posting = AtPosted::half_fill;
                 job = json::with_input(job, "tank.empty_mass", "\"8,000 lb\"");
             }
+            if (std::string(way) == "wand") {
+                job.wash_water = WashWater::collect;
+            }
             const auto plan = estimate::make_plan(job);
             for (const Structure& s : {overpass(), creek_bridge()}) {
                 check_operations(estimate::estimate(with_everything(s), plan), ran);
@@ -102,6 +105,54 @@ TEST_CASE("every operation of the shipped rates runs somewhere, at its quantity 
     for (const std::string& name : all) {
         INFO(name);
         CHECK(ran.count(name) == 1);
+    }
+}
+
+TEST_CASE("equipment that operations name is on site where one of them is at work, and only there") {
+    Job job = json::demo_job();
+    job.equipment.push_back({"street_sweeper", {}, {}});
+    job = json::with_input(job, "equipment[street_sweeper].number", "1");
+    job = json::with_input(job, "equipment[street_sweeper].rate", "\"80 USD/h\"");
+    const auto by_hand = estimate::estimate(overpass(), estimate::make_plan(job));
+    job.ways["deck_top"] = "broom";
+    job.equipment.push_back({"light_tower", {}, {}}); // named by no operation: there all the time
+    job = json::with_input(job, "equipment[light_tower].number", "1");
+    job = json::with_input(job, "equipment[light_tower].rate", "\"5 USD/h\"");
+    const auto by_broom = estimate::estimate(overpass(), estimate::make_plan(job));
+    const auto paid = [](const estimate::Estimate& e, const std::string& resource) {
+        double sum = 0.0;
+        for (const auto& line : estimate::cost_lines(e)) {
+            sum += line.resource == resource ? line.amount : 0.0;
+        }
+        return sum;
+    };
+    CHECK(paid(by_hand, "street_sweeper") == 0.0);
+    CHECK(paid(by_hand, "pump_and_hose") > 0.0);
+    CHECK(paid(by_broom, "street_sweeper") > 0.0);
+    CHECK(paid(by_broom, "light_tower") > 0.0);
+}
+
+TEST_CASE("a party takes all work of a kind of crew, unless another names a part of it") {
+    Job job = full_job();
+    job.stages = {{"all", {}, {{"above", {"deck"}}, {"below", {"underside"}}, {"caps", {"cap"}}}}};
+    const auto party = [&](const std::string& name) {
+        for (const Operation& op : job.operations) {
+            if (op.name == name) {
+                return party_of(job, op);
+            }
+        }
+        return job.operations.size();
+    };
+    CHECK(party("deck_hand_line") == 0);
+    CHECK(party("drain_free") == 0);
+    CHECK(party("girder_end_wash") == 1);
+    CHECK(party("bucket_set_up") == 1);
+    CHECK(party("cap_wash") == 2);
+    for (const Operation& op : json::shipped_rates().operations) {
+        INFO(op.name);
+        const bool besides = op.component == "visit" || op.component == "supply" ||
+                             op.component == "disposal";
+        CHECK((besides || !op.crew.empty()));
     }
 }
 

@@ -73,19 +73,32 @@ TEST_CASE("a full truck of 46,035 lb may not stand on a bridge posted for 15 sho
     CHECK(e.figure("hose_lay") > 0.0);
     CHECK(e.figure("cost.total") > plain.figure("cost.total"));
     const auto warnings = estimate::posting_warnings(e);
-    REQUIRE(warnings.size() == 1);
-    INFO(warnings.front());
+    REQUIRE(warnings.size() == 2);
+    INFO(warnings.front() << "; " << warnings.back());
     CHECK(holds_text(warnings.front(), "posted 15 short ton; loaded water truck 23.01 short ton"));
     CHECK(holds_text(warnings.front(), "ft more hose"));
+    CHECK(holds_text(warnings.back(), "loaded haul truck 31 short ton: it stays on the approach"));
+}
+
+TEST_CASE("dirt is carried to a haul truck that a bridge does not bear, all of it and no other") {
+    const auto strong = priced(posted(31.1));
+    const auto weak = priced(posted(30.9));
+    CHECK(strong.figure("carried_dirt_volume") == 0.0);
+    CHECK(strong.figure("carry_dirt") == 0.0);
+    CHECK(weak.figure("carried_dirt_volume") == Approx(weak.figure("debris.volume")));
+    CHECK(weak.figure("carry_dirt") > 0.0);
+    CHECK(weak.figure("cost.total") > strong.figure("cost.total"));
+    CHECK(weak.figure("debris.mass") == strong.figure("debris.mass"));
+    CHECK(holds_text(reason(posted(30.9), job_with(AtPosted::refuse)), "loaded haul truck"));
 }
 
 TEST_CASE("a bridge that carries the truck is priced to the bit as one that is not posted") {
     const auto plain = priced(creek_bridge());
-    const auto strong = priced(posted(23.1));
+    const auto strong = priced(posted(31.1));
     CHECK(strong.resolved.model.posting == estimate::Posting::carried);
     CHECK(std::bit_cast<std::uint64_t>(strong.figure("cost.total")) ==
           std::bit_cast<std::uint64_t>(plain.figure("cost.total")));
-    CHECK(holds_text(estimate::posting_warnings(strong).front(), "other trucks are not weighed"));
+    CHECK(holds_text(estimate::posting_warnings(strong).front(), "it is within the limit"));
     CHECK(estimate::posting_warnings(plain).empty());
     const double just = plain.figure("truck.loaded_mass") / ton;
     CHECK(priced(posted(just)).resolved.model.posting == estimate::Posting::carried);
@@ -96,12 +109,13 @@ TEST_CASE("half a tank is what the limit leaves, and a lower limit is never chea
     CHECK(e.figure("truck.loaded_mass") == Approx(15.0 * ton));
     const double gallons = (30000.0 - 21000.0) / 8.345; // as in the worked example
     CHECK(e.figure("truck.fill") / factor::us_gallon == Approx(gallons).epsilon(1e-3));
-    CHECK(holds_text(estimate::posting_warnings(e).front(), "its tank is filled to 1,079 gal only"));
+    CHECK(
+        holds_text(estimate::posting_warnings(e).front(), "its tank is filled to 1,079 gal only"));
     for (const Sharing sharing : {Sharing::pro_rata, Sharing::own_shifts, Sharing::one_closure}) {
         const Job job = job_with(AtPosted::half_fill, sharing);
         const Structure plain = overpass();
         double before = priced(plain, job).figure("cost.total");
-        for (double tons = 24.0; tons > 11.8; tons -= 0.3) {
+        for (double tons = 31.5; tons > 11.8; tons -= 0.3) {
             const double now = priced(posted(tons, plain), job).figure("cost.total");
             INFO(tons);
             CHECK(now >= before * (1.0 - 1e-12));
@@ -131,7 +145,7 @@ TEST_CASE("what a posting forbids is not priced, and the reason names the weight
     Job flusher = json::demo_job();
     flusher.ways["deck_top"] = "flusher";
     CHECK(holds_text(reason(posted(15.0), flusher), "without hose"));
-    CHECK(reason(posted(25.0), job_with(AtPosted::refuse)) == "priced");
+    CHECK(reason(posted(31.1), job_with(AtPosted::refuse)) == "priced");
     CHECK(holds_text(reason(recorded('K', '0'), json::demo_job()), "closed to all traffic"));
     Structure opened = posted(15.0);
     opened.codes.posting = 'K'; // the owner admits a truck, and says how heavy
@@ -161,7 +175,7 @@ TEST_CASE("from the record alone the limit is assumed, with its range and source
         CHECK(priced(recorded(unlimited, '5')).resolved.model.posting == estimate::Posting::none);
     }
     CHECK(estimate::posting_warnings(priced(recorded('R', '5'))).size() == 1);
-    CHECK(estimate::posting_warnings(priced(recorded('B', '0'))).size() == 2);
+    CHECK(estimate::posting_warnings(priced(recorded('B', '0'))).size() == 3);
 }
 
 TEST_CASE("the choice is held in every draw, and every figure explains itself under it") {

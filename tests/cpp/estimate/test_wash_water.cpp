@@ -47,6 +47,9 @@ TEST_CASE("what is collected is the wash water less what dries or soaks in") {
     Job job = json::with_input(json::demo_job(), "water.loss_share", "0.1");
     const auto collect = priced(job, WashWater::collect, overpass());
     CHECK(collect.figure("water.picked_up") == Approx(0.9 * collect.figure("water")));
+    CHECK(collect.figure("collected_water_volume") <= collect.figure("water.picked_up"));
+    CHECK(collect.figure("wash_water_pick_up") > 0.0);
+    CHECK(priced(job, WashWater::release, overpass()).figure("wash_water_pick_up") == 0.0);
     job = json::with_input(json::demo_job(), "water.loss_share", "0.9");
     const auto dry_day = priced(job, WashWater::collect, overpass());
     const auto release = priced(job, WashWater::release, overpass());

@@ -2,38 +2,21 @@
 // it when the job changes. The structures and prices are invented.
 #include "catch.hpp"
 #include "estimate/structures.hpp"
+#include "estimate/worked.hpp"
 #include "reference.hpp"
 #include "scupper/unit.hpp"
 
 #include <algorithm>
-#include <fstream>
-#include <sstream>
 #include <string>
 
 using namespace scupper;
 using namespace made_up;
+using worked::job_of;
+using worked::priced;
+using worked::structure_of;
+using worked::text_of;
 
 namespace {
-
-std::string text_of(const std::string& name) {
-    std::ifstream file(SCUPPER_TESTS_DIR "/reference/worked/" + name);
-    REQUIRE(file);
-    std::ostringstream text;
-    text << file.rdbuf();
-    return text.str();
-}
-
-Structure structure_of(const std::string& name) {
-    return json::read_structure(text_of(name + "_structure.json"), name);
-}
-
-Job job_of(const std::string& name) {
-    return json::read_job(text_of(name + "_job.json"), name, json::shipped_rates());
-}
-
-estimate::Estimate priced(const std::string& name, const Job& job) {
-    return estimate::estimate(structure_of(name), estimate::make_plan(job));
-}
 
 double si_of(const reference::Row& row) {
     const std::string& unit = row.text("unit");

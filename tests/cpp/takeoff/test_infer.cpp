@@ -199,6 +199,17 @@ TEST_CASE("older decks have more drains than newer ones") {
     CHECK(at(infer(s), dimension("drain.per_length")).guess.likely == 0.0);
 }
 
+TEST_CASE("an open grating has no gutters that hold dirt, and parapets as any deck") {
+    const Structure closed = yardstick();
+    Structure open = closed;
+    open.codes.deck_type = '3';
+    const auto before = likely_quantities(closed);
+    const auto after = likely_quantities(open);
+    CHECK(after[slot("gutter_length")] == 0.0);
+    CHECK(after[slot("parapet_length")] == before[slot("parapet_length")]);
+    CHECK(after[slot("deck_top_area")] == before[slot("deck_top_area")]);
+}
+
 TEST_CASE("a raised median lies beside the roadway; any other is part of it") {
     Structure s = yardstick();
     s.dimensions.deck_width = Length<>(14.0);

@@ -28,6 +28,23 @@ Structure on_road(int functional_class) {
 
 } // namespace
 
+TEST_CASE("the height of the girders follows from clearances, else it is assumed") {
+    Structure s = creek();
+    s.codes.below = Below::highway;
+    s.dimensions.clearance_under = Length<>(5.0);
+    s.dimensions.navigation_clearance = Length<>(not_recorded);
+    const Uncertain recorded = infer_clearance(s);
+    CHECK(recorded.guess.low == 5.0); // item 54B is the least clearance
+    CHECK(recorded.guess.likely > recorded.guess.low);
+    s.codes.below = Below::neither;
+    s.dimensions.navigation_clearance = Length<>(12.0);
+    CHECK(infer_clearance(s).guess.low < 12.0);
+    CHECK(infer_clearance(s).guess.high > 12.0);
+    s.dimensions.navigation_clearance = Length<>(not_recorded);
+    CHECK(infer_clearance(s).basis == Basis::assumed);
+    CHECK(infer_clearance(s).guess.low > 0.0);
+}
+
 TEST_CASE("signs by code letter (FHWA-PD-96-001, item 41)") {
     CHECK(weight_sign('P') == WeightSign::posted);
     CHECK(weight_sign('B') == WeightSign::recommended);

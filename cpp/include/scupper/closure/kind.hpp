@@ -27,7 +27,7 @@ struct Road {
 
 /// The closure that common practice would set up for deck work on a road.
 ///
-/// Formula: no lanes: none; one lane for both ways: full closure; up to two lanes two way: one
+/// Formula: no lanes: none; one lane for both ways, or a ramp of one lane: full closure; up to two lanes two way: one
 /// lane two way by flaggers; more lanes: one lane closed, of the freeway kind on freeways
 /// @param road [-] what the record tells
 /// @return [-] the kind of closure; one_lane_two_way where the record does not tell the lanes

@@ -23,6 +23,7 @@ struct Condition {
     bool always = false;          ///< [-] no word given, or the word "always"
     bool over_water = false;      ///< [-] needed where there is water below
     bool not_over_water = false;  ///< [-] needed where there is none, or none is recorded
+    bool navigable = false;       ///< [-] needed over a waterway under navigation control
     bool over_road = false;       ///< [-] needed over a road
     bool over_rail = false;       ///< [-] needed over a railway
     bool underside = false;       ///< [-] needed where something is reached from below
@@ -40,6 +41,8 @@ inline constexpr std::size_t no_method = static_cast<std::size_t>(-1);
 struct PlannedMethod {
     std::string name;              ///< [text] its name
     std::vector<std::size_t> hose; ///< [-, n] rows of its segments, from pump to nozzle
+    bool from_below = false;       ///< [-] its truck stands on the ground below the bridge
+    bool underside = false;        ///< [-] it washes nothing but what is reached from below
 };
 
 /// Places of the inputs that a stage's shift is made of: its own where it has them, else the job's.
@@ -95,6 +98,8 @@ struct PlannedHaul {
     std::array<bool, dirt_names.size()> carries{}; ///< by place in dirt_names
     std::vector<char> picks_up;                    ///< by operation: a share of its water
     bool after_shift = false;                      ///< [-] its dump trips do not lengthen the day
+    bool each_shift = false;                       ///< [-] it dumps after every shift it works in
+    std::vector<std::size_t> stages;               ///< [-, n] rows of the stages it works in
 };
 
 /// What a cost line charges.
@@ -130,21 +135,26 @@ struct Plan {
     std::vector<Uncertain> base;       ///< by input place; the structure's own dimensions are blank
     std::vector<double> base_values;   ///< [SI] of `base`, at the mean or likely value
     std::vector<std::uint64_t> hashes; ///< of every input key, for draws
-    std::vector<PlannedMethod> methods;        ///< [-, n] ways to bring water to bear
-    std::vector<PlannedStage> stages;          ///< [-, n] one after the other
-    std::vector<PlannedParty> parties;         ///< [-, n] of all stages
-    std::vector<std::size_t> labour_crews;     ///< [-, n] by row: the crew the people belong to
-    std::vector<std::size_t> equipment_crews;  ///< [-, n] by row: the crew that has the equipment
-    std::vector<PlannedOperation> operations;  ///< [-, n] in the order of job.operations
-    std::vector<PlannedHaul> hauls;            ///< [-, n] in the order of haul_trucks
-    std::size_t collecting_haul = 0;           ///< [-] row that takes collected wash water
-    std::vector<Condition> labour;             ///< [-, n] by row: when the people are needed
-    std::vector<Condition> equipment;          ///< [-, n] by row: when the equipment is needed
+    std::vector<PlannedMethod> methods;       ///< [-, n] ways to bring water to bear
+    std::vector<PlannedStage> stages;         ///< [-, n] one after the other
+    std::vector<PlannedParty> parties;        ///< [-, n] of all stages
+    std::vector<std::size_t> labour_crews;    ///< [-, n] by row: the crew the people belong to
+    std::vector<std::size_t> equipment_crews; ///< [-, n] by row: the crew that has the equipment
+    std::vector<PlannedOperation> operations; ///< [-, n] in the order of job.operations
+    std::vector<PlannedHaul> hauls;           ///< [-, n] in the order of haul_trucks
+    std::size_t collecting_haul = 0;          ///< [-] row that takes collected wash water
+    bool lifts_from_below = false;            ///< [-] a method's truck stands below the bridge
+    std::vector<Condition> labour;            ///< [-, n] by row: when the people are needed
+    std::vector<Condition> equipment;         ///< [-, n] by row: when the equipment is needed
+    std::vector<std::vector<std::size_t>> equipment_users; ///< [-, n] operations that name it
     std::vector<Condition> charges;            ///< [-, n] by row: when the charge arises
     std::vector<std::string> labour_labels;    ///< "wash crew, cost"
     std::vector<std::string> equipment_labels; ///< "water truck, cost"
     std::vector<std::string> charge_labels;    ///< "screens, cost"
     std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
+    std::vector<Condition> jet_limits;         ///< [-] when each pressure limit counts
+    std::vector<Condition> notices;            ///< [-] when each notice of the job is needed
+    std::vector<Condition> seasons;            ///< [-] when each closed season of the job counts
     std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal
     std::unordered_map<std::string, Overrides> overrides; ///< [-] by structure id or "state:id"
 };

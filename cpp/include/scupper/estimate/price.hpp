@@ -45,8 +45,9 @@ struct Workspace {
     std::vector<CrewHours<T>> crews;        ///< [s, n] everyone, then stages, then parties
     std::array<debris::Bulk<T>, dirt_names.size()> dirt; ///< [m3, kg] by place in dirt_names
     std::vector<Volume<T>> picked_up;                    ///< [m3, n] by haul truck
+    std::vector<Count<T>> loads;                         ///< [each, n] by haul truck: full ones
     HaulEffort<T> haul;                                  ///< [-] over all haul trucks
-    std::vector<T> slowing;                 ///< [-, n] by method: how much a longer hose slows it
+    std::vector<T> slowing; ///< [-, n] by method: how much a longer hose slows it
 };
 
 /// Prices one structure: take-off, nozzle flow, dirt, operations, outing, cost, cost lines.

@@ -15,9 +15,10 @@ namespace scupper::estimate {
 
 /// What lies below a structure.
 struct Beneath {
-    bool water = false; ///< [-] a waterway, or its relief
-    bool road = false;  ///< [-] a highway
-    bool rail = false;  ///< [-] a railway
+    bool water = false;     ///< [-] a waterway, or its relief
+    bool navigable = false; ///< [-] under navigation control: item 38 is 1
+    bool road = false;      ///< [-] a highway
+    bool rail = false;      ///< [-] a railway
 };
 
 /// What the weight limit of a bridge does to the work; decided at the values that are priced, and
@@ -41,6 +42,7 @@ struct Model {
     closure::Kind closure = closure::Kind::none; ///< [-] of the first stage that has one
     std::vector<closure::Kind> closures;         ///< [-, n] by stage, as job or record has it
     Posting posting = Posting::none;             ///< [-] what its weight limit does to the work
+    std::vector<char> haul_stays_off;            ///< by haul truck: on the approach, too heavy
     bool steel = false;                          ///< [-] the spans are of steel, by the record
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below

@@ -9,7 +9,7 @@
 namespace scupper {
 
 /// When a haul truck makes its dump trips; the words are `dump_names`, in this order.
-enum class DumpWhen { in_shift, after_shift };
+enum class DumpWhen { in_shift, after_shift, each_shift };
 
 /// What may become of the wash water; the words are `wash_water_names`, in this order.
 enum class WashWater { release, collect, none };

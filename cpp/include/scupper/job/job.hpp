@@ -1,6 +1,7 @@
 #pragma once
 // What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
 
+#include "scupper/job/calendar.hpp"
 #include "scupper/job/haul.hpp"
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
@@ -23,8 +24,9 @@ enum class AtPosted { approach, half_fill, refuse };
 
 /// People who work side by side with the other parties of their stage.
 struct Party {
-    std::string name;              ///< [text] what people call it
-    std::vector<std::string> work; ///< component_names or operations; the latter beat the former
+    std::string name; ///< [text] what people call it
+    std::vector<std::string>
+        work; ///< operations, component_names, crew_kind_names; the first named beat the others
 };
 
 /// Work that has the site to itself, with shifts and closures of its own. Stages follow each other.
@@ -56,6 +58,9 @@ struct Job {
     std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
     WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
+    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
+    std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
+    Calendar calendar;             ///< [-] the days on which a crew may work
     std::vector<Caution> cautions; ///< [-] what the crew must mind
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };
@@ -102,7 +107,7 @@ bool in_scope(const Job& job, const Operation& operation);
 std::vector<std::string> crew_names(const Job& job);
 
 /// The party that does an operation: the one that names it, else the one that names its component,
-/// else the first.
+/// else the one that names its kind of crew, else the first.
 ///
 /// @param job [-] the job
 /// @param operation [-] one of its operations

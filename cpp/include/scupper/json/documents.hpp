@@ -1,12 +1,12 @@
 #pragma once
 // Rate books and jobs as JSON documents. Every dimensional value is text with its unit.
 
+#include "scupper/job.hpp"
+#include "scupper/rates.hpp"
+
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "scupper/job.hpp"
-#include "scupper/rates.hpp"
 
 namespace scupper::json {
 
@@ -84,6 +84,21 @@ std::vector<Caution> read_cautions(std::string_view text, std::string_view name)
 
 /// The cautions that ship with the library [-].
 const std::vector<Caution>& shipped_cautions();
+/// Reads what jets need and what surfaces bear.
+///
+/// @param text [text] a JSON document with `scupper_jets`, `needs` and `limits`
+/// @param name [text] what to call the document in errors
+/// @return [-] needs by method, limits by surface, each with its source
+/// Range: UTF-8.
+/// Errors: as `read_rate_book`.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_remedies.cpp
+JetRules read_jet_rules(std::string_view text, std::string_view name);
+
+/// The needs and limits of jets that ship with the library [-].
+const JetRules& shipped_jet_rules();
+/// The notices that ship with the library [-].
+const std::vector<Notice>& shipped_notices();
 /// The rate book that ships with the library [-].
 const RateBook& shipped_rates();
 /// The job of the demo, on the shipped rates; its prices and equipment are invented [-].

@@ -14,6 +14,17 @@ namespace scupper {
 /// How the time of an operation follows; the words are `timing_names`, in this order.
 enum class Timing { rate, clock_rate, closure, refill, dump, lost };
 
+/// Whether the time of an operation is its quantity times a time per unit.
+///
+/// @param timing [-] how its time follows
+/// @return [-] true for rate and clock_rate, which have a time and a water per unit as inputs
+/// Range: any.
+/// Errors: none.
+/// Source: definition
+constexpr bool is_rated(Timing timing) {
+    return timing == Timing::rate || timing == Timing::clock_rate;
+}
+
 /// One operation as data.
 struct Operation {
     std::string name;                ///< word of the trade, or the user's own
@@ -26,13 +37,19 @@ struct Operation {
     std::vector<std::string> ways;   ///< [text, n] the ways it belongs to; empty: to all
     std::vector<std::string> when;   ///< condition_names or closure_kind_names; any may hold
     std::string note;                ///< free text
+    std::string crew{};              ///< one of crew_kind_names; a party may take all of its kind
+    std::vector<std::string> equipment{}; ///< [text, n] what it needs; on site only where needed
 };
+
+/// Where the truck of a method stands; the words are `truck_place_names`, in this order.
+enum class TruckPlace { on_deck, below };
 
 /// A way to bring water to bear: one pump, hose segments in series, one nozzle.
 struct WashMethod {
-    std::string name;              ///< one of method_names, or the user's own
-    std::vector<std::string> hose; ///< names of its segments, from pump to nozzle
-    std::string note;              ///< free text
+    std::string name;                       ///< one of method_names, or the user's own
+    std::vector<std::string> hose;          ///< names of its segments, from pump to nozzle
+    std::string note;                       ///< free text
+    TruckPlace truck = TruckPlace::on_deck; ///< below: the lift follows from the structure
 };
 
 /// A kind of people or equipment that is paid by the hour, or a charge by the visit.

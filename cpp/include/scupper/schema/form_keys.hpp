@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 22> job_keys{
+inline constexpr std::array<std::string_view, 24> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -29,17 +29,23 @@ inline constexpr std::array<std::string_view, 22> job_keys{
     "hoses",       // hose segment to a hose of the library, whose bore and roughness it has
     "hauls",       // trucks that haul debris: name, whose dirt they carry, when they dump
     "wash_water",  // what may become of the wash water: "release", "collect" or "none"
+    "notices",     // what is asked for days before the work: name, days, when
+    "calendar",    // day of asking, weekdays, holidays, closed seasons, least air temperatures
     "inputs",      // schema key to value
     "overrides",   // structure number to {schema key to value}
 };
 
 /// Keys of one operation in `operations`.
-inline constexpr std::array<std::string_view, 10> job_operation_keys{
-    "name", "component", "levels", "driver", "factor", "timing", "method", "way", "when", "note"};
+inline constexpr std::array<std::string_view, 12> job_operation_keys{
+    "name",      "component", "levels", "driver", "factor", "timing", "method", "way", "when",
+    "crew",      // "deck", "underside" or "traffic"; a party may take all work of one
+    "equipment", // names of what it needs; equipment that operations name is there only for them
+    "note"};
 /// Keys of one method in `methods`.
-inline constexpr std::array<std::string_view, 3> job_method_keys{
+inline constexpr std::array<std::string_view, 4> job_method_keys{
     "name",
-    "hose", // names of its hose segments from pump to nozzle; methods may share segments
+    "hose",  // names of its hose segments from pump to nozzle; methods may share segments
+    "truck", // "on_deck" or "below"
     "note"};
 /// Keys of one haul truck in `hauls`.
 inline constexpr std::array<std::string_view, 4> job_haul_keys{
@@ -47,6 +53,26 @@ inline constexpr std::array<std::string_view, 4> job_haul_keys{
     "components", // whose dirt it carries; left out, what no other truck carries
     "dump",       // "in_shift" or "after_shift"
     "note"};
+/// Keys of one notice in `notices`.
+inline constexpr std::array<std::string_view, 5> job_notice_keys{
+    "name",
+    "days", // from asking to the first day of work: shortest, usual, longest
+    "when", "source", "note"};
+/// Keys of `calendar`.
+inline constexpr std::array<std::string_view, 6> job_calendar_keys{
+    "asked",    // the day on which every notice is given, as "2027-03-01"
+    "weekdays", // days of work
+    "holidays", // days as "2027-05-31"
+    "closed",   // seasons without work, every year
+    "least_air_temperature",
+    "least_falling_air_temperature"};
+/// Keys of one season in `closed`.
+inline constexpr std::array<std::string_view, 5> job_season_keys{"name", "from",
+                                                                 "to", // as "04-01", both included
+                                                                 "when", "source"};
+/// The days of the week in the order of `Calendar::weekdays`.
+inline constexpr std::array<std::string_view, 7> weekday_names{
+    "sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"};
 /// Keys of one kind of people or equipment.
 inline constexpr std::array<std::string_view, 4> job_resource_keys{
     "name", "when", "note",
@@ -55,7 +81,7 @@ inline constexpr std::array<std::string_view, 4> job_resource_keys{
 inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure", "parties"};
 /// Keys of one party of a stage.
 inline constexpr std::array<std::string_view, 2> job_party_keys{
-    "name", "work"}; // components or operations that it does
+    "name", "work"}; // components, operations or kinds of crew whose work it does
 
 /// Keys of one hose in a hose library.
 inline constexpr std::array<std::string_view, 9> hose_kind_keys{

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 43> input_groups{{
+inline constexpr std::array<InputGroup, 44> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -74,12 +74,13 @@ inline constexpr std::array<InputGroup, 43> input_groups{{
     {"margin", false, "margins of a contract"},
     {"charge", true, "charges by the visit"},
     {"posting", false, "weight posting of the bridge"},
+    {"site", false, "ground or water below"},
     {"road", false, "road on the bridge"},
     {"stage", true, "stages, where they differ"},
     {"party", true, "parties"},
 }};
 
-inline constexpr std::array<InputField, 128> input_table{{
+inline constexpr std::array<InputField, 129> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -174,7 +175,7 @@ inline constexpr std::array<InputField, 128> input_table{{
     {"shift", "overtime_limit", dim::time, 0.0, 43200.0, "overtime before another shift"},
     {"shift", "overtime_factor", dim::none, 1.0, 5.0, "pay of an overtime hour to a plain one"},
     {"shift", "window_time", dim::time, 0.0, 86400.0, "how long the road may be closed a shift"},
-    {"shift", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
+    {"shift", "productive_share", dim::none, 0.05, 1.0, "productive share of a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
     {"equipment", "number", dim::count, 0.0, 1e3, "pieces"},
@@ -194,7 +195,7 @@ inline constexpr std::array<InputField, 128> input_table{{
     {"stage", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
     {"stage", "meal_time", dim::time, 0.0, 86400.0, "meal time a shift"},
     {"stage", "window_time", dim::time, 0.0, 86400.0, "how long the road may be closed a shift"},
-    {"stage", "productive_share", dim::none, 0.05, 1.0, "productive minutes in a clock hour"},
+    {"stage", "productive_share", dim::none, 0.05, 1.0, "productive share of a clock hour"},
     {"party", "wait_time", dim::time, 0.0, unbounded, "wait for another party"},
     {"margin", "overhead", dim::none, 0.0, 5.0, "overhead on direct cost"},
     {"margin", "profit", dim::none, 0.0, 5.0, "profit on cost and overhead"},
@@ -205,6 +206,7 @@ inline constexpr std::array<InputField, 128> input_table{{
     {"posting", "set_back", dim::length, 0.0, 1e3, "truck on the approach to the deck's end"},
     {"posting", "deck_share", dim::none, 0.0, 1.0, "share of the deck that the longer hose spans"},
     {"posting", "least_fill", dim::none, 0.01, 1.0, "smallest tank filling worth fetching"},
+    {"site", "clearance", dim::length, 0.0, 500.0, "girders above the ground or water"},
     {"road", "speed", dim::speed, 1.0, 50.0, "speed of the traffic"},
     {"road", "lane_width", dim::length, 1.5, 10.0, "lane width"},
     {"road", "shoulder_width", dim::length, 0.0, 10.0, "shoulder beside the right lane"},

@@ -19,7 +19,7 @@ struct SlotInfo {
 };
 
 /// All slots; the columns of the take-off table first, in their order.
-inline constexpr std::array<SlotInfo, 54> slot_table{{
+inline constexpr std::array<SlotInfo, 56> slot_table{{
     {"deck_top_area", dim::area, true, "deck top area"},
     {"deck_total_area", dim::area, true, "deck area, out to out"},
     {"sidewalk_area", dim::area, true, "sidewalk area"},
@@ -69,6 +69,8 @@ inline constexpr std::array<SlotInfo, 54> slot_table{{
     {"cap_dirt_volume", dim::volume, false, "dirt on caps"},
     {"seat_dirt_volume", dim::volume, false, "dirt on seats"},
     {"approach_hose_length", dim::length, false, "more hose from the approach"},
+    {"carried_dirt_volume", dim::volume, false, "dirt carried to the approach"},
+    {"collected_water_volume", dim::volume, false, "wash water vacuumed up"},
     {"closure_count", dim::count, false, "closures"},
     {"side_change_count", dim::count, false, "changes of the closure to the other side"},
     {"refill_count", dim::count, false, "tank refills"},
@@ -110,6 +112,31 @@ consteval Slot slot(std::string_view key) {
         throw "no such quantity slot";
     }
     return found;
+}
+
+/// Whether a quantity follows from the water of all operations, so that it cannot cause any.
+///
+/// @param driver [-] a slot
+/// @return [-] true for refills, dump trips and collected wash water
+/// Range: any slot.
+/// Errors: none.
+/// Source: own convention
+constexpr bool follows_from_water(Slot driver) {
+    return driver == slot("refill_count") || driver == slot("dump_count") ||
+           driver == slot("collected_water_volume");
+}
+
+/// Whether a quantity follows from the work, so that nobody can give it beforehand.
+///
+/// @param s [-] a slot
+/// @return [-] true for closures, refills, dump trips, visits, dirt and collected water
+/// Range: any slot.
+/// Errors: none.
+/// Source: own convention
+constexpr bool follows_from_work(Slot s) {
+    return follows_from_water(s) || s == slot("closure_count") || s == slot("side_change_count") ||
+           s == slot("visit_count") || s == slot("carried_dirt_volume") ||
+           s == slot("cap_dirt_volume") || s == slot("seat_dirt_volume");
 }
 
 /// How many slots are columns of the take-off table [-].

@@ -33,7 +33,7 @@ inline constexpr std::array<std::string_view, 7> closure_kind_names{
     "freeway_lane", "two_freeway_lanes", "full_closure"};
 
 /// The operations of the trade in their order on site. A job may add its own.
-inline constexpr std::array<std::string_view, 63> operation_names{
+inline constexpr std::array<std::string_view, 65> operation_names{
     "closure_set_up",
     "drain_cover",
     "dry_pick_up_gutter",
@@ -88,7 +88,9 @@ inline constexpr std::array<std::string_view, 63> operation_names{
     "berm_hand_clean",
     "slope_hand_clean",
     "walk_through",
-    "hose_lay", // from the approach of a bridge too weak for the loaded truck
+    "carry_dirt",         // to a haul truck that stays on the approach
+    "wash_water_pick_up", // where all wash water is collected
+    "hose_lay",           // from the approach of a bridge too weak for the loaded truck
     "refill",
     "dump",
     "closure_removal",
@@ -106,6 +108,11 @@ inline constexpr std::array<std::string_view, 5> method_names{
     "flusher",    // bar of a flusher truck
     "jetter"};    // bar or gun of a combination truck
 
+/// Where the pump of a method stands.
+inline constexpr std::array<std::string_view, 2> truck_place_names{
+    "on_deck", // the rise is that of its hose alone
+    "below"};  // the hose is longer and rises by the height of the deck, or of the girders
+
 /// How the time of an operation follows.
 inline constexpr std::array<std::string_view, 6> timing_names{
     "rate",       // quantity x time per unit, in productive time
@@ -117,9 +124,9 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 11> condition_names{
-    "always",      "over_water",  "not_over_water", "over_road",
-    "over_rail",   "any_closure", "underside",      "posted",
+inline constexpr std::array<std::string_view, 12> condition_names{
+    "always",          "over_water",  "not_over_water", "navigable", "over_road",
+    "over_rail",       "any_closure", "underside",      "posted",
     "steel_underside", // steel, painted or once painted, is reached from below
     "dry_removal",     // dirt comes up dry: over water, or where no wash water may run
     "wet_removal"};    // everywhere else
@@ -128,6 +135,9 @@ inline constexpr std::array<std::string_view, 11> condition_names{
 inline constexpr std::array<std::string_view, 13> underside_names{
     "soffit_overhang", "girder",        "diaphragm", "bearing",   "cap",      "seat",   "column",
     "wall_pier",       "abutment_stem", "back_wall", "wing_wall", "pedestal", "footing"};
+
+/// Kinds of crew that operations belong to; a party may take all work of one.
+inline constexpr std::array<std::string_view, 3> crew_kind_names{"deck", "underside", "traffic"};
 
 /// How an outing's fixed time is shared between the structures it serves.
 inline constexpr std::array<std::string_view, 5> sharing_names{
@@ -142,9 +152,10 @@ inline constexpr std::array<std::string_view, 5> dirt_names{"gutter", "joint", "
                                                             "drain"};
 
 /// When a haul truck makes its dump trips.
-inline constexpr std::array<std::string_view, 2> dump_names{
-    "in_shift",     // the crew waits
-    "after_shift"}; // its people are paid for the run, the crew is not
+inline constexpr std::array<std::string_view, 3> dump_names{
+    "in_shift",    // the crew waits
+    "after_shift", // its people are paid for the run, the crew is not
+    "each_shift"}; // the same, and no load is left aboard between shifts
 
 /// What may become of the wash water.
 inline constexpr std::array<std::string_view, 3> wash_water_names{

@@ -59,6 +59,7 @@ struct Shape {
     bool has_abutments = true;             ///< both ends have one
     bool has_overhang = true;              ///< the deck reaches beyond the outer girders
     bool walk_present = false;             ///< walks > 0
+    bool open_deck = false;                ///< dirt falls through: no gutter holds any
     bool clearance_known = false;          ///< item 54B is measured from a road or a railway
 };
 

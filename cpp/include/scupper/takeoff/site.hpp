@@ -37,6 +37,16 @@ WeightSign weight_sign(char posting);
 /// Verified by: tests/cpp/takeoff/test_site.cpp
 Uncertain infer_posted_limit(const Structure& structure);
 
+/// How high the girders' underside stands above the ground or water.
+///
+/// @param structure [-] one record; its items 39, 54A and 54B are read
+/// @return [m] low, likely, high with the rule they follow from
+/// Range: any record. Water rises and falls; a survey governs.
+/// Errors: none.
+/// Source: rules `site.clearance.*` in `rules()`, each with its own
+/// Verified by: tests/cpp/takeoff/test_site.cpp
+Uncertain infer_clearance(const Structure& structure);
+
 /// The road on a bridge, as far as a closure depends on it.
 struct Road {
     Uncertain speed;          ///< [m/s] of the traffic
