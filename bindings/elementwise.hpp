@@ -9,19 +9,33 @@
 
 namespace scupper::python {
 
-/// f of every element; all arrays have the shape of the first.
-template <class F, class... Rest>
-NumberArray elementwise(F f, const Array& first, const Rest&... rest) {
-    if (((rest.size() != first.size()) || ...)) {
+/// The numbers of an array, or the same one throughout.
+struct Walk {
+    const double* data;
+    py::ssize_t step;
+
+    double operator[](py::ssize_t i) const { return data[i * step]; }
+};
+
+/// f of every element; single numbers stand for whole arrays, all others have one shape.
+template <class F, class... Arrays>
+NumberArray elementwise(F f, const Arrays&... arrays) {
+    const std::array<const Array*, sizeof...(Arrays)> all{&arrays...};
+    const Array* whole = all.front();
+    for (const Array* a : all) {
+        whole = whole->ndim() == 0 ? a : whole;
+    }
+    const py::ssize_t size = whole->size();
+    if (((arrays.ndim() > 0 && arrays.size() != size) || ...)) {
         throw py::value_error("arrays of different size");
     }
-    NumberArray result(std::vector<py::ssize_t>(first.shape(), first.shape() + first.ndim()));
+    NumberArray result(std::vector<py::ssize_t>(whole->shape(), whole->shape() + whole->ndim()));
     double* out = result.mutable_data();
-    const py::ssize_t size = first.size();
-    const std::array<const double*, 1 + sizeof...(Rest)> in{first.data(), rest.data()...};
+    const std::array<Walk, sizeof...(Arrays)> in{
+        Walk{arrays.data(), arrays.ndim() == 0 ? 0 : 1}...};
     const py::gil_scoped_release free;
     for (py::ssize_t i = 0; i < size; ++i) {
-        out[i] = std::apply([&](auto... p) { return f(p[i]...); }, in);
+        out[i] = std::apply([&](const auto&... walk) { return f(walk[i]...); }, in);
     }
     return result;
 }

@@ -73,12 +73,22 @@ class Arguments:
             _core.parse_as(_example(value), like, name)  # refuses, naming a valid example
         raise _no_number(name, value, like)
 
-    def shaped(self) -> list[FloatArray]:
-        """The arguments in their order, broadcast against each other as numpy does."""
+    def shaped(self, single: bool = False) -> list[FloatArray]:
+        """The arguments in their order, broadcast against each other as numpy does.
+
+        Parameters
+        ----------
+        single
+            Whether single numbers stay single, for a function that runs over arrays itself.
+        """
         import numpy as np
 
         try:
-            return [np.asarray(a, order="C") for a in np.broadcast_arrays(*self._arrays.values())]
+            whole = np.broadcast_arrays(*self._arrays.values())
+            return [
+                given if single and given.ndim == 0 else np.asarray(shaped, order="C")
+                for given, shaped in zip(self._arrays.values(), whole, strict=True)
+            ]
         except ValueError:
             shapes = ", ".join(f"{name} {a.shape}" for name, a in self._arrays.items())
             raise InputError(
@@ -112,7 +122,7 @@ def answer(
     arguments = Arguments(units)
     for name, (value, like) in given.items():
         arguments.add(name, value, like)
-    return result(core(*arguments.shaped()), unit)
+    return result(core(*arguments.shaped(single=True)), unit)
 
 
 def plain(
@@ -122,7 +132,7 @@ def plain(
     arguments = Arguments(units)
     for name, (value, like) in given.items():
         arguments.add(name, value, like)
-    numbers = core(*arguments.shaped())
+    numbers = core(*arguments.shaped(single=True))
     return numbers if numbers.ndim else float(numbers)
 
 

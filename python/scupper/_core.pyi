@@ -6,7 +6,475 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'Inventory', 'Job', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'device_count', 'error_message', 'estimate', 'estimate_all', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'rules', 'schedule', 'shortfalls', 'shown_unit', 'sign_spacing', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'to_si', 'too_strong', 'unit_table', 'water_density', 'water_viscosity', 'workbook', 'workbook_figures', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'bar_flow', 'bar_pressure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'device_count', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'lay_unit', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'reynolds', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate']
+class LaySolution:
+    """
+    Where a lay settles. Segments and nozzles stand in the order of the lay.
+    """
+    def limits(self, units: str) -> dict[str, typing.Any]:
+        """
+        One limit of the pump, and how much of it the lay takes.
+        """
+    def nodes(self) -> dict[str, typing.Any]:
+        """
+        Every segment's end: its wye or nozzle, in SI units.
+        """
+    def nozzles(self) -> dict[str, typing.Any]:
+        """
+        What leaves one nozzle.
+        """
+    def pump(self) -> dict[str, typing.Any]:
+        """
+        What the pump does.
+        """
+    def segments(self) -> dict[str, typing.Any]:
+        """
+        What runs through one segment.
+        """
+    def warnings(self, units: str) -> dict[str, typing.Any]:
+        """
+        One thing to mind.
+        """
+    @property
+    def energy_residual(self) -> float:
+        """
+        [-] worst imbalance of a nozzle's pressure, over the
+        greatest pressure of the lay without flow
+        """
+    @property
+    def iterations(self) -> int:
+        """
+        [-] Newton steps
+        """
+    @property
+    def mass_residual(self) -> float:
+        """
+        [-] imbalance of flows over the pump's flow
+        """
+    @property
+    def time_to_empty(self) -> float | None:
+        """
+        [s] the full tank; none without tank or flow
+        """
+class HoseLay:
+    """
+    A tree of hose with its pump, water and nozzles. Values are checked where it is solved.
+    """
+    @staticmethod
+    def read(document: str, name: str) -> HoseLay:
+        """
+        Reads a hose lay.
+        
+        Segments start at the pump or where another ends (`from`), nozzles end one (`at`). Friction goes
+        by `roughness`, by `c` and `form`, or by `coefficient`: one of them. A nozzle has `bore` and
+        `discharge_coefficient` (1 where left out), or `rated_flow` and `rated_pressure`. `wear` is the
+        share by which a bore has grown: 0.05 or "5 %". Points of a pump's `curve` are pairs of flow and
+        head, a length or a pressure.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with the keys of `hose_lay_keys`
+        name : [text]
+            what to call the document in errors: "lay" gives "lay.segments[2].bore"
+        
+        Returns
+        -------
+        [-]
+            the lay, checked
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        FileError `json.text` where it is no JSON; UnknownNameError `json.key`, `json.word`,
+        `hydraulics.segment` with the nearest name; InputError `json.type`, `json.missing`,
+        `json.one_of`, `hydraulics.pump` for more than one; UnitError of the unit part; those of
+        `hydraulics::check_lay`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_hose_lay.cpp
+        """
+    def greatest_lift(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        How far a segment may rise for a nozzle to keep its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; its length stays
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            greatest rise of the segment; negative where it has to fall
+        
+        Formula
+        -------
+        pressure(rise) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        100 km up or down.
+        
+        Errors
+        ------
+        as longest_hose
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def longest_hose(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        How long a segment may be for a nozzle to keep its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; its rise stays
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            greatest length
+        
+        Formula
+        -------
+        pressure(length) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to 100 km.
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.pressure`, `hydraulics.segment` for one that
+        the nozzle's water does not pass; SolveError `hydraulics.no_answer` where no length
+        suffices or any does
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def nozzle_bore_for(self, nozzle: str, flow: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        Which bore gives a nozzle its flow.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; the nozzle counts as open and new
+        nozzle : [-]
+            index of the nozzle
+        wanted : [m3/s]
+            flow, > 0
+        
+        Returns
+        -------
+        [m]
+            inside diameter of the tip, at the nozzle's discharge coefficient
+        
+        Formula
+        -------
+        flow(bore) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to the bore of the hose that it ends (0.3 m at the pump's outlet).
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.flow` where wanted <= 0; SolveError
+        `hydraulics.no_answer` where the open hose gives less
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def nozzle_count(self, nozzle: str, leg: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> int:
+        """
+        How many equal nozzles keep their pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        nozzle : [-]
+            index of the nozzle
+        leg : [-]
+            index of a segment between pump and nozzle: it is repeated from its start, with
+            all that hangs on it; at_pump: the nozzle alone is repeated where it is
+        wanted : [Pa]
+            gauge, before each tip, > 0
+        
+        Returns
+        -------
+        [-]
+            how many, counting the one there is
+        
+        Formula
+        -------
+        greatest n with pressure(n) >= wanted, by doubling and halving
+        
+        Range
+        -----
+        up to 10,000.
+        
+        Errors
+        ------
+        as longest_hose; SolveError `hydraulics.no_answer` where one is too many, or 10,000 are
+        not
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def pump_pressure_for(self, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        Which pump pressure gives a nozzle its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; its pump counts as one that holds whatever pressure is asked
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [Pa]
+            gauge, at the pump's outlet
+        
+        Formula
+        -------
+        pressure(pump pressure) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        up to 1 GPa; flow limit, power and unloader of the pump are set aside: solve the lay with
+        the answer to see whether the pump can.
+        
+        Errors
+        ------
+        those of check_lay; InputError `hydraulics.pressure` where wanted <= 0; SolveError
+        `hydraulics.no_answer` where the fall of the lay alone gives more
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def smallest_bore(self, segment: str, nozzle: str, pressure: typing.SupportsFloat | typing.SupportsIndex, bores: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex] | None) -> float:
+        """
+        Which bore a segment needs at least for a nozzle to have its pressure.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay
+        segment : [-]
+            index of a segment between pump and nozzle; roughness or C and K stay
+        nozzle : [-]
+            index of the nozzle
+        wanted : [Pa]
+            gauge, before the tip, > 0
+        
+        Returns
+        -------
+        [m]
+            smallest inside diameter
+        
+        Formula
+        -------
+        pressure(bore) = wanted, by a bracketed search over solve
+        
+        Range
+        -----
+        1 mm, or 20 times the roughness, to 1 m.
+        
+        Errors
+        ------
+        as longest_hose; InputError `hydraulics.law` for a segment with a hose coefficient, which
+        holds for one bore only; SolveError `hydraulics.no_answer` where 1 m is too little
+        
+        Source
+        ------
+        solve
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay_inverse.cpp
+        """
+    def solve(self) -> LaySolution:
+        """
+        Flow, pressure and velocity everywhere in a hose lay.
+        
+        Parameters
+        ----------
+        lay : [-]
+            pump, segments, nozzles
+        
+        Returns
+        -------
+        [-]
+            the solution, in SI units
+        
+        Formula
+        -------
+        for each segment: pressure at its start = pressure at its end + rho g rise + friction
+        + K rho V^2 / 2; at each end: flow in = flows out; nozzle and pump by their formulas
+        
+        Range
+        -----
+        any lay that check_lay accepts has one answer, and it is found. Losses and tip pressures
+        grow with the flow and the pump's pressure never does, so that the flows are the one
+        minimum of a strictly convex function (the sum of their integrals). Newton's direction on
+        it goes down, a search along it never passes the minimum by more than it has gained, and
+        so the steps converge from anywhere; in a tree each costs time in proportion to the
+        segments. Nozzles that would draw in air are shut, like a check valve, and the rest is
+        solved again: shutting one only lowers pressures, so that none has to be opened again.
+        A flow above the pump's greatest is held there and the pump's pressure follows. Mass
+        balances by construction, to rounding; the energy residual is below 1e-10.
+        With no nozzle open the shut-off pressure stands everywhere and nothing flows.
+        Velocity pressure at the nodes is neglected, as in the tables of hose lays.
+        
+        Errors
+        ------
+        those of check_lay; SolveError `hydraulics.not_converged`, which no valid lay gives
+        
+        Source
+        ------
+        G. Birkhoff, J. B. Diaz, Q. Appl. Math. 13 (1956) 431 on the variational principle (from
+        memory); Newton's method with line search, common practice
+        
+        Verified by
+        -----------
+        tests/cpp/hydraulics/test_lay.cpp, tests/python/test_hose_lay_epanet.py
+        """
+    def solve_many(self, pressures: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> dict[str, typing.Any]:
+        """
+        What a lay gives at each of many pump pressures.
+        
+        Parameters
+        ----------
+        lay : [-]
+            the lay; its pump holds a pressure or has an unloader
+        pressures : [Pa, n]
+            gauge, each > 0
+        
+        Returns
+        -------
+        [-]
+            flows and pressures, nozzle by nozzle in each row
+        
+        Formula
+        -------
+        as solve
+        
+        Range
+        -----
+        as solve.
+        
+        Errors
+        ------
+        as solve; InputError `hydraulics.pressure` for a pressure that is not above zero or a
+        pump with a curve
+        
+        Source
+        ------
+        as solve
+        
+        Verified by
+        -----------
+        tests/python/test_hose_lay.py
+        """
+    def write(self) -> str:
+        """
+        Writes a hose lay whole, in SI units with all digits, so that reading it back gives the same.
+        
+        Parameters
+        ----------
+        lay : [-]
+            a lay
+        
+        Returns
+        -------
+        [text]
+            a JSON document
+        
+        Range
+        -----
+        any lay. Rated nozzles are written as the bore they are likened to, fittings as the sum
+        of their K.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_hose_lay.cpp
+        """
+    @property
+    def name(self) -> str:
+        """
+        [text] what people call it
+        """
+    @property
+    def nozzles(self) -> list[str]:
+        """
+        [text] what people call it; no two alike
+        """
+    @property
+    def segments(self) -> list[str]:
+        """
+        [text] what people call it; no two alike
+        """
 class Structure:
     """
     One structure: who it is, what its record says, what somebody measured.
@@ -1199,6 +1667,266 @@ class SavedEstimate:
         """
         [-] the record
         """
+def affinity_flow(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], diameter_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What flow becomes with speed and impeller diameter.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        at the first speed and diameter
+    speed_ratio : [-]
+        s, second speed over first, > 0
+    diameter_ratio : [-]
+        d of pumps of like shape, > 0; a trimmed impeller follows it roughly
+    
+    Returns
+    -------
+    [m3/s]
+        at the second
+    
+    Formula
+    -------
+    Q2 = Q1 s d^3
+    
+    Range
+    -----
+    pumps of like shape at like points of their curves; losses of the hose do not follow.
+    
+    Errors
+    ------
+    InputError `hydraulics.speed_ratio`, `hydraulics.diameter_ratio` where not > 0
+    
+    Source
+    ------
+    affinity laws, e.g. Crane TP-410, example 7-33
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
+def affinity_head(head: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], diameter_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What head becomes with speed and impeller diameter.
+    
+    Parameters
+    ----------
+    head : [m]
+        at the first speed and diameter
+    speed_ratio : [-]
+        s, second speed over first, > 0
+    diameter_ratio : [-]
+        d of pumps of like shape, > 0
+    
+    Returns
+    -------
+    [m]
+        at the second
+    
+    Formula
+    -------
+    H2 = H1 s^2 d^2
+    
+    Range
+    -----
+    as affinity_flow.
+    
+    Errors
+    ------
+    as affinity_flow
+    
+    Source
+    ------
+    affinity laws, e.g. Crane TP-410, example 7-33
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
+def affinity_power(power: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], diameter_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What power becomes with speed and impeller diameter.
+    
+    Parameters
+    ----------
+    power : [W]
+        at the first speed and diameter
+    speed_ratio : [-]
+        s, second speed over first, > 0
+    diameter_ratio : [-]
+        d of pumps of like shape, > 0
+    
+    Returns
+    -------
+    [W]
+        at the second
+    
+    Formula
+    -------
+    P2 = P1 s^3 d^5
+    
+    Range
+    -----
+    as affinity_flow, at the same efficiency.
+    
+    Errors
+    ------
+    as affinity_flow
+    
+    Source
+    ------
+    affinity laws, e.g. Crane TP-410, example 7-33
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
+def air_density(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How heavy dry air is.
+    
+    Parameters
+    ----------
+    pressure : [Pa]
+        absolute, > 0
+    temperature : [K]
+        > 0
+    
+    Returns
+    -------
+    [kg/m3]
+        density
+    
+    Formula
+    -------
+    rho = p / (R T), R = 287.05287 J/(kg K)
+    
+    Range
+    -----
+    air as an ideal gas, near atmospheric pressure and below.
+    
+    Errors
+    ------
+    InputError `hydraulics.air_pressure`, `hydraulics.air_temperature` where out of range
+    
+    Source
+    ------
+    ideal gas; R of the U.S. Standard Atmosphere, 1976
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_conveying.cpp
+    """
+def air_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How viscous air is.
+    
+    Parameters
+    ----------
+    temperature : [K]
+        > 0
+    
+    Returns
+    -------
+    [Pa s]
+        dynamic viscosity
+    
+    Formula
+    -------
+    mu = 1.458e-6 T^1.5 / (T + 110.4)
+    
+    Range
+    -----
+    100 to 1,900 K.
+    
+    Errors
+    ------
+    InputError `hydraulics.air_temperature` where out of range
+    
+    Source
+    ------
+    Sutherland's law, U.S. Standard Atmosphere, 1976, equation 51
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_conveying.cpp
+    """
+def bar_flow(bores: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficients: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much all nozzles of a bar let through.
+    
+    Parameters
+    ----------
+    nozzles : [-, n]
+        bore [m] > 0 and discharge coefficient > 0 of each
+    pressure : [Pa]
+        gauge pressure in the bar, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m3/s]
+        volume flow of the bar
+    
+    Formula
+    -------
+    Q = sum c_i (pi / 4) D_i^2 sqrt(2 p / rho)
+    
+    Range
+    -----
+    as bar_as_nozzle.
+    
+    Errors
+    ------
+    as bar_as_nozzle; InputError `hydraulics.pressure`, `hydraulics.density`
+    
+    Source
+    ------
+    nozzle_flow summed
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle_bar.cpp
+    """
+def bar_pressure(bores: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficients: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Which pressure drives a flow through a bar.
+    
+    Parameters
+    ----------
+    nozzles : [-, n]
+        bore [m] > 0 and discharge coefficient > 0 of each
+    flow : [m3/s]
+        volume flow of the bar, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        gauge pressure in the bar
+    
+    Formula
+    -------
+    p = (rho / 2) (Q / sum c_i (pi / 4) D_i^2)^2
+    
+    Range
+    -----
+    as bar_as_nozzle.
+    
+    Errors
+    ------
+    as bar_as_nozzle; InputError `hydraulics.flow`, `hydraulics.density`
+    
+    Source
+    ------
+    bar_flow, solved for the pressure
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle_bar.cpp
+    """
 def basis_names() -> list[str]:
     """
     The words for how a value is known, the surest first.
@@ -1389,6 +2117,131 @@ def closure_window(demand: collections.abc.Sequence[typing.SupportsFloat | typin
     -----------
     tests/cpp/closure/test_capacity.cpp
     """
+def coil_critical_reynolds(curvature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Up to which Reynolds number the flow in a coil stays laminar.
+    
+    Parameters
+    ----------
+    curvature : [-]
+        d / D, bore over diameter of the coil, 0 to 0.2
+    
+    Returns
+    -------
+    [-]
+        critical Reynolds number
+    
+    Formula
+    -------
+    Re = 2300 (1 + 8.6 (d / D)^0.45)
+    
+    Range
+    -----
+    d / D below 0.14; 0 is a straight hose.
+    
+    Errors
+    ------
+    InputError `hydraulics.curvature` where out of range
+    
+    Source
+    ------
+    E. F. Schmidt, Chem. Ing. Tech. 39 (1967) 781, as printed in the documentation of the
+    fluids library
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_coil.cpp
+    """
+def coil_friction_factor(reynolds_number: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], curvature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], relative_roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The Darcy friction factor of a coil.
+    
+    Parameters
+    ----------
+    reynolds_number : [-]
+        Re, > 0
+    curvature : [-]
+        x, bore over diameter of the coil from centre to centre, 0 to 0.2
+    relative_roughness : [-]
+        roughness over bore, 0 to 0.05
+    
+    Returns
+    -------
+    [-]
+        Darcy friction factor
+    
+    Formula
+    -------
+    laminar, to the critical Re: f = (64 / Re) (1 + 0.14 x^0.97 Re^(1 - 0.644 x^0.312)),
+    x = d / D;
+    turbulent, from 1.2 times that: f = fs max(1 + 28800 x^0.62 / Re,
+    1 + 0.0823 (1 + x) x^0.53 Re^0.25), fs of friction_factor;
+    between them a straight line in Re
+    
+    Range
+    -----
+    Re 100 to 150,000; beyond it the formula goes on. Schmidt changes formula at Re 22,000
+    with a step of about 1 %; the greater of the two has none. Rough coils were hardly
+    measured.
+    
+    Errors
+    ------
+    InputError `hydraulics.reynolds_number`, `hydraulics.curvature`,
+    `hydraulics.relative_roughness` where out of range
+    
+    Source
+    ------
+    as coil_critical_reynolds; the bridge is own convention
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_coil.cpp
+    """
+def coil_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coil_diameter: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kinematic_viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What hose on a reel costs in pressure.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    bore : [m]
+        inside diameter, > 0
+    length : [m]
+        of the hose that lies in coils, >= 0
+    coil_diameter : [m]
+        mean diameter of the coils from centre to centre, >= 5 bores
+    roughness : [m]
+        equivalent sand roughness of the wall, >= 0
+    fluid : [-]
+        density [kg/m3] and kinematic viscosity [m2/s]
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    p = f (L / d) rho V^2 / 2, f of coil_friction_factor
+    
+    Range
+    -----
+    round hose; one that is flattened by its reel loses more.
+    
+    Errors
+    ------
+    as coil_friction_factor; InputError `hydraulics.flow`, `hydraulics.bore`,
+    `hydraulics.length`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Darcy-Weisbach equation
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_coil.cpp
+    """
 def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How many devices a line of a given length takes, one at either end.
@@ -1424,6 +2277,47 @@ def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/closure/test_devices.cpp
+    """
+def equivalent_bore(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Which smooth bore lets through what a rated nozzle does, so that it can end a line.
+    
+    Parameters
+    ----------
+    rated_flow : [m3/s]
+        flow at the rating pressure, > 0
+    rated_pressure : [Pa]
+        rating pressure, > 0
+    discharge_coefficient : [-]
+        c of the bore it is likened to, > 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m]
+        inside diameter
+    
+    Formula
+    -------
+    D = sqrt(Qr / (c (pi / 4) sqrt(2 pr / rho)))
+    
+    Range
+    -----
+    fixed orifices.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.rated_pressure`,
+    `hydraulics.discharge_coefficient`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    nozzle_flow, solved for the bore
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
     """
 def error_message(id: str, path: str, found: str, allowed: str) -> str:
     """
@@ -1498,6 +2392,87 @@ def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt |
     -----------
     tests/cpp/estimate/test_programme.cpp
     """
+def factor_loss(factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a length of hose or pipe costs in pressure at a friction factor known otherwise, as from a
+    chart.
+    
+    Parameters
+    ----------
+    factor : [-]
+        f, Darcy's (four times Fanning's), >= 0
+    velocity : [m/s]
+        V, >= 0
+    bore : [m]
+        D, inside diameter, > 0
+    length : [m]
+        L, of the hose, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    p = f (L / D) rho V^2 / 2
+    
+    Range
+    -----
+    full round pipes.
+    
+    Errors
+    ------
+    InputError `hydraulics.factor`, `hydraulics.velocity`, `hydraulics.bore`,
+    `hydraulics.length`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Darcy-Weisbach equation
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
+def fan_width(stand_off: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spray_angle: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How wide a strip a fan tip covers.
+    
+    Parameters
+    ----------
+    stand_off : [m]
+        s, from the tip to the surface, >= 0
+    spray_angle : [rad]
+        a, between the edges of the fan, 0 to pi
+    
+    Returns
+    -------
+    [m]
+        width of the strip
+    
+    Formula
+    -------
+    w = 2 s tan(a / 2)
+    
+    Range
+    -----
+    near the tip; farther away gravity and air narrow the fan. The angle is that of the tip
+    at its pressure, which grows a little with the pressure.
+    
+    Errors
+    ------
+    InputError `hydraulics.stand_off`, `hydraulics.spray_angle` where out of range
+    
+    Source
+    ------
+    geometry
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_jet.cpp
+    """
 def fittings() -> list[tuple[str, str, typing.Any]]:
     """
     A fitting of a hose line.
@@ -1549,7 +2524,7 @@ def friction_factor(reynolds_number: typing.Annotated[numpy.typing.ArrayLike, nu
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
-def friction_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+def friction_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], roughness: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kinematic_viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a length of hose or pipe costs in pressure.
     
@@ -1595,6 +2570,49 @@ def friction_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
 def from_si(si: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     SI numbers in a unit.
+    """
+def greatest_suction_lift(surface_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], vapour_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_loss: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], npsh_required: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How far above the water a pump may stand.
+    
+    Parameters
+    ----------
+    surface_pressure : [Pa]
+        absolute, on the water drawn from
+    vapour_pressure : [Pa]
+        absolute, of the water at its temperature
+    suction_loss : [m]
+        head lost in strainer and suction hose, >= 0
+    npsh_required : [m]
+        by the pump's maker, at the flow, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m]
+        greatest lift; negative where the pump has to stand below the water
+    
+    Formula
+    -------
+    lift = (p - pv) / (rho g) - loss - NPSHr
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `hydraulics.suction_loss`, `hydraulics.npsh_required`,
+    `hydraulics.density` where out of range
+    
+    Source
+    ------
+    npsh_available, solved for the lift
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
     """
 def hash_text(text: str) -> int:
     """
@@ -1680,6 +2698,42 @@ def hazen_williams_loss(form: str, flow: typing.Annotated[numpy.typing.ArrayLike
     -----------
     tests/cpp/hydraulics/test_trade_friction.cpp
     """
+def head(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How high a pressure lifts water.
+    
+    Parameters
+    ----------
+    pressure : [Pa]
+        gauge pressure or pressure loss
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m]
+        head
+    
+    Formula
+    -------
+    z = p / (rho g), g = 9.80665 m/s2
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `hydraulics.density` where density <= 0
+    
+    Source
+    ------
+    hydrostatics; g of the 3rd CGPM (1901)
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
 def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a length of hose costs in pressure by its hose coefficient.
@@ -1762,6 +2816,121 @@ def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/closure/test_capacity.cpp
+    """
+def hydraulic_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a pump does to the water.
+    
+    Parameters
+    ----------
+    pressure : [Pa]
+        gained between inlet and outlet
+    flow : [m3/s]
+        volume flow
+    
+    Returns
+    -------
+    [W]
+        hydraulic power
+    
+    Formula
+    -------
+    P = p Q
+    
+    Range
+    -----
+    any; velocities at inlet and outlet alike.
+    
+    Errors
+    ------
+    none
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
+def jet_force(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], surface_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], angle: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard a whole jet pushes on a flat surface.
+    
+    Parameters
+    ----------
+    bore : [m]
+        diameter of the jet, > 0
+    velocity : [m/s]
+        of the jet, >= 0
+    surface_speed : [m/s]
+        u, of the surface away from the nozzle, not above v
+    angle : [rad]
+        between the jet and the normal of the surface, 0 to pi / 2
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [N]
+        force normal to the surface
+    
+    Formula
+    -------
+    F = rho (pi / 4) D^2 (v - u)^2 cos a
+    
+    Range
+    -----
+    jets that do not splash back.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.velocity`, `hydraulics.surface_speed`,
+    `hydraulics.angle`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    momentum balance
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_jet.cpp
+    """
+def jet_velocity(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How fast the jet leaves the tip.
+    
+    Parameters
+    ----------
+    pressure : [Pa]
+        gauge pressure at the tip, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m/s]
+        speed of the jet where it has contracted
+    
+    Formula
+    -------
+    v = sqrt(2 p / rho)
+    
+    Range
+    -----
+    no loss inside the tip (velocity coefficient 1).
+    
+    Errors
+    ------
+    InputError `hydraulics.pressure`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Torricelli's law
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
     """
 def job_keys() -> list[str]:
     """
@@ -1852,6 +3021,80 @@ def kind_by_record(structure: Structure) -> str:
     Verified by
     -----------
     tests/cpp/closure/test_kind.cpp
+    """
+def lay_unit(like: str, units: str) -> str:
+    """
+    The unit in which a figure of a hose lay is shown.
+    
+    Parameters
+    ----------
+    dimension : [-]
+        of the figure
+    units : [-]
+        how quantities are shown
+    
+    Returns
+    -------
+    [-]
+        the usual unit of the dimension; for speeds ft/s or m/s, since nobody gauges a hose
+        in miles an hour
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_lay_warnings.cpp
+    """
+def minor_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], loss_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What fittings cost in pressure.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow
+    bore : [m]
+        inside diameter to which K refers, > 0
+    loss_coefficient : [-]
+        K, sum over the fittings, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        pressure loss
+    
+    Formula
+    -------
+    p = K rho V^2 / 2
+    
+    Range
+    -----
+    full round pipes.
+    
+    Errors
+    ------
+    InputError `hydraulics.loss_coefficient`, `hydraulics.bore`, `hydraulics.density`
+    where out of range
+    
+    Source
+    ------
+    definition of K
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
     """
 def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
     """
@@ -2007,6 +3250,84 @@ def nozzle_reaction(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
     """
+def nozzle_wear(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], new_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How far a nozzle has worn, from what it lets through.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        Q, measured, > 0
+    new_flow : [m3/s]
+        Q0, of a new nozzle at the same pressure, > 0
+    
+    Returns
+    -------
+    [-]
+        share by which the bore has grown; negative: partly plugged
+    
+    Formula
+    -------
+    w = sqrt(Q / Q0) - 1
+    
+    Range
+    -----
+    flows at one pressure.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow` where one of them is not above 0
+    
+    Source
+    ------
+    nozzle_flow at one pressure
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle_bar.cpp
+    """
+def npsh_available(surface_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], vapour_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_lift: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_loss: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much head is left at a pump's inlet before the water boils there.
+    
+    Parameters
+    ----------
+    surface_pressure : [Pa]
+        absolute, on the water drawn from
+    vapour_pressure : [Pa]
+        absolute, of the water at its temperature
+    suction_lift : [m]
+        pump inlet above the water, negative below
+    suction_loss : [m]
+        head lost in strainer and suction hose, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [m]
+        net positive suction head available; below zero no water arrives
+    
+    Formula
+    -------
+    NPSHa = (p - pv) / (rho g) - lift - loss
+    
+    Range
+    -----
+    any. The velocity head at the inlet is part of the pressure there and not subtracted.
+    
+    Errors
+    ------
+    InputError `hydraulics.suction_loss`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    definition, as in Crane TP-410, example 7-32
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
 def one_lane_capacity(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], green: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], saturation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much traffic of one direction gets through where both take turns in one lane.
@@ -2093,6 +3414,86 @@ def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
     """
     SI value, SI unit and currency of a text.
     """
+def pick_up_velocity(size: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], grain_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Which air speed lifts grains from a resting layer.
+    
+    Parameters
+    ----------
+    size : [m]
+        d, diameter of the grains, > 0
+    grain_density : [kg/m3]
+        rho_s, of the solid itself, > 0
+    density : [kg/m3]
+        rho, of the air, > 0
+    viscosity : [Pa s]
+        mu, of the air, > 0
+    bore : [m]
+        D, inside diameter of the hose, > 0
+    
+    Returns
+    -------
+    [m/s]
+        pick-up velocity
+    
+    Formula
+    -------
+    U / sqrt(g d) = 0.0428 Re^0.175 (D / d)^0.25 (rho_s / rho)^0.75, Re = rho U d / mu,
+    solved for U
+    
+    Range
+    -----
+    coarse dry grains, Re about 25 to 5,000; wet dirt sticks and takes more.
+    
+    Errors
+    ------
+    InputError `hydraulics.size`, `hydraulics.grain_density`, `hydraulics.density`,
+    `hydraulics.viscosity`, `hydraulics.bore` where out of range
+    
+    Source
+    ------
+    F. J. Cabrejos, G. E. Klinzing, Powder Technology 79 (1994) 173; constants from memory
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_conveying.cpp
+    """
+def pipe_velocity(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How fast water runs in a full pipe.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow
+    bore : [m]
+        inside diameter, > 0
+    
+    Returns
+    -------
+    [m/s]
+        mean velocity
+    
+    Formula
+    -------
+    V = Q / ((pi / 4) D^2)
+    
+    Range
+    -----
+    full round pipes.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore` where bore <= 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
 def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A hose coefficient as somebody printed or implied it.
@@ -2170,9 +3571,91 @@ def read_inventory(path: str, progress: typing.Any) -> Inventory:
     -----------
     tests/cpp/inventory/test_samples.cpp
     """
+def reynolds(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kinematic_viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How inertia and viscosity compare in a pipe.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    bore : [m]
+        inside diameter, > 0
+    kinematic_viscosity : [m2/s]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [-]
+        Reynolds number
+    
+    Formula
+    -------
+    Re = V D / nu
+    
+    Range
+    -----
+    full round pipes.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.bore`, `hydraulics.kinematic_viscosity`
+    where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
+    """
 def rules() -> dict[str, typing.Any]:
     """
     Every rule, in the order of the input schema, the quantities, then the site [-, n].
+    """
+def saltation_velocity(solids: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], size: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Below which air speed solids settle in a level hose.
+    
+    Parameters
+    ----------
+    solids : [kg/s]
+        M, mass of solids carried, > 0
+    size : [m]
+        d, diameter of the grains, > 0
+    density : [kg/m3]
+        rho, of the air, > 0
+    bore : [m]
+        D, inside diameter of the hose, > 0
+    
+    Returns
+    -------
+    [m/s]
+        saltation velocity
+    
+    Formula
+    -------
+    V = (4 M 10^a g^(b / 2) D^(b / 2 - 2) / (pi rho))^(1 / (b + 1)),
+    a = 1440 d + 1.96, b = 1100 d + 2.5, d in m
+    
+    Range
+    -----
+    grains to a few millimetres; the exponents run away above.
+    
+    Errors
+    ------
+    InputError `hydraulics.solids`, `hydraulics.size`, `hydraulics.density`,
+    `hydraulics.bore` where out of range
+    
+    Source
+    ------
+    F. Rizk (1973), as printed in the documentation of the fluids library after M. Rhodes,
+    Introduction to Particle Technology
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_conveying.cpp
     """
 def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, bool]]) -> Schedule:
     """
@@ -2211,6 +3694,44 @@ def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing
     -----------
     tests/cpp/estimate/test_schedule.cpp
     """
+def shaft_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], efficiency: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a drive has to give for it.
+    
+    Parameters
+    ----------
+    pressure : [Pa]
+        gained between inlet and outlet
+    flow : [m3/s]
+        volume flow
+    efficiency : [-]
+        hydraulic power over shaft power, > 0
+    
+    Returns
+    -------
+    [W]
+        shaft power
+    
+    Formula
+    -------
+    P = p Q / efficiency
+    
+    Range
+    -----
+    efficiency above 0, at most 1.
+    
+    Errors
+    ------
+    InputError `hydraulics.efficiency` where it is not above 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
 def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
     """
     The methods at work whose nozzle has less flow or pressure than cleans, with what mends it: a
@@ -2242,7 +3763,7 @@ def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
     
     Verified by
     -----------
-    tests/cpp/estimate/test_jets.cpp
+    tests/cpp/estimate/test_remedies.cpp
     """
 def shown_unit(like: str, units: str) -> str:
     """
@@ -2287,6 +3808,152 @@ def sign_spacing(road: str, edition: str) -> tuple[float, float, float]:
     Verified by
     -----------
     tests/cpp/closure/test_signs.cpp
+    """
+def smooth_bore_reaction(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard a smooth bore pushes back, from its bore alone.
+    
+    Parameters
+    ----------
+    bore : [m]
+        inside diameter of the tip, > 0
+    pressure : [Pa]
+        gauge pressure at the tip, >= 0
+    discharge_coefficient : [-]
+        c, > 0; 1 gives the usual table value
+    
+    Returns
+    -------
+    [N]
+        reaction along the jet
+    
+    Formula
+    -------
+    F = 2 c (pi / 4) D^2 p
+    
+    Range
+    -----
+    as nozzle_reaction, of which this is the flow of the bore; the density cancels.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.pressure`,
+    `hydraulics.discharge_coefficient` where out of range
+    
+    Source
+    ------
+    momentum balance
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def stagnation_pressure(velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard a jet presses where it is stopped.
+    
+    Parameters
+    ----------
+    velocity : [m/s]
+        of the jet, >= 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        stagnation pressure at the middle of the jet, that of the tip at no stand-off
+    
+    Formula
+    -------
+    p = rho v^2 / 2
+    
+    Range
+    -----
+    a whole jet that meets the surface squarely; drops of spray hit harder for microseconds.
+    
+    Errors
+    ------
+    InputError `hydraulics.velocity`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Bernoulli's equation
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_jet.cpp
+    """
+def standard_atmosphere(altitude: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How hard the air presses at an altitude.
+    
+    Parameters
+    ----------
+    altitude : [m]
+        above sea level (geopotential; 0.1 % less than geometric at 5 km)
+    
+    Returns
+    -------
+    [Pa]
+        absolute pressure of the standard atmosphere; weather moves it by 3 %
+    
+    Formula
+    -------
+    p = 101325 Pa (1 - L h / T0)^(g M / (R L)), T0 = 288.15 K, L = 6.5 K/km,
+    M = 28.9644 kg/kmol, R = 8314.32 J/(kmol K)
+    
+    Range
+    -----
+    -500 to 11,000 m.
+    
+    Errors
+    ------
+    InputError `hydraulics.altitude` outside
+    
+    Source
+    ------
+    U.S. Standard Atmosphere, 1976 (NOAA-S/T 76-1562), equation 33a, table 4
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_pump.cpp
+    """
+def static_pressure(rise: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a height costs in pressure.
+    
+    Parameters
+    ----------
+    rise : [m]
+        height gained, negative going down
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        pressure, negative going down
+    
+    Formula
+    -------
+    p = rho g z, g = 9.80665 m/s2
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `hydraulics.density` where density <= 0
+    
+    Source
+    ------
+    hydrostatics; g of the 3rd CGPM (1901)
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_friction.cpp
     """
 def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
     """
@@ -2441,6 +4108,50 @@ def taper_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
     -----------
     tests/cpp/closure/test_taper.cpp
     """
+def terminal_velocity(size: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], grain_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How fast a grain falls in still air, which rising air must exceed to carry it.
+    
+    Parameters
+    ----------
+    size : [m]
+        d, diameter of the grain, > 0
+    grain_density : [kg/m3]
+        rho_s, of the solid itself, above the air's
+    density : [kg/m3]
+        rho, of the air, > 0
+    viscosity : [Pa s]
+        of the air, > 0
+    
+    Returns
+    -------
+    [m/s]
+        terminal velocity
+    
+    Formula
+    -------
+    (pi / 6) d^3 (rho_s - rho) g = Cd (pi / 8) d^2 rho v^2,
+    Cd = 24 / Re (1 + 0.1806 Re^0.6459) + 0.4251 / (1 + 6880.95 / Re)
+    
+    Range
+    -----
+    spheres, Re below 260,000; leaves and flakes fall more slowly. The weight grows with the
+    drag without a gap, so that there is one answer, found by halving a bracket.
+    
+    Errors
+    ------
+    InputError `hydraulics.size`, `hydraulics.grain_density`, `hydraulics.density`,
+    `hydraulics.viscosity` where out of range
+    
+    Source
+    ------
+    A. Haider, O. Levenspiel, Powder Technology 58 (1989) 63, for spheres, as printed in the
+    documentation of the fluids library
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_conveying.cpp, tests/python/test_vacuum.py
+    """
 def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
@@ -2474,11 +4185,176 @@ def too_strong(estimate: Estimate) -> list[dict[str, typing.Any]]:
     
     Verified by
     -----------
-    tests/cpp/estimate/test_jets.cpp
+    tests/cpp/estimate/test_remedies.cpp
+    """
+def transport_velocities() -> dict[str, typing.Any]:
+    """
+    Air speeds that are published as least for carrying a kind of dust through a duct.
     """
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """
     Rows of name, aliases, SI unit, factor, offset and name in pint of every unit.
+    """
+def vacuum_air_flow(arguments: collections.abc.Sequence[typing.Annotated[numpy.typing.ArrayLike, numpy.float64]]) -> dict[str, typing.Any]:
+    """
+    How much air a blower draws through a hose.
+    
+    Parameters
+    ----------
+    blower : [-]
+        volume flow [m3/s] and relief vacuum [Pa]
+    hose : [-]
+        bore, length, lift, roughness [m] and K
+    ambient : [-]
+        pressure [Pa] and temperature [K] of the air around
+    
+    Returns
+    -------
+    [-]
+        vacuum at the blower, air speeds and free flow
+    
+    Formula
+    -------
+    pa^2 - p^2 = (f L / D + K + 1 + 2 ln(pa / p)) G^2 R T, the 1 for its acceleration,
+    G = (Q / A) p / (R T);
+    with the relief valve open p is known and G is sought
+    
+    Range
+    -----
+    isothermal flow of an ideal gas below half the speed of sound; the weight of the air in
+    the lift does not count. The left side falls and the right side grows with p (and with
+    G), so that there is one answer, kept in a bracket.
+    
+    Errors
+    ------
+    InputError `hydraulics.<field>` for a value out of range
+    
+    Source
+    ------
+    isothermal flow in a pipe, e.g. textbooks of gas dynamics (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_vacuum.cpp
+    """
+def vacuum_pick_up(arguments: collections.abc.Sequence[typing.Annotated[numpy.typing.ArrayLike, numpy.float64]]) -> dict[str, typing.Any]:
+    """
+    Whether dirt comes through a vacuum hose.
+    
+    Parameters
+    ----------
+    blower : [-]
+        volume flow [m3/s] and relief vacuum [Pa]
+    hose : [-]
+        bore, length, lift, roughness [m] and K
+    ambient : [-]
+        pressure [Pa] and temperature [K] of the air around
+    dirt : [-]
+        size [m], grain density [kg/m3], rate [kg/s], least transport speed [m/s]
+    
+    Returns
+    -------
+    [-]
+        speeds needed and there, and what keeps the dirt from coming
+    
+    Formula
+    -------
+    vacuum of the dirt p = M v / A + M g z / (A v), v air speed at the end
+    
+    Range
+    -----
+    thin suspensions: the dirt moves as fast as the air and does not slow it. Water in the
+    dirt is not counted but as its mass. The rate that a crew reaches is common practice.
+    
+    Errors
+    ------
+    as vacuum_air_flow, terminal_velocity, saltation_velocity, pick_up_velocity
+    
+    Source
+    ------
+    momentum and weight of the solids as in textbooks of pneumatic conveying (from memory);
+    rising air at twice the terminal velocity: common practice
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_vacuum.cpp
+    """
+def velocity_pressure(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Which pressure the velocity in a pipe is worth.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow
+    bore : [m]
+        inside diameter, > 0
+    density : [kg/m3]
+        of the liquid, > 0
+    
+    Returns
+    -------
+    [Pa]
+        velocity pressure
+    
+    Formula
+    -------
+    p = rho V^2 / 2
+    
+    Range
+    -----
+    full round pipes.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.density` where out of range
+    
+    Source
+    ------
+    Bernoulli's equation
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def water_by_area(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], travel_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much water falls on an area when a nozzle passes over it once.
+    
+    Parameters
+    ----------
+    flow : [m3/s]
+        volume flow, >= 0
+    width : [m]
+        w, of the strip, > 0
+    travel_speed : [m/s]
+        u, of the nozzle along the surface, > 0
+    
+    Returns
+    -------
+    [m]
+        volume by area, m3/m2: 1 mm is 1 L/m2
+    
+    Formula
+    -------
+    h = Q / (w u)
+    
+    Range
+    -----
+    one pass without overlap.
+    
+    Errors
+    ------
+    InputError `hydraulics.flow`, `hydraulics.width`, `hydraulics.travel_speed`
+    where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_jet.cpp
     """
 def water_density(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2510,6 +4386,75 @@ def water_density(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     Source
     ------
     G. S. Kell, J. Chem. Eng. Data 20 (1975) 97-105, equation for air-free water at 1 atm
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_water.cpp
+    """
+def water_kinematic_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How fast momentum spreads in water.
+    
+    Parameters
+    ----------
+    temperature : [K]
+        of the water
+    
+    Returns
+    -------
+    [m2/s]
+        kinematic viscosity
+    
+    Formula
+    -------
+    nu = mu / rho
+    
+    Range
+    -----
+    0 to 50 degC, atmospheric pressure.
+    
+    Errors
+    ------
+    InputError `hydraulics.temperature` outside 0 to 50 degC
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_water.cpp
+    """
+def water_vapour_pressure(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The pressure at which water boils, which limits how high a pump can lift by suction.
+    
+    Parameters
+    ----------
+    temperature : [K]
+        of the water
+    
+    Returns
+    -------
+    [Pa]
+        absolute saturation pressure
+    
+    Formula
+    -------
+    ln(p / pc) = Tc / T (a1 x + a2 x^1.5 + a3 x^3 + a4 x^3.5 + a5 x^4 + a6 x^7.5),
+    x = 1 - T / Tc
+    
+    Range
+    -----
+    0 to 50 degC. Within 0.01 % of IAPWS-95.
+    
+    Errors
+    ------
+    InputError `hydraulics.temperature` outside 0 to 50 degC
+    
+    Source
+    ------
+    W. Wagner, A. Pruss, J. Phys. Chem. Ref. Data 22 (1993) 783 (IAPWS SR1-86(1992))
     
     Verified by
     -----------
@@ -2609,6 +4554,43 @@ def workbook_figures(estimate: Estimate) -> list[str]:
     Source
     ------
     own convention
+    """
+def worn_bore(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], wear: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The bore of a nozzle that has worn.
+    
+    Parameters
+    ----------
+    bore : [m]
+        D0, when it was new, > 0
+    wear : [-]
+        w, share by which the bore has grown, >= 0: 0.05 lets 10 % more water through at
+        the same pressure
+    
+    Returns
+    -------
+    [m]
+        inside diameter
+    
+    Formula
+    -------
+    D = D0 (1 + w)
+    
+    Range
+    -----
+    wear that keeps the discharge coefficient; a ragged edge changes it.
+    
+    Errors
+    ------
+    InputError `hydraulics.bore`, `hydraulics.wear` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/hydraulics/test_nozzle_bar.cpp
     """
 def write_estimate(estimate: Estimate, job: Job, stamp: collections.abc.Mapping[str, str]) -> str:
     """

@@ -84,17 +84,17 @@ def friction_loss(
     if method == "hose-coefficient":
         given.add("length", length, "m")
         given.add("coefficient", _needed("coefficient", coefficient, method), "1")
-        return result(_core.hose_coefficient_loss(*given.shaped()), "Pa")
+        return result(_core.hose_coefficient_loss(*given.shaped(single=True)), "Pa")
     given.add("bore", bore, "m")
     given.add("length", length, "m")
     if method == "hazen-williams":
         given.add("c", _needed("c", c, method), "1")
         given.add("density", density_of(density, temperature), "kg/m3")
-        return result(_core.hazen_williams_loss(_form(form), *given.shaped()), "Pa")
+        return result(_core.hazen_williams_loss(_form(form), *given.shaped(single=True)), "Pa")
     given.add("roughness", _needed("roughness", roughness, method), "m")
     given.add("density", density_of(density, temperature), "kg/m3")
     given.add("viscosity", _viscosity(kinematic_viscosity, temperature), "m2/s")
-    return result(_core.friction_loss(*given.shaped()), "Pa")
+    return result(_core.friction_loss(*given.shaped(single=True)), "Pa")
 
 
 def _viscosity(given: Any, temperature: Any) -> Any:

@@ -206,17 +206,12 @@ def vacuum_pick_up(
     core = _core.vacuum_pick_up(arrays)
     hinders = _shaped(core["hinders"], shape)
     return PickUp(
-        _air(core, shape),
-        *(
-            _quantity(core[name], shape, unit)
-            for name, unit in (
-                ("dirt_vacuum", "Pa"),
-                ("pick_up_velocity", "m/s"),
-                ("saltation_velocity", "m/s"),
-                ("rise_velocity", "m/s"),
-                ("water_lift", "m"),
-            )
-        ),
+        air=_air(core, shape),
+        dirt_vacuum=_quantity(core["dirt_vacuum"], shape, "Pa"),
+        pick_up_velocity=_quantity(core["pick_up_velocity"], shape, "m/s"),
+        saltation_velocity=_quantity(core["saltation_velocity"], shape, "m/s"),
+        rise_velocity=_quantity(core["rise_velocity"], shape, "m/s"),
+        water_lift=_quantity(core["water_lift"], shape, "m"),
         margin=_shaped(core["margin"], shape),
         hinders=hinders,
         feasible=hinders == "nothing",

@@ -33,7 +33,7 @@ def _hazen_check(quantity: str, form: str, only: str, stated: bool) -> Check:
         pressure = _hazen(name, c)
         return as_head(pressure, OF_TABLE) if unit == "ft" else pressure
 
-    reasons = (
+    reasons: tuple[Reason, ...] = (
         Reason("other_form", other=tuple(answer(name, coefficient) for name in _FORMS)),
         CUT_OFF,
         Reason("within_1_percent", share=0.01),
