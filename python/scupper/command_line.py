@@ -77,6 +77,9 @@ def _parser() -> argparse.ArgumentParser:
 
 def _add_job(command: argparse.ArgumentParser) -> None:
     command.add_argument("records", metavar="RECORDS", help="inventory file")
+    command.add_argument(
+        "--elements", metavar="ELEMENTS.xml", nargs="+", help="element-level files to join"
+    )
     command.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
     command.add_argument("--survey", metavar="SURVEY.csv", help="what was counted and measured")
     command.add_argument("--units", choices=["us", "metric", "si"], help="how results are shown")
@@ -148,7 +151,11 @@ def _job(options: argparse.Namespace) -> Job:
 def _records(options: argparse.Namespace) -> Inventory:
     from scupper.inventory import read_inventory
 
-    return read_inventory(options.records, progress=sys.stderr.isatty())
+    elements = getattr(options, "elements", None)
+    inventory = read_inventory(options.records, elements, progress=sys.stderr.isatty())
+    for file in inventory.elements:
+        print(file, file=sys.stderr)
+    return inventory
 
 
 def _chosen(options: argparse.Namespace, inventory: Inventory) -> Inventory:

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable, Iterator
-from typing import TYPE_CHECKING, Any
+from collections.abc import Iterable, Iterator, Sequence
+from typing import TYPE_CHECKING
 
 from scupper import _core
 from scupper._core import Structure
 from scupper._frames import frame, whole_numbers
 from scupper._progress import Progress, told
+from scupper.elements import ElementFile, Path, joined
 from scupper.errors import InputError, UnknownNameError
 
 if TYPE_CHECKING:
@@ -25,8 +26,10 @@ class Inventory:
     Every row of the file is accounted for: rows = structures + rejected + routes under.
     """
 
-    def __init__(self, core: _core.Inventory) -> None:
+    def __init__(self, core: _core.Inventory, elements: Sequence[ElementFile] = ()) -> None:
         self._core = core
+        #: What each element file joined to it held and matched.
+        self.elements: tuple[ElementFile, ...] = tuple(elements)
 
     def __len__(self) -> int:
         return len(self._core)
@@ -148,16 +151,20 @@ class Selection(Inventory):
 
 
 def read_inventory(
-    path: str | os.PathLike[str], elements: Any = None, progress: Progress = False
+    path: str | os.PathLike[str],
+    elements: Path | Iterable[Path] | None = None,
+    progress: Progress = False,
 ) -> Inventory:
-    """Reads a delimited national inventory file.
+    """Reads a delimited national inventory file, and element files beside it.
 
     Parameters
     ----------
     path
         The file: a header row, comma-separated; columns are found by name.
     elements
-        Must be None: this version reads no element files.
+        Element-level files (XML) to join by state and structure number, or one of them: their
+        quantities take the place of inferred ones and have the basis ``element``. What does not
+        fit the structure is among the doubts; `Inventory.elements` tells what matched.
     progress
         True for a bar on standard error, or a function of (bytes done, bytes in all).
 
@@ -169,19 +176,12 @@ def read_inventory(
     Raises
     ------
     FileError
-        Where it cannot be read or lacks necessary columns.
-    InputError
-        Where `elements` is given.
+        Where a file cannot be read, lacks necessary columns or is no element file.
     """
-    if elements is not None:
-        raise InputError(
-            "inventory.elements",
-            "elements",
-            repr(elements),
-            "None: element files are not read by this version",
-        )
     with told(progress, "reading") as watch:
-        return Inventory(_core.read_inventory(os.fspath(path), watch))
+        core = _core.read_inventory(os.fspath(path), watch)
+    files = joined(elements, core)
+    return Inventory(core, files)
 
 
 def gathered(structures: Inventory | Iterable[Structure]) -> Inventory:

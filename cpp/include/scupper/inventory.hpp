@@ -1,5 +1,6 @@
 #pragma once
 // Readers of the public bridge inventory.
 
+#include "scupper/inventory/elements.hpp"
 #include "scupper/inventory/inventory.hpp"
 #include "scupper/inventory/read.hpp"
