@@ -16,7 +16,7 @@ constexpr double foot = 0.3048;
 /// An invented bridge of three spans, 60 m by 12 m, five steel girders.
 Inventory one_bridge() {
     Inventory inventory;
-    Structure s;
+    Structure& s = inventory.structures.emplace_back();
     s.state = "99";
     s.id = "B1";
     s.dimensions.length = Length<>(60.0);
@@ -24,7 +24,6 @@ Inventory one_bridge() {
     s.dimensions.skew = Angle<>(0.0);
     s.codes.main_spans = 3;
     s.codes.approach_spans = 0;
-    inventory.structures.push_back(s);
     inventory.reindex();
     return inventory;
 }
