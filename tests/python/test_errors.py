@@ -67,7 +67,7 @@ def stopped() -> None:
 
 
 def element_files() -> None:
-    sc.read_inventory(sc.demo_records(), elements="elements.xml")
+    sc.read_inventory(sc.demo_records(), elements=sc.demo_records())
 
 
 def no_dimensions() -> None:
@@ -85,7 +85,7 @@ def no_dimensions() -> None:
         (other_currency, sc.UnitError, "json.currency", "inputs.price.water", "USD"),
         (out_of_range, sc.InputError, "hydraulics.bore", "bore", ""),
         (stopped, sc.Interrupted, "estimate.stopped", "", ""),
-        (element_files, sc.InputError, "inventory.elements", "elements", "not read"),
+        (element_files, sc.FileError, "inventory.elements", "", "FHWAED"),
         (no_dimensions, sc.InputError, "estimate.unpriced", "99:TC-0048", ""),
     ],
 )
