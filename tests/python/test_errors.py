@@ -85,7 +85,7 @@ def no_dimensions() -> None:
         (other_currency, sc.UnitError, "json.currency", "inputs.price.water", "USD"),
         (out_of_range, sc.InputError, "hydraulics.bore", "bore", ""),
         (stopped, sc.Interrupted, "estimate.stopped", "", ""),
-        (element_files, sc.FileError, "inventory.elements", "", "FHWAED"),
+        (element_files, sc.FileError, "inventory.elements", str(sc.demo_records()), "FHWAED"),
         (no_dimensions, sc.InputError, "estimate.unpriced", "99:TC-0048", ""),
     ],
 )
