@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'bar_flow', 'bar_pressure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'device_count', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'key_listing', 'kind_by_record', 'lay_unit', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'rated_nozzle_flow', 'read_inventory', 'reynolds', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'bar_flow', 'bar_pressure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'device_count', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'lay_unit', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'reynolds', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -677,6 +677,43 @@ class Inventory:
     def rows(self) -> int:
         """
         [-] records read, header and blank lines apart
+        """
+class ElementRecords:
+    """
+    What an element file holds, and what could not be used of it.
+    """
+    def __len__(self) -> int:
+        ...
+    def records(self) -> dict[str, typing.Any]:
+        """
+        One record of an element.
+        """
+    def rejected(self) -> dict[str, typing.Any]:
+        """
+        [-, n] records that cannot be read, with line and reason
+        """
+class ElementJoin:
+    """
+    What a join found.
+    """
+    def unmatched(self) -> dict[str, typing.Any]:
+        """
+        [-, n] element records whose structure is not
+        """
+    @property
+    def matched(self) -> int:
+        """
+        [-] element records whose structure is there
+        """
+    @property
+    def structures(self) -> int:
+        """
+        [-] that have element records
+        """
+    @property
+    def used(self) -> int:
+        """
+        [-] of those matched, records that say something wanted
         """
 class ClosurePlan:
     """
@@ -2962,6 +2999,45 @@ def job_schema() -> str:
     -----------
     tests/cpp/json/test_job_schema.cpp, tests/python/test_job_schema.py
     """
+def join_elements(inventory: Inventory, elements: ElementRecords) -> ElementJoin:
+    """
+    Gives structures what their element records say, in place of what would be inferred: joint
+    length, bearings, columns, girder lines, parapets, rails, coated girder surface. Joined by state
+    and structure number, padding ignored. A quantity that the structure's own length, width and
+    spans make impossible is not used and reported.
+    
+    Parameters
+    ----------
+    inventory : [-]
+        structures to complete; its doubts grow
+    elements : [-]
+        what an element file holds
+    
+    Returns
+    -------
+    [-]
+        matched, unmatched and doubtful records
+    
+    Formula
+    -------
+    girder lines = sum of girder lengths / structure length, within a tenth of a whole number
+    
+    Range
+    -----
+    any. The traps that occur: no unit field; a coating quantity that is a rail's length.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention; bounds of plausibility common practice
+    
+    Verified by
+    -----------
+    tests/cpp/inventory/test_join_elements.cpp
+    """
 def key_listing() -> str:
     """
     Every name that documents, tables and programs may rely on, one a line, with its dimension.
@@ -3536,6 +3612,36 @@ def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy
     Verified by
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def read_elements(path: str) -> ElementRecords:
+    """
+    Reads an element file.
+    
+    Parameters
+    ----------
+    path : [text]
+        the file
+    
+    Returns
+    -------
+    [-]
+        records, rejected records and doubts
+    
+    Range
+    -----
+    as for text in memory.
+    
+    Errors
+    ------
+    as for text in memory; FileError `inventory.open` where it cannot be read.
+    
+    Source
+    ------
+    as for text in memory
+    
+    Verified by
+    -----------
+    tests/cpp/inventory/test_elements.cpp
     """
 def read_inventory(path: str, progress: typing.Any) -> Inventory:
     """
