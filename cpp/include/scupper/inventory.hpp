@@ -3,3 +3,4 @@
 
 #include "scupper/inventory/inventory.hpp"
 #include "scupper/inventory/read.hpp"
+#include "scupper/inventory/stream.hpp"

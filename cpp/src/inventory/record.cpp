@@ -2,6 +2,7 @@
 
 #include "scupper/quantity/factors.hpp"
 
+#include <array>
 #include <cmath>
 #include <cstddef>
 #include <string>
@@ -93,11 +94,50 @@ void read_skew(const Record& record) {
 /// Item 53 or 54B writes "none, or 30 m and more" as 99.99.
 constexpr double none_from = 99.0;
 
-void read_clearance_over(const Record& record) {
-    const auto metres =
-        number_of(record, Column::clearance_over, {0.1, 99.99, "outside 0.1 to 99.99 m"});
-    if (metres && *metres < none_from) {
-        record.structure.dimensions.clearance_over = Length<>(*metres);
+/// A clearance that may be without limit.
+struct ClearanceRule {
+    Column column;
+    Length<> RecordedDimensions::*member;
+    double unlimited; // from here on the guide writes "none"
+    NumberBounds bounds;
+    bool zero_is_none = false;
+};
+
+constexpr std::array clearance_rules{
+    ClearanceRule{Column::clearance_over,
+                  &RecordedDimensions::clearance_over,
+                  none_from,
+                  {0.1, 99.99, "outside 0.1 to 99.99 m"}},
+    ClearanceRule{Column::route_clearance,
+                  &RecordedDimensions::route_clearance,
+                  none_from,
+                  {0.1, 99.99, "outside 0.1 to 99.99 m"}},
+    ClearanceRule{Column::route_width,
+                  &RecordedDimensions::route_width,
+                  99.9,
+                  {0.1, 99.9, "outside 0.1 to 99.9 m", true}},
+    ClearanceRule{Column::right_clearance_under,
+                  &RecordedDimensions::right_clearance_under,
+                  99.8,
+                  {0.0, 99.9, "outside 0 to 99.9 m", true}},
+    ClearanceRule{Column::left_clearance_under,
+                  &RecordedDimensions::left_clearance_under,
+                  99.8,
+                  {0.0, 99.9, "outside 0 to 99.9 m", true},
+                  true},
+    ClearanceRule{Column::lift_clearance,
+                  &RecordedDimensions::lift_clearance,
+                  999.9,
+                  {0.0, 999.9, "outside 0 to 999.9 m", true},
+                  true},
+};
+
+void read_clearances(const Record& record) {
+    for (const ClearanceRule& rule : clearance_rules) {
+        const auto metres = number_of(record, rule.column, rule.bounds);
+        if (metres && *metres < rule.unlimited && !(rule.zero_is_none && *metres == 0.0)) {
+            record.structure.dimensions.*rule.member = Length<>(*metres);
+        }
     }
 }
 
@@ -131,22 +171,30 @@ void read_clearance_under(const Record& record) {
     }
 }
 
+void read_navigation_opening(const Record& record, Column column,
+                             Length<> RecordedDimensions::*member, const NumberBounds& bounds) {
+    const auto metres = number_of(record, column, bounds);
+    if (!metres || *metres == 0.0) {
+        return;
+    }
+    if (record.structure.codes.navigation == 1) {
+        record.structure.dimensions.*member = Length<>(*metres);
+    } else {
+        record.doubt(column, "a clearance although 38 is not 1");
+    }
+}
+
 void read_navigation(const Record& record) {
     Structure& s = record.structure;
     if (record.text(Column::navigation) != "N") {
         s.codes.navigation =
             integer_of(record, Column::navigation, {0, 1, reason_code}).value_or(no_code);
     }
-    const auto metres =
-        number_of(record, Column::navigation_clearance, {0.0, 200.0, "outside 0 to 200 m"});
-    if (!metres || *metres == 0.0) {
-        return;
-    }
-    if (s.codes.navigation == 1) {
-        s.dimensions.navigation_clearance = Length<>(*metres);
-    } else {
-        record.doubt(Column::navigation_clearance, "a clearance although 38 is not 1");
-    }
+    read_navigation_opening(record, Column::navigation_clearance,
+                            &RecordedDimensions::navigation_clearance,
+                            {0.0, 200.0, "outside 0 to 200 m"});
+    read_navigation_opening(record, Column::navigation_width, &RecordedDimensions::navigation_width,
+                            {0.0, 3000.0, "outside 0 to 3000 m"});
 }
 
 void read_year_reconstructed(const Record& record) {
@@ -174,10 +222,29 @@ void read_inspected(const Record& record) {
 
 void read_texts(const Record& record) {
     Structure& s = record.structure;
-    s.district = clean_text(record.raw(Column::district));
-    s.carries = clean_text(record.raw(Column::carries));
-    s.crosses = clean_text(record.raw(Column::crosses));
-    s.location = clean_text(record.raw(Column::location));
+    put_text(record.raw(Column::district), s.district);
+    put_text(record.raw(Column::carries), s.carries);
+    put_text(record.raw(Column::crosses), s.crosses);
+    put_text(record.raw(Column::location), s.location);
+    const std::string_view route = record.text(Column::route);
+    if (route.find_first_not_of('0') != std::string_view::npos) {
+        put_text(route, s.route);
+    }
+}
+
+/// Items 98 and 99: who else answers for a structure on a border.
+void read_border(const Record& record) {
+    Structure& s = record.structure;
+    const std::string_view code = record.text(Column::border_state);
+    const std::string_view abroad = code.substr(0, 2); // Canada and Mexico (from memory)
+    s.border_state = abroad == "CN" || abroad == "MX" ? std::string(abroad) : state_of(code);
+    if (!code.empty() && s.border_state.empty()) {
+        record.doubt(Column::border_state, reason_code);
+    }
+    const std::string_view number = record.text(Column::border_number);
+    if (number.find_first_not_of("_0") != std::string_view::npos) { // a filler in some files
+        put_text(number, s.border_number);
+    }
 }
 
 } // namespace
@@ -194,11 +261,12 @@ void read_fields(const Record& record) {
     read_position(record);
     read_spans(record);
     read_skew(record);
-    read_clearance_over(record);
+    read_clearances(record);
     read_clearance_under(record);
     read_navigation(record);
     read_year_reconstructed(record);
     read_inspected(record);
+    read_border(record);
     record.structure.recorded_deck_area =
         number_of(record, Column::deck_area, {0.0, 1e7, "outside 0 to 10000000 m2", true})
             .value_or(not_recorded);

@@ -22,11 +22,16 @@ struct Member {
 };
 
 using Text = Member<Structure, std::string>;
-constexpr std::array texts{
-    Text{"state", &Structure::state},      Text{"id", &Structure::id},
-    Text{"number", &Structure::number},    Text{"carries", &Structure::carries},
-    Text{"crosses", &Structure::crosses},  Text{"location", &Structure::location},
-    Text{"district", &Structure::district}};
+constexpr std::array texts{Text{"state", &Structure::state},
+                           Text{"id", &Structure::id},
+                           Text{"number", &Structure::number},
+                           Text{"carries", &Structure::carries},
+                           Text{"crosses", &Structure::crosses},
+                           Text{"location", &Structure::location},
+                           Text{"district", &Structure::district},
+                           Text{"route", &Structure::route},
+                           Text{"border_state", &Structure::border_state},
+                           Text{"border_number", &Structure::border_number}};
 
 using D = RecordedDimensions;
 using Distance = Member<D, Length<>>;
@@ -40,7 +45,13 @@ constexpr std::array lengths{Distance{"length", &D::length},
                              Distance{"clearance_over", &D::clearance_over},
                              Distance{"clearance_under", &D::clearance_under},
                              Distance{"navigation_clearance", &D::navigation_clearance},
-                             Distance{"detour", &D::detour}};
+                             Distance{"navigation_width", &D::navigation_width},
+                             Distance{"lift_clearance", &D::lift_clearance},
+                             Distance{"detour", &D::detour},
+                             Distance{"route_clearance", &D::route_clearance},
+                             Distance{"route_width", &D::route_width},
+                             Distance{"right_clearance_under", &D::right_clearance_under},
+                             Distance{"left_clearance_under", &D::left_clearance_under}};
 
 using C = RecordedCodes;
 using Code = Member<C, int>;
@@ -63,6 +74,15 @@ constexpr std::array codes{Code{"main_spans", &C::main_spans},
                            Code{"maintained_by", &C::maintained_by},
                            Code{"county", &C::county},
                            Code{"navigation", &C::navigation},
+                           Code{"route_prefix", &C::route_prefix},
+                           Code{"service_level", &C::service_level},
+                           Code{"route_direction", &C::route_direction},
+                           Code{"toll", &C::toll},
+                           Code{"pier_protection", &C::pier_protection},
+                           Code{"border_percent", &C::border_percent},
+                           Code{"future_traffic", &C::future_traffic},
+                           Code{"future_traffic_year", &C::future_traffic_year},
+                           Code{"inspection_interval", &C::inspection_interval},
                            Code{"inspection_year", &C::inspection_year},
                            Code{"inspection_month", &C::inspection_month}};
 
@@ -74,7 +94,13 @@ constexpr std::array letters{Letter{"posting", &C::posting},
                              Letter{"deck_condition", &C::deck_condition},
                              Letter{"superstructure_condition", &C::superstructure_condition},
                              Letter{"substructure_condition", &C::substructure_condition},
+                             Letter{"channel_condition", &C::channel_condition},
                              Letter{"culvert_condition", &C::culvert_condition},
+                             Letter{"scour", &C::scour},
+                             Letter{"railing", &C::railing},
+                             Letter{"lateral_reference", &C::lateral_reference},
+                             Letter{"temporary", &C::temporary},
+                             Letter{"national_length", &C::national_length},
                              Letter{"parallel", &C::parallel},
                              Letter{"on_national_system", &C::on_national_system}};
 

@@ -131,15 +131,33 @@ std::vector<std::string> known_columns(const std::string& text) {
 }
 
 bool is_text(const std::string& column) {
-    static const std::set<std::string> texts{"FEATURES_DESC_006A", "FACILITY_CARRIED_007",
-                                             "LOCATION_009", "HIGHWAY_DISTRICT_002",
-                                             "STRUCTURE_NUMBER_008"};
+    static const std::set<std::string> texts{"FEATURES_DESC_006A",     "FACILITY_CARRIED_007",
+                                             "LOCATION_009",           "HIGHWAY_DISTRICT_002",
+                                             "STRUCTURE_NUMBER_008",   "ROUTE_NUMBER_005D",
+                                             "OTHR_STATE_STRUC_NO_099"};
     return texts.contains(column);
 }
 
 bool may_be_blank(const std::string& column) {
-    static const std::set<std::string> items{"LAT_016", "LONG_017", "YEAR_RECONSTRUCTED_106",
-                                             "PERCENT_ADT_TRUCK_109", "DECK_AREA"};
+    static const std::set<std::string> items{"LAT_016",
+                                             "LONG_017",
+                                             "YEAR_RECONSTRUCTED_106",
+                                             "PERCENT_ADT_TRUCK_109",
+                                             "DECK_AREA",
+                                             "RAILINGS_036A",
+                                             "HORR_CLR_MT_047",
+                                             "LAT_UND_REF_055A",
+                                             "LAT_UND_MT_055B",
+                                             "LEFT_LAT_UND_MT_056",
+                                             "OTHER_STATE_CODE_098A",
+                                             "OTHER_STATE_PCNT_098B",
+                                             "TEMP_STRUCTURE_103",
+                                             "PIER_PROTECTION_111",
+                                             "BRIDGE_LEN_IND_112",
+                                             "SCOUR_CRITICAL_113",
+                                             "FUTURE_ADT_114",
+                                             "YEAR_OF_FUTURE_ADT_115",
+                                             "MIN_NAV_CLR_MT_116"};
     return items.contains(column) || (is_text(column) && column != "STRUCTURE_NUMBER_008");
 }
 
