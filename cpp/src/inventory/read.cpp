@@ -25,13 +25,13 @@ void tell(const Progress& progress, const std::string& name, std::uint64_t done,
     }
 }
 
-/// Tells how far the reading is, about once a megabyte and at the end.
+/// Tells how far the reading is, about once a megabyte, at the end of a piece and of the file.
 class Teller {
   public:
     void operator()(const Progress& progress, const std::string& name, std::uint64_t done,
-                    std::uint64_t total) {
+                    std::uint64_t total, bool piece = false) {
         constexpr std::uint64_t step = std::uint64_t{1} << 20U;
-        if (done - told_ >= step || done == total) {
+        if (done - told_ >= step || done == total || piece) {
             told_ = done;
             tell(progress, name, done, total);
         }
@@ -135,7 +135,7 @@ std::optional<Inventory> FileReader::next(const Progress& progress) {
             s.load();
         }
         s.block.remove_prefix(s.reader.feed(s.block));
-        s.teller(progress, s.name, s.done - s.block.size(), s.size);
+        s.teller(progress, s.name, s.done - s.block.size(), s.size, s.reader.full());
     }
     Inventory piece = s.reader.take();
     const bool empty = piece.rows == 0 && piece.blank_lines == 0;

@@ -1,6 +1,7 @@
 #include "reader.hpp"
 
 #include "bytes.hpp"
+#include "consistency.hpp"
 #include "fixed.hpp"
 #include "scupper/error.hpp"
 #include "text.hpp"
@@ -269,7 +270,12 @@ void Reader::add(const Names& names, std::uint64_t hash) {
                      true);
     }
     read_fields(record);
-    check_consistency(record);
+    const bool has_approaches =
+        header_.has(Column::approach_material) && header_.has(Column::approach_design);
+    check_consistency(
+        {structure, has_approaches, [&record](Column column, std::string_view reason) {
+             record.doubt(column, reason, true);
+         }});
 }
 
 std::string_view Reader::field(Column column) const {

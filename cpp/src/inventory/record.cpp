@@ -1,8 +1,8 @@
 #include "record.hpp"
 
+#include "rule_tables.hpp"
 #include "scupper/quantity/factors.hpp"
 
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <string>
@@ -91,56 +91,6 @@ void read_skew(const Record& record) {
     }
 }
 
-/// Item 53 or 54B writes "none, or 30 m and more" as 99.99.
-constexpr double none_from = 99.0;
-
-/// A clearance that may be without limit.
-struct ClearanceRule {
-    Column column;
-    Length<> RecordedDimensions::*member;
-    double unlimited; // from here on the guide writes "none"
-    NumberBounds bounds;
-    bool zero_is_none = false;
-};
-
-constexpr std::array clearance_rules{
-    ClearanceRule{Column::clearance_over,
-                  &RecordedDimensions::clearance_over,
-                  none_from,
-                  {0.1, 99.99, "outside 0.1 to 99.99 m"}},
-    ClearanceRule{Column::route_clearance,
-                  &RecordedDimensions::route_clearance,
-                  none_from,
-                  {0.1, 99.99, "outside 0.1 to 99.99 m"}},
-    ClearanceRule{Column::route_width,
-                  &RecordedDimensions::route_width,
-                  99.9,
-                  {0.1, 99.9, "outside 0.1 to 99.9 m", true}},
-    ClearanceRule{Column::right_clearance_under,
-                  &RecordedDimensions::right_clearance_under,
-                  99.8,
-                  {0.0, 99.9, "outside 0 to 99.9 m", true}},
-    ClearanceRule{Column::left_clearance_under,
-                  &RecordedDimensions::left_clearance_under,
-                  99.8,
-                  {0.0, 99.9, "outside 0 to 99.9 m", true},
-                  true},
-    ClearanceRule{Column::lift_clearance,
-                  &RecordedDimensions::lift_clearance,
-                  999.9,
-                  {0.0, 999.9, "outside 0 to 999.9 m", true},
-                  true},
-};
-
-void read_clearances(const Record& record) {
-    for (const ClearanceRule& rule : clearance_rules) {
-        const auto metres = number_of(record, rule.column, rule.bounds);
-        if (metres && *metres < rule.unlimited && !(rule.zero_is_none && *metres == 0.0)) {
-            record.structure.dimensions.*rule.member = Length<>(*metres);
-        }
-    }
-}
-
 Below below_of(std::string_view code) {
     return code == "N"   ? Below::neither
            : code == "H" ? Below::highway
@@ -220,6 +170,14 @@ void read_inspected(const Record& record) {
     codes.inspection_year = two_digits + (two_digits < 70 ? 2000 : 1900);
 }
 
+/// Item 109 may be blank up to 100 vehicles a day.
+void check_trucks(const Record& record) {
+    if (record.structure.codes.daily_traffic > 100 && record.has(Column::truck_percent) &&
+        record.text(Column::truck_percent).empty()) {
+        record.doubt(Column::truck_percent, "blank with more than 100 vehicles a day");
+    }
+}
+
 void read_texts(const Record& record) {
     Structure& s = record.structure;
     put_text(record.raw(Column::district), s.district);
@@ -261,7 +219,6 @@ void read_fields(const Record& record) {
     read_position(record);
     read_spans(record);
     read_skew(record);
-    read_clearances(record);
     read_clearance_under(record);
     read_navigation(record);
     read_year_reconstructed(record);
@@ -270,6 +227,7 @@ void read_fields(const Record& record) {
     record.structure.recorded_deck_area =
         number_of(record, Column::deck_area, {0.0, 1e7, "outside 0 to 10000000 m2", true})
             .value_or(not_recorded);
+    check_trucks(record);
 }
 
 } // namespace scupper::inventory::detail

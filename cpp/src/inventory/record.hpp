@@ -56,7 +56,5 @@ std::optional<int> integer_of(const Record& record, Column column, const Integer
 void read_by_rule(const Record& record);
 /// Reads every field of a record; the structure's names and line are set already.
 void read_fields(const Record& record);
-/// Doubts about values that cannot all be right together; the values are kept.
-void check_consistency(const Record& record);
 
 } // namespace scupper::inventory::detail
