@@ -15,6 +15,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_hose_lay(m);
     bind_structure(m);
     bind_inventory(m);
+    bind_structures(m);
     bind_closure(m);
     bind_take_off(m);
     bind_job(m);

@@ -11,7 +11,6 @@ from pathlib import Path
 
 #: The second field of a row: a number within quotes, with a comma perhaps, or plain.
 ROW = re.compile(rb"^([^,]*,)('[^']*'|[^,]*)(.*)$", re.DOTALL)
-BLOCK = 10_000
 
 
 def repeat(source: Path, target: Path, count: int) -> None:
@@ -22,10 +21,9 @@ def repeat(source: Path, target: Path, count: int) -> None:
     parts = [match.group(1, 3) for line in lines if (match := ROW.match(line))]
     with target.open("wb") as out:
         out.write(header)
-        for first in range(0, count, BLOCK):
-            numbers = range(first, min(first + BLOCK, count))
-            rows = (parts[n % len(parts)] for n in numbers)
-            out.writelines(b"%s%015d%s" % (a, n, b) for n, (a, b) in zip(numbers, rows))
+        for number in range(count):
+            before, after = parts[number % len(parts)]
+            out.write(b"%s%015d%s" % (before, number, after))
 
 
 if __name__ == "__main__":

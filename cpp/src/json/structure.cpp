@@ -53,7 +53,7 @@ struct Read {
         }
     }
     void operator()(const char* key, std::string& value) const {
-        value = detail::text_or(in, key, {}, path);
+        value = find(key) == nullptr ? std::string{} : detail::text_or(in, key, {}, path);
     }
     void operator()(const char* key, std::uint64_t& value) const {
         if (const Json* found = find(key)) {
@@ -89,7 +89,8 @@ struct Read {
     /// The value whose name stands there.
     template <class Enum, class Name>
     void word(const char* key, Enum& value, Name name_of, std::size_t count) const {
-        const std::string text = detail::text_or(in, key, "unknown", path);
+        const std::string text =
+            find(key) == nullptr ? "unknown" : detail::text_or(in, key, {}, path);
         value = Enum::unknown;
         for (std::size_t i = 0; i < count && text != name_of(value); ++i) {
             value = static_cast<Enum>(i);

@@ -6,67 +6,23 @@
 #include "structure_document.hpp"
 #include "structure_fields.hpp"
 #include "structure_list.hpp"
+#include "table_cells.hpp"
 
 #include <algorithm>
 #include <array>
-#include <cmath>
-#include <limits>
 #include <optional>
 
 namespace scupper::json {
 
 namespace {
 
+using detail::CellReader;
+using detail::field_named;
+using detail::record_fields;
 using detail::SheetColumn;
+using detail::table_name;
+using detail::TableField;
 using detail::ValueContext;
-
-constexpr std::size_t none = std::numeric_limits<std::size_t>::max();
-
-/// A field of a record, in the order in which records are visited.
-struct Field {
-    std::string key;
-    std::optional<Dimension> dimension; ///< of those that have one
-};
-
-const std::vector<Field>& record_fields() {
-    static const std::vector<Field> fields = [] {
-        std::vector<Field> all;
-        const Structure any;
-        detail::fields::for_each_field(any, [&](const char* key, const auto&, const auto&... d) {
-            all.push_back({key, std::nullopt});
-            ((all.back().dimension = d), ...); // the one it has, or none
-        });
-        return all;
-    }();
-    return fields;
-}
-
-/// What a table calls a field.
-std::string table_name(const std::string& key) {
-    return key == "id" ? "structure_id" : key;
-}
-
-/// Which field a header names, and in which unit: `length_m`, `length_ft`, `length [ft]`.
-std::size_t field_named(const std::string& header, detail::HeaderParts& parts) {
-    parts = detail::split_header(header);
-    const auto& fields = record_fields();
-    std::size_t found = none;
-    for (std::size_t i = 0; i < fields.size(); ++i) {
-        const std::string name = table_name(fields[i].key);
-        if (parts.key == name) {
-            return i;
-        }
-        const bool longer = found == none || fields[found].key.size() < fields[i].key.size();
-        if (parts.unit.empty() && fields[i].dimension && header.starts_with(name + "_") && longer) {
-            found = i;
-        }
-    }
-    if (found != none) {
-        const std::string name = table_name(fields[found].key);
-        parts = {name, header.substr(name.size() + 1)};
-    }
-    return found;
-}
 
 /// The columns of a table, looked up.
 class Table {
@@ -117,7 +73,7 @@ class Table {
     static std::size_t field_at(std::string_view key) {
         const auto& fields = record_fields();
         const auto found = std::find_if(fields.begin(), fields.end(),
-                                        [&](const Field& f) { return f.key == key; });
+                                        [&](const TableField& f) { return f.key == key; });
         return static_cast<std::size_t>(found - fields.begin());
     }
 
@@ -125,7 +81,7 @@ class Table {
         const std::string where = name_ + ":1: column " + header;
         detail::HeaderParts parts;
         const std::size_t field = field_named(header, parts);
-        if (field == none) {
+        if (field == detail::no_field) {
             const LayoutField& input =
                 layout_.fields()[layout_.at(estimate::full_key(parts.key), where)];
             return {{header, input, detail::unit_of(parts, input, where)}, true};
@@ -169,59 +125,6 @@ class Table {
     detail::StructureList list_;
 };
 
-/// Reads the cell of every field of a record, in the order of the fields.
-class CellReader {
-  public:
-    CellReader(const SheetColumn& column, const std::string& cell) : column_(column), cell_(cell) {}
-
-    void operator()(std::string& value) const { value = cell_; }
-    void operator()(std::uint64_t&) const {} // the line of this table, not of another
-    void operator()(double& value) const { value = number(); }
-    template <class Q>
-    requires requires(const Q& q) { q.si(); }
-    void operator()(Q& value) const { value = Q(number()); }
-    void operator()(int& value) const {
-        const double n = number();
-        if (!(n >= 0.0 && n <= std::numeric_limits<int>::max() && n == std::floor(n))) {
-            refuse("a whole number");
-        }
-        value = static_cast<int>(n);
-    }
-    void operator()(char& value) const {
-        if (cell_.size() != 1) {
-            refuse("one letter or digit");
-        }
-        value = cell_.front();
-    }
-    void operator()(Material& value) const { word(value, material_name, 10); }
-    void operator()(Design& value) const { word(value, design_name, 23); }
-    void operator()(Below& value) const { word(value, detail::fields::below_name, 3); }
-
-  private:
-    double number() const {
-        static const Layout nothing;
-        const ValueContext context{.layout = &nothing, .currency = {}, .origin = {}};
-        return detail::read_cell(cell_, column_, context, column_.header);
-    }
-    [[noreturn]] void refuse(const std::string& allowed) const {
-        throw InputError({"structures.cell", column_.header, cell_, allowed});
-    }
-    template <class Enum, class Name>
-    void word(Enum& value, Name name_of, std::size_t count) const {
-        value = Enum::unknown;
-        for (std::size_t i = 0; i < count && cell_ != name_of(value); ++i) {
-            value = static_cast<Enum>(i);
-        }
-        if (cell_ != name_of(value)) {
-            value = Enum::unknown;
-            refuse("a word of the coding guide");
-        }
-    }
-
-    const SheetColumn& column_;
-    const std::string& cell_;
-};
-
 /// Reads cells into a record; one that cannot be used is a doubt.
 void Table::read_cells(const StructureRow& row, Structure& s) {
     const auto guarded = [&](const SheetColumn& column, const std::string& cell, auto&& read) {
@@ -254,6 +157,12 @@ void Table::read_cells(const StructureRow& row, Structure& s) {
             });
         }
     }
+}
+
+/// The unit of a dimension as headers have it; nothing where a plain number is due.
+std::string in_brackets(const Dimension& dimension, UnitSystem units) {
+    const bool plain = detail::takes_plain_number(dimension);
+    return plain ? "" : " [" + display_unit(dimension, units).name + "]";
 }
 
 } // namespace
@@ -292,24 +201,23 @@ std::vector<std::string> structure_headers(UnitSystem units) {
     static constexpr std::array<std::string_view, 3> left_out{"line", "number",
                                                               "recorded_deck_area"};
     std::vector<std::string> headers;
-    for (const Field& field : record_fields()) {
+    for (const TableField& field : record_fields()) {
         if (std::find(left_out.begin(), left_out.end(), field.key) != left_out.end()) {
             continue;
         }
-        const bool plain = !field.dimension || detail::takes_plain_number(*field.dimension);
-        const std::string unit =
-            plain ? "" : " [" + display_unit(*field.dimension, units).name + "]";
-        headers.push_back(table_name(field.key) + unit);
+        headers.push_back(table_name(field.key) +
+                          in_brackets(field.dimension.value_or(dim::none), units));
     }
-    const Layout layout = detail::measurable();
     for (const std::string_view name : survey_names) {
-        const std::string key = estimate::full_key(name);
-        const Dimension dimension = layout.fields()[layout.at(key, "structures")].dimension;
-        const bool plain = detail::takes_plain_number(dimension);
-        headers.push_back(std::string(name) +
-                          (plain ? "" : " [" + display_unit(dimension, units).name + "]"));
+        headers.push_back(measured_header(name, units));
     }
     return headers;
+}
+
+std::string measured_header(std::string_view key, UnitSystem units) {
+    static const Layout layout = detail::measurable();
+    const std::size_t at = layout.at(estimate::full_key(key), "structures");
+    return std::string(key) + in_brackets(layout.fields()[at].dimension, units);
 }
 
 } // namespace scupper::json

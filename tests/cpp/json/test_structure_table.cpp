@@ -49,7 +49,7 @@ TEST_CASE("a table of measured structures is an inventory, in the units of its h
     CHECK(s.state == "09");
     CHECK(s.line == 2);
     CHECK(s.dimensions.length.si() == 36.5);
-    CHECK(s.dimensions.deck_width.si() == 9.144);
+    CHECK(s.dimensions.deck_width.si() == Approx(9.144));
     CHECK(s.dimensions.roadway_width.si() == Approx(28.5 * 0.3048));
     CHECK(s.codes.material == Material::steel_continuous);
     CHECK(s.codes.main_spans == 3);

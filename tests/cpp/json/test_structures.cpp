@@ -43,7 +43,7 @@ TEST_CASE("a list of measured structures is an inventory") {
     CHECK(inventory.doubts.empty());
     const Structure* s = inventory.find("99:M-1");
     REQUIRE(s != nullptr);
-    CHECK(s->dimensions.length.si() == 36.576);
+    CHECK(s->dimensions.length.si() == Approx(36.576));
     CHECK(s->number == "M-1");
     CHECK(s->line == 1);
     REQUIRE(s->given.size() == 2);

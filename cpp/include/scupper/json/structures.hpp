@@ -87,6 +87,17 @@ inventory::Inventory read_structure_csv(std::string_view text, std::string_view 
 /// Verified by: tests/cpp/json/test_structure_table.cpp
 std::vector<std::string> structure_headers(UnitSystem units);
 
+/// What stands above a column of measured values: the key of an input and its unit.
+///
+/// @param key [text] key or short name of an input
+/// @param units [-] the units that stand in the header
+/// @return [text] "column.height [ft]"; a plain number has no unit
+/// Range: inputs that may be measured at a structure.
+/// Errors: UnknownNameError `schema.key` naming the nearest key.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_structure_table.cpp
+std::string measured_header(std::string_view key, UnitSystem units);
+
 /// A document of one structure to fill in: every key with null.
 ///
 /// @return [text] a JSON document that `read_structures` reads once the number is filled in
