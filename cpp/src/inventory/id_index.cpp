@@ -54,6 +54,12 @@ void IdIndex::reserve(std::size_t structures) {
     }
 }
 
+void IdIndex::prefetch(std::string_view id) const {
+    if (!slots_.empty()) {
+        __builtin_prefetch(&slots_[hash_of(id) & (slots_.size() - 1)]);
+    }
+}
+
 void IdIndex::add(std::string_view id, std::uint32_t position) {
     if (2 * (size_ + 1) > slots_.size()) {
         grow(std::max<std::size_t>(64, slots_.size() * 2));

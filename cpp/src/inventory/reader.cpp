@@ -218,6 +218,7 @@ void Reader::read_named(const Line& line) {
     } else if (id.empty()) {
         reject(state, {}, {}, "the structure number is blank");
     } else {
+        inventory_.index_.prefetch(id);
         read_kind(line, {state, id, number});
     }
 }

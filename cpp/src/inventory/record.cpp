@@ -19,21 +19,29 @@ struct Packed {
     double decimal() const { return degrees + minutes / 60.0 + seconds / 3600.0; }
 };
 
-Packed unpack(double dddmmss) {
-    const double degrees = std::floor(dddmmss / 1e4);
-    const double minutes = std::floor((dddmmss - degrees * 1e4) / 1e2);
-    return {degrees, minutes, dddmmss - degrees * 1e4 - minutes * 1e2};
+Packed unpack(int dddmmssss) {
+    return {static_cast<double>(dddmmssss / 1'000'000),
+            static_cast<double>(dddmmssss / 10'000 % 100), dddmmssss % 10'000 / 100.0};
+}
+
+/// The packed number of a coordinate column; 0 where it has none.
+int packed_number(const Record& record, Column column, bool pointed) {
+    constexpr std::string_view outside = "outside the packed form";
+    if (pointed) { // DDDMMSS.ss
+        const auto number = number_of(record, column, {0.0, 1e7, outside, true});
+        return static_cast<int>(std::lround(number.value_or(0.0) * 100.0));
+    }
+    return integer_of(record, column, {0, 1'000'000'000, outside, true}).value_or(0);
 }
 
 /// The angle in a coordinate column, or NaN; `most` is the greatest possible.
 double coordinate(const Record& record, Column column, double most) {
-    const std::optional<double> number =
-        number_of(record, column, {0.0, 1e9, "outside the packed form", true});
-    if (!number || *number == 0.0) {
+    const bool pointed = record.field(column).find('.') != std::string_view::npos;
+    const int number = packed_number(record, column, pointed);
+    if (number == 0) {
         return not_recorded;
     }
-    const bool pointed = record.text(column).find('.') != std::string_view::npos;
-    const Packed packed = unpack(pointed ? *number : *number / 100.0);
+    const Packed packed = unpack(number);
     if (packed.seconds >= 60.0) {
         record.doubt(column, "seconds of 60 or more", packed.degrees > 0.0);
     }

@@ -76,15 +76,26 @@ class UsualNumbers {
         : fields_(record.fields), position_(record.header.position.data()),
           decimals_(record.header.decimals.data()) {}
 
-    /// A whole number from `low` to `high`; another one stands for whatever else there is.
-    int integer(Column column, int low) const {
+    /// A whole number; `other` stands for whatever else there is.
+    int integer(Column column, int other) const {
         const Cell cell = at(column);
-        const int other = low - 1;
         if (!cell.usual) {
             return other;
         }
         const std::uint64_t digits = digit_word(cell.bytes, cell.length);
         return any_above_nine(digits) ? other : static_cast<int>(joined_digits(digits));
+    }
+
+    /// A single sign; '\0' stands for whatever else there is.
+    char sign(Column column) const {
+        const std::size_t i = position_[static_cast<std::size_t>(column)];
+        return fields_.length(i) == 1 ? fields_.row[fields_.begins[i]] : '\0';
+    }
+
+    /// A number of one digit; `other` stands for whatever else there is.
+    int digit(Column column, int other) const {
+        const int value = sign(column) - '0';
+        return value >= 0 && value <= 9 ? value : other;
     }
 
     /// A number; NaN stands for whatever else there is.
@@ -129,48 +140,57 @@ class UsualNumbers {
     }
 }
 
-/// Calls a function with every rule of a table. The loop is unrolled, so that what stands in the
-/// table becomes part of the code.
-template <const auto& Rules, class Read>
-[[gnu::always_inline]] inline void each(Read read) {
-    [&]<std::size_t... I>(std::index_sequence<I...>) {
-        (read(Rules[I]), ...);
-    }
-    (std::make_index_sequence<Rules.size()>());
-}
+/// Reads a field by its rule: at once where it is written as usual, else by `read_unusual` with the
+/// rule as it stands in its table.
+struct RuleReader {
+    const Record& record;
+    UsualNumbers numbers;
 
-[[gnu::always_inline]] inline void read_rule(const Record& record, const UsualNumbers& numbers,
-                                             const DimensionRule& rule) {
-    const double number = numbers.number(rule.column);
-    if (number >= rule.bounds.low && number <= rule.bounds.high) {
-        if (!rule.is_none(number)) {
+    [[gnu::always_inline]] void operator()(const DimensionRule& rule,
+                                           const DimensionRule& kept) const {
+        const double number = numbers.number(rule.column);
+        if (!(number >= rule.bounds.low && number <= rule.bounds.high)) {
+            read_unusual(record, kept);
+        } else if (!rule.is_none(number)) {
             record.structure.dimensions.*rule.member = Length<>(number * rule.metres);
         }
-    } else {
-        read_unusual(record, rule);
     }
-}
 
-[[gnu::always_inline]] inline void read_rule(const Record& record, const UsualNumbers& numbers,
-                                             const IntegerRule& rule) {
-    const int number = numbers.integer(rule.column, rule.bounds.low);
-    if (number >= rule.bounds.low && number <= rule.bounds.high &&
-        (rule.listed.all() || rule.listed.has(number))) {
-        record.structure.codes.*rule.member = number;
-    } else {
-        read_unusual(record, rule);
-    }
-}
-
-[[gnu::always_inline]] inline void read_rule(const Record& record, const CodeRule& rule) {
-    const std::string_view code = record.field(rule.column);
-    if (code.size() == 1 && rule.codes.has(code.front())) {
-        if (rule.member != nullptr) {
-            record.structure.codes.*rule.member = code.front();
+    [[gnu::always_inline]] void operator()(const IntegerRule& rule, const IntegerRule& kept) const {
+        const int other = rule.bounds.low - 1;
+        const int number = rule.bounds.high <= 9 ? numbers.digit(rule.column, other)
+                                                 : numbers.integer(rule.column, other);
+        const bool within = number >= rule.bounds.low && number <= rule.bounds.high;
+        if (within && (rule.listed.all() || rule.listed.has(number))) {
+            record.structure.codes.*rule.member = number;
+        } else {
+            read_unusual(record, kept);
         }
-    } else {
-        read_unusual(record, rule);
     }
+
+    [[gnu::always_inline]] void operator()(const CodeRule& rule, const CodeRule& kept) const {
+        const char code = numbers.sign(rule.column);
+        if (!rule.codes.has(code)) {
+            read_unusual(record, kept);
+        } else if (rule.member != nullptr) {
+            record.structure.codes.*rule.member = code;
+        }
+    }
+};
+
+/// Reads by every rule of a table. The loop is unrolled and each rule a constant, so that it becomes
+/// part of the code.
+template <const auto& Rules>
+void read_all(const Record& record) {
+    const RuleReader read{record, UsualNumbers(record)};
+    const auto read_one = [read](auto place) {
+        constexpr auto rule = Rules[place.value];
+        read(rule, Rules[place.value]);
+    };
+    [&read_one]<std::size_t... I>(std::index_sequence<I...>) {
+        (read_one(std::integral_constant<std::size_t, I>()), ...);
+    }
+    (std::make_index_sequence<Rules.size()>());
 }
 
 } // namespace
@@ -182,16 +202,15 @@ std::optional<double> number_of(const Record& record, Column column, const Numbe
 }
 
 std::optional<int> integer_of(const Record& record, Column column, const IntegerBounds& bounds) {
-    const int number = UsualNumbers(record).integer(column, bounds.low);
+    const int number = UsualNumbers(record).integer(column, bounds.low - 1);
     const bool usual = number >= bounds.low && number <= bounds.high;
     return usual ? number : unusual_integer(record, column, bounds);
 }
 
 void read_by_rule(const Record& record) {
-    const UsualNumbers numbers(record);
-    each<dimension_rules>([&](const DimensionRule& rule) { read_rule(record, numbers, rule); });
-    each<integer_rules>([&](const IntegerRule& rule) { read_rule(record, numbers, rule); });
-    each<code_rules>([&](const CodeRule& rule) { read_rule(record, rule); });
+    read_all<dimension_rules>(record);
+    read_all<integer_rules>(record);
+    read_all<code_rules>(record);
 }
 
 } // namespace scupper::inventory::detail

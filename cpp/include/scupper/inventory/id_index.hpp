@@ -20,6 +20,8 @@ class IdIndex {
     std::size_t size() const noexcept { return size_; }
     /// Makes room beforehand for so many structures.
     void reserve(std::size_t structures);
+    /// Has the memory fetched in which that number is looked up next.
+    void prefetch(std::string_view id) const;
     /// Adds the structure at `position` under its number.
     void add(std::string_view id, std::uint32_t position);
     /// The positions of all structures with that number, ascending [-, n].
