@@ -171,6 +171,7 @@ void bind_inventory(py::module_& m) {
         .def("doubts", &doubt_columns, doc("inventory::Inventory::doubts"));
     m.def("read_inventory", &read, doc("json::read_any_inventory"), arg("path"),
           arg("progress").none(true));
+    m.def("known_columns", &inventory::known_columns, doc("inventory::known_columns"));
     py::class_<FileReader>(m, "InventoryFile", doc("inventory::FileReader"))
         .def(py::init<const std::string&, std::size_t>(), arg("path"), arg("most"))
         .def("next", &next_piece, doc("inventory::FileReader::next"), arg("progress").none(true));

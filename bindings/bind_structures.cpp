@@ -39,11 +39,11 @@ std::vector<std::string> headers(const std::string& units) {
 
 /// A column for every input that was measured at a structure; NaN where it was not.
 Columns measured(const Inventory& inv) {
+    const std::vector<double> nothing(inv.structures.size(), not_recorded);
     std::map<std::string, std::vector<double>> values;
     for (std::size_t i = 0; i < inv.structures.size(); ++i) {
         for (const GivenValue& given : inv.structures[i].given) {
-            auto& column = values.try_emplace(given.key, inv.structures.size(), not_recorded).first;
-            column->second[i] = given.value.guess.likely;
+            values.try_emplace(given.key, nothing).first->second[i] = given.value.guess.likely;
         }
     }
     Columns columns;

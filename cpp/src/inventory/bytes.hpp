@@ -82,19 +82,19 @@ struct PlainNumber {
     bool valid = false; ///< false: it may be a number all the same, written in another way
 };
 
-/// The number in a field of 1 to 8 bytes; `implied` decimals where it has no point.
+/// The number in a field of 1 to 8 bytes; `implied` decimals where it has no point. Without a branch
+/// on the point, which cannot be foreseen.
 inline PlainNumber plain_number(const char* bytes, std::size_t length, unsigned implied) {
-    std::uint64_t word = digit_word(bytes, length);
-    PlainNumber number{0, implied, true};
-    if (const std::uint64_t points = marks_of(word, '.' ^ '0'); points != 0) {
-        const auto at = static_cast<unsigned>(std::countr_zero(points)) & ~7U;
-        const std::uint64_t before = (std::uint64_t{1} << at) - 1;
-        word = ((word & before) << 8U) | (word & ~(before << 8U | 0xffU));
-        number = {0, 7 - at / 8, length > 1};
-    }
-    number.valid = number.valid && !any_above_nine(word);
-    number.digits = joined_digits(word);
-    return number;
+    const std::uint64_t word = digit_word(bytes, length);
+    const std::uint64_t points = marks_of(word, '.' ^ '0');
+    const bool pointed = points != 0;
+    const std::uint64_t point = points & (~points + 1);  // the first, were there several
+    const std::uint64_t before = (point >> 7U) - 1;      // the bytes before it; all without one
+    const std::uint64_t after = ~(before << 8U | 0xffU); // and those after it
+    const std::uint64_t digits = (word & before) << (pointed ? 8U : 0U) | (word & after);
+    const auto decimals = static_cast<unsigned>(std::countl_zero(point | 1U)) / 8;
+    return {joined_digits(digits), pointed ? decimals : implied,
+            !any_above_nine(digits) && (!pointed || length > 1)};
 }
 
 /// A number that tells texts apart, but for a chance of about 2^-64.

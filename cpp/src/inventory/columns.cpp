@@ -1,6 +1,7 @@
 #include "columns.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/inventory/read.hpp"
 #include "split.hpp"
 #include "text.hpp"
 
@@ -215,3 +216,15 @@ Header fixed_header() {
 }
 
 } // namespace scupper::inventory::detail
+
+namespace scupper::inventory {
+
+std::vector<std::string> known_columns() {
+    std::vector<std::string> names;
+    for (const auto& known : detail::known_columns) {
+        names.emplace_back(known.name);
+    }
+    return names;
+}
+
+} // namespace scupper::inventory
