@@ -230,9 +230,25 @@ void Reader::read_kind(const Line& line, const Names& names) {
         ++inventory_.routes_under;
     } else if (kind == RecordKind::unknown) {
         reject(names.state, names.id, code, "the record type is not 1, 2 or A to Z");
-    } else if (const std::uint64_t hash = text_hash(line.text); !is_repeated(names, hash)) {
-        add(names, hash);
+    } else {
+        add(line, names);
     }
+}
+
+/// Adds the structure of a record, and takes it back where one was read before: by the time its
+/// fields are read the memory that tells so has come.
+void Reader::add(const Line& line, const Names& names) {
+    const std::size_t doubts = inventory_.doubts.size();
+    read_structure(names);
+    const std::uint64_t hash = text_hash(line.text);
+    if (is_repeated(names, hash)) {
+        inventory_.structures.pop_back();
+        inventory_.doubts.resize(doubts);
+        return;
+    }
+    const std::size_t position = inventory_.structures.size() - 1;
+    inventory_.index_.add(names.id, static_cast<std::uint32_t>(position));
+    hashes_.push_back(hash);
 }
 
 /// Whether a record of the structure was read before; then this one is rejected.
@@ -255,9 +271,7 @@ bool Reader::is_repeated(const Names& names, std::uint64_t hash) {
     return true;
 }
 
-void Reader::add(const Names& names, std::uint64_t hash) {
-    inventory_.index_.add(names.id, static_cast<std::uint32_t>(inventory_.structures.size()));
-    hashes_.push_back(hash);
+void Reader::read_structure(const Names& names) {
     Structure& structure = inventory_.structures.emplace_back();
     structure.state = names.state;
     structure.id = names.id;

@@ -54,7 +54,8 @@ class Reader {
     void read_named(const Line& line);
     void read_kind(const Line& line, const Names& names);
     bool is_repeated(const Names& names, std::uint64_t hash);
-    void add(const Names& names, std::uint64_t hash);
+    void add(const Line& line, const Names& names);
+    void read_structure(const Names& names);
     std::string_view field(Column column) const;
     std::string likely(Column column, std::size_t count) const;
     std::string likely_state(std::size_t count) const;

@@ -100,10 +100,11 @@ void read_skew(const Record& record) {
 }
 
 Below below_of(std::string_view code) {
-    return code == "N"   ? Below::neither
-           : code == "H" ? Below::highway
-           : code == "R" ? Below::railroad
-                         : Below::unknown;
+    const char letter = code.size() == 1 ? code.front() : ' ';
+    return letter == 'N'   ? Below::neither
+           : letter == 'H' ? Below::highway
+           : letter == 'R' ? Below::railroad
+                           : Below::unknown;
 }
 
 void read_clearance_under(const Record& record) {
@@ -156,14 +157,14 @@ void read_navigation(const Record& record) {
 }
 
 void read_year_reconstructed(const Record& record) {
-    const std::string_view text = record.text(Column::year_reconstructed);
-    if (text.empty() || read_integer(text) == 0) {
-        return;
+    constexpr std::string_view outside = "outside the years 1600 to 2099";
+    const auto year =
+        integer_of(record, Column::year_reconstructed, {0, 2099, outside, true}).value_or(0);
+    if (year >= 1600) {
+        record.structure.codes.year_reconstructed = year;
+    } else if (year != 0) { // 0 and blank: never
+        record.doubt(Column::year_reconstructed, outside);
     }
-    record.structure.codes.year_reconstructed =
-        integer_of(record, Column::year_reconstructed,
-                   {1600, 2099, "outside the years 1600 to 2099"})
-            .value_or(no_code);
 }
 
 /// Item 90: month and two digits of the year, the leading zero often dropped.
@@ -203,9 +204,11 @@ void read_border(const Record& record) {
     Structure& s = record.structure;
     const std::string_view code = record.text(Column::border_state);
     const std::string_view abroad = code.substr(0, 2); // Canada and Mexico (from memory)
-    s.border_state = abroad == "CN" || abroad == "MX" ? std::string(abroad) : state_of(code);
-    if (!code.empty() && s.border_state.empty()) {
-        record.doubt(Column::border_state, reason_code);
+    if (!code.empty()) {
+        s.border_state = abroad == "CN" || abroad == "MX" ? std::string(abroad) : state_of(code);
+        if (s.border_state.empty()) {
+            record.doubt(Column::border_state, reason_code);
+        }
     }
     const std::string_view number = record.text(Column::border_number);
     if (number.find_first_not_of("_0") != std::string_view::npos) { // a filler in some files
