@@ -4,11 +4,13 @@
 #include "progress.hpp"
 #include "recorded.hpp"
 #include "scupper/inventory.hpp"
+#include "scupper/json.hpp"
 #include "scupper/random.hpp"
 #include "scupper/unit.hpp"
 
 #include <bit>
 #include <cmath>
+#include <optional>
 #include <pybind11/stl.h>
 #include <set>
 #include <utility>
@@ -18,12 +20,19 @@ namespace scupper::python {
 namespace {
 
 using inventory::Doubt;
+using inventory::FileReader;
 using inventory::Inventory;
 using inventory::Rejected;
 
 Inventory read(const std::string& path, const py::object& progress) {
     const py::gil_scoped_release free;
-    return inventory::read_inventory(path, watcher(progress));
+    return json::read_any_inventory(path, watcher(progress));
+}
+
+/// The next piece of a file, or None after the last.
+std::optional<Inventory> next_piece(FileReader& reader, const py::object& progress) {
+    const py::gil_scoped_release free;
+    return reader.next(watcher(progress));
 }
 
 /// Structures from anywhere.
@@ -86,6 +95,13 @@ std::string content(const Structure& s) {
     }
     for (const CodeField& f : code_fields) {
         all += std::to_string(s.codes.*f.member) + '\n';
+    }
+    for (const GivenValue& given : s.given) {
+        all += given.key + '\n';
+        for (const double v :
+             {given.value.guess.low, given.value.guess.likely, given.value.guess.high}) {
+            all += std::to_string(bits(v)) + '\n';
+        }
     }
     return all;
 }
@@ -153,8 +169,12 @@ void bind_inventory(py::module_& m) {
             doc("inventory::Inventory::rejected"))
         .def("hash", &hash, "A hash of everything that the records say, in their order.")
         .def("doubts", &doubt_columns, doc("inventory::Inventory::doubts"));
-    m.def("read_inventory", &read, doc("inventory::read_inventory"), arg("path"),
+    m.def("read_inventory", &read, doc("json::read_any_inventory"), arg("path"),
           arg("progress").none(true));
+    m.def("known_columns", &inventory::known_columns, doc("inventory::known_columns"));
+    py::class_<FileReader>(m, "InventoryFile", doc("inventory::FileReader"))
+        .def(py::init<const std::string&, std::size_t>(), arg("path"), arg("most"))
+        .def("next", &next_piece, doc("inventory::FileReader::next"), arg("progress").none(true));
 }
 
 } // namespace scupper::python

@@ -16,6 +16,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_structure(m);
     bind_inventory(m);
     bind_elements(m);
+    bind_structures(m);
     bind_closure(m);
     bind_take_off(m);
     bind_job(m);

@@ -28,9 +28,10 @@ from scupper.errors import (
 )
 from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
-from scupper.inventory import Inventory, Selection, read_inventory
+from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
+from scupper.structures import structures_schema, write_structure_form, write_structures
 from scupper.taking_off import keys, rules, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
@@ -59,16 +60,20 @@ __all__ = [
     "estimate_all",
     "explain",
     "hydraulics",
+    "iter_inventory",
     "job_schema",
     "keys",
     "read_inventory",
     "rules",
     "scenarios",
+    "structures_schema",
     "take_off",
     "units",
     "verification",
     "verification_counts",
     "write_job_form",
+    "write_structure_form",
+    "write_structures",
     "write_survey_sheet",
     "write_verification",
 ]

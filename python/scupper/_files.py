@@ -32,5 +32,12 @@ def write_whole(path: str | os.PathLike[str], content: str | bytes) -> None:
         partial.unlink(missing_ok=True)
 
 
+def require_new(path: str | os.PathLike[str]) -> None:
+    """Refuses a path where there is something already."""
+    if Path(path).exists():
+        allowed = "a new file: a form that is filled in is not overwritten"
+        raise FileError("file.exists", os.fspath(path), "a file", allowed)
+
+
 def not_writable(path: Path, error: OSError) -> FileError:
     return FileError("file.write", str(path), error.strerror or str(error), "a writable path")

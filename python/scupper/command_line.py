@@ -59,12 +59,14 @@ def _parser() -> argparse.ArgumentParser:
     _add_workbook(commands)
     _add_papers(commands)
     for name, run, what in (
-        ("schema", _schema, "print the JSON Schema of a job document"),
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
     ):
         command = commands.add_parser(name, help=what)
         command.set_defaults(run=run)
+    schema = commands.add_parser("schema", help="print the JSON Schema of a document")
+    schema.add_argument("document", nargs="?", choices=["job", "structures"], default="job")
+    schema.set_defaults(run=_schema)
     verify = commands.add_parser("verify", help="check the engine against published figures")
     verify.add_argument("--out", metavar="DIR", help="folder for the table as CSV and HTML")
     verify.add_argument("--rows", action="store_true", help="print every row, not only the counts")
@@ -111,6 +113,10 @@ def _add_template(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     survey.add_argument("records", metavar="RECORDS", help="inventory file")
     survey.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     survey.set_defaults(run=_template_survey)
+    structures = forms.add_parser("structures", help="a table or list (.json) of structures")
+    structures.set_defaults(run=_template_structures)
+    structures.add_argument("--out", metavar="FILE", required=True, help="a new file")
+    structures.add_argument("--units", choices=["us", "metric", "si"], default="us")
     for form in (job, survey):
         form.add_argument("--out", metavar="FILE", required=True, help="a new file")
         form.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
@@ -212,8 +218,16 @@ def _template_survey(options: argparse.Namespace) -> None:
     print(options.out)
 
 
-def _schema(_: argparse.Namespace) -> None:
-    print(_core.job_schema())
+def _template_structures(options: argparse.Namespace) -> None:
+    from scupper.structures import write_structure_form
+
+    write_structure_form(options.out, options.units)
+    print(options.out)
+
+
+def _schema(options: argparse.Namespace) -> None:
+    of = {"job": _core.job_schema, "structures": _core.structures_schema}
+    print(of[options.document]())
 
 
 def _workbook(options: argparse.Namespace) -> None:

@@ -7,12 +7,11 @@ import io
 import json
 import os
 from collections.abc import Iterable
-from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._core import Structure
-from scupper._files import read_text, write_whole
+from scupper._files import read_text, require_new, write_whole
 from scupper.errors import FileError, InputError, UnknownNameError
 from scupper.inventory import gathered
 from scupper.job import Job
@@ -49,7 +48,7 @@ def write_job_form(path: str | os.PathLike[str], job: Job | None = None) -> None
     FileError
         Where the file exists or cannot be written.
     """
-    _require_new(path)
+    require_new(path)
     write_whole(path, (job or Job.demo())._core.form() + "\n")
 
 
@@ -76,7 +75,7 @@ def write_survey_sheet(
     """
     import pandas as pd
 
-    _require_new(path)
+    require_new(path)
     recorded = gathered(inventory)._core.recorded()
     table = pd.DataFrame({name: recorded[name] for name in _IDENTITY}, dtype=object)
     for header in (job or Job.demo())._core.survey_headers():
@@ -145,9 +144,3 @@ def _require_known(keys: list[tuple[str, str]], inventory: Inventory) -> None:
             ", ".join(f'"{key}"' for key in missing) + " not in the inventory",
             "; ".join(near),
         )
-
-
-def _require_new(path: str | os.PathLike[str]) -> None:
-    if Path(path).exists():
-        allowed = "a new file: a form that is filled in is not overwritten"
-        raise FileError("file.exists", os.fspath(path), "a file", allowed)

@@ -10,6 +10,7 @@ from scupper import _core
 from scupper._core import Structure
 from scupper._frames import frame, whole_numbers
 from scupper._progress import Progress, told
+from scupper._structure_tables import table_of
 from scupper.elements import ElementFile, Path, joined
 from scupper.errors import InputError, UnknownNameError
 
@@ -82,9 +83,11 @@ class Inventory:
         Returns
         -------
         pandas.DataFrame
-            Missing numbers are NaN or NA, missing text is empty.
+            Missing numbers are NaN or NA, missing text is empty. What was measured beyond the
+            record follows with its likely value: ``column.height [m]``. `read_inventory` reads
+            such a table.
         """
-        columns = self._core.recorded()
+        columns = self._core.recorded() | _core.measured(self._core)
         integers = [n for n, c in columns.items() if getattr(c, "dtype", None) == "int32"]
         return frame(columns | {name: whole_numbers(columns[name]) for name in integers})
 
@@ -151,16 +154,18 @@ class Selection(Inventory):
 
 
 def read_inventory(
-    path: str | os.PathLike[str],
+    source: str | os.PathLike[str] | pd.DataFrame,
     elements: Path | Iterable[Path] | None = None,
     progress: Progress = False,
 ) -> Inventory:
-    """Reads a delimited national inventory file, and element files beside it.
+    """Reads an inventory: a file in any form, or a table; and element files beside it.
 
     Parameters
     ----------
-    path
-        The file: a header row, comma-separated; columns are found by name.
+    source
+        A file of the national inventory, delimited (columns are found by name) or of fixed width;
+        a list (JSON) or table (CSV with a column ``structure_id``) of measured structures; or a
+        DataFrame with columns as `Inventory.to_pandas` has them. The first bytes tell the form.
     elements
         Element-level files (XML) to join by state and structure number, or one of them: their
         quantities take the place of inferred ones and have the basis ``element``. What does not
@@ -177,11 +182,54 @@ def read_inventory(
     ------
     FileError
         Where a file cannot be read, lacks necessary columns or is no element file.
+    UnknownNameError
+        Where a list or table of measured structures has a key that is none.
     """
-    with told(progress, "reading") as watch:
-        core = _core.read_inventory(os.fspath(path), watch)
+    if isinstance(source, (str, os.PathLike)):
+        with told(progress, "reading") as watch:
+            core = _core.read_inventory(os.fspath(source), watch)
+    else:
+        core = table_of(source)
     files = joined(elements, core)
     return Inventory(core, files)
+
+
+def iter_inventory(
+    path: str | os.PathLike[str], chunk: int = 100_000, progress: Progress = False
+) -> Iterator[Inventory]:
+    """Reads a file of the national inventory piece by piece, in memory for one piece.
+
+    Parameters
+    ----------
+    path
+        The file, delimited or of fixed width.
+    chunk
+        Records a piece, structures, rejected and routes under together.
+    progress
+        True for a bar on standard error, or a function of (bytes done, bytes in all).
+
+    Returns
+    -------
+    iterator of Inventory
+        Each piece with its own rejected records and doubts; lines are those of the file. A second
+        record of a structure is rejected although the first stood in a former piece.
+
+    Raises
+    ------
+    FileError
+        Where it cannot be read or lacks necessary columns.
+    InputError
+        Where `chunk` is no positive number.
+    """
+    if chunk < 1:
+        raise InputError("inventory.chunk", "chunk", repr(chunk), "1 or more records")
+    return _pieces(_core.InventoryFile(os.fspath(path), chunk), progress)
+
+
+def _pieces(file: _core.InventoryFile, progress: Progress) -> Iterator[Inventory]:
+    with told(progress, "reading") as watch:
+        while (piece := file.next(watch)) is not None:
+            yield Inventory(piece)
 
 
 def gathered(structures: Inventory | Iterable[Structure]) -> Inventory:

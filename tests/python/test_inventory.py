@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import csv
+import subprocess
+import sys
 from pathlib import Path
 
 import numpy as np
@@ -104,3 +106,58 @@ def test_text_that_is_no_utf8_is_shown(tmp_path: Path) -> None:
     file.write_bytes(text)
     crossed = set(sc.read_inventory(file).to_pandas()["crosses"])
     assert any("F\u00d6RK" in name or "F\ufffdRK" in name for name in crossed)
+
+
+def test_pieces_are_the_whole(samples: Path) -> None:
+    for name in ("dc_2019_part.txt", "dc_2019_part_fixed.txt"):
+        whole = sc.read_inventory(samples / name)
+        pieces = list(sc.iter_inventory(samples / name, chunk=15))
+        assert [len(piece) for piece in pieces] == [15, 15, 10]
+        together = pd.concat([piece.to_pandas() for piece in pieces], ignore_index=True)
+        pd.testing.assert_frame_equal(together, whole.to_pandas())
+        doubts = pd.concat([piece.doubts for piece in pieces], ignore_index=True)
+        pd.testing.assert_frame_equal(doubts, whole.doubts)
+
+
+def test_pieces_tell_progress_and_can_stop(samples: Path) -> None:
+    path = samples / "ak_2019_part.txt"
+    done: list[int] = []
+    list(sc.iter_inventory(path, 10, progress=lambda now, _: done.append(now)))
+    assert done == sorted(done)
+    assert done[-1] == path.stat().st_size
+    with pytest.raises(sc.Interrupted):
+        next(sc.iter_inventory(path, 10, progress=lambda *_: False))
+    with pytest.raises(sc.InputError, match="chunk"):
+        sc.iter_inventory(path, 0)
+    with pytest.raises(sc.FileError):
+        sc.iter_inventory(path.parent / "none")
+
+
+def test_memory_stays_flat_in_pieces(samples: Path, tmp_path: Path) -> None:
+    header, *rows = (samples / "dc_2019_part.txt").read_bytes().splitlines(keepends=True)
+    parts = [row.split(b",", 2) for row in rows]
+    file = tmp_path / "many.txt"
+    with open(file, "wb") as out:
+        out.write(header)
+        for n in range(40_000):
+            state, _, rest = parts[n % len(parts)]
+            out.write(b"%s,%015d,%s" % (state, n, rest))
+    code = (
+        "import resource, sys, scupper as sc\n"
+        "n = sum(len(piece) for piece in sc.iter_inventory(sys.argv[1], int(sys.argv[2])))\n"
+        "print(n, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss)\n"
+    )
+    run = [sys.executable, "-c", code, str(file)]
+    count, pieces = map(int, subprocess.check_output([*run, "1000"]).split())
+    _, whole = map(int, subprocess.check_output([*run, "100000"]).split())
+    assert count == 40_000
+    assert whole - pieces > 20_000  # KiB; the whole takes more than 25 MB of structures
+
+
+def test_both_forms_of_the_same_records_are_alike(samples: Path) -> None:
+    delimited = sc.read_inventory(samples / "dc_2019_part.txt").to_pandas()
+    fixed = sc.read_inventory(samples / "dc_2019_part_fixed.txt").to_pandas()
+    only_delimited = ["recorded_deck_area_m2"]
+    pd.testing.assert_frame_equal(
+        fixed.drop(columns=only_delimited), delimited.drop(columns=only_delimited), check_exact=True
+    )

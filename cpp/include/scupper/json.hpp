@@ -8,3 +8,4 @@
 #include "scupper/json/hose_lay.hpp"
 #include "scupper/json/job_schema.hpp"
 #include "scupper/json/structure.hpp"
+#include "scupper/json/structures.hpp"

@@ -1,6 +1,7 @@
 #include "scupper/inventory/id_index.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <cstring>
 #include <utility>
 
@@ -38,9 +39,8 @@ void IdIndex::place(Slot slot) {
     slots_[at] = slot;
 }
 
-void IdIndex::grow() {
-    const std::vector<Slot> before =
-        std::exchange(slots_, std::vector<Slot>(std::max<std::size_t>(64, slots_.size() * 2)));
+void IdIndex::grow(std::size_t slots) {
+    const std::vector<Slot> before = std::exchange(slots_, std::vector<Slot>(slots));
     for (const Slot& slot : before) {
         if (slot.position != none) {
             place(slot);
@@ -48,9 +48,21 @@ void IdIndex::grow() {
     }
 }
 
+void IdIndex::reserve(std::size_t structures) {
+    if (2 * structures > slots_.size()) {
+        grow(std::bit_ceil(2 * structures));
+    }
+}
+
+void IdIndex::prefetch(std::string_view id) const {
+    if (!slots_.empty()) {
+        __builtin_prefetch(&slots_[hash_of(id) & (slots_.size() - 1)]);
+    }
+}
+
 void IdIndex::add(std::string_view id, std::uint32_t position) {
     if (2 * (size_ + 1) > slots_.size()) {
-        grow();
+        grow(std::max<std::size_t>(64, slots_.size() * 2));
     }
     place({hash_of(id), position});
     ++size_;

@@ -1,5 +1,6 @@
 #include "record.hpp"
 
+#include "rule_tables.hpp"
 #include "scupper/quantity/factors.hpp"
 
 #include <cmath>
@@ -18,21 +19,29 @@ struct Packed {
     double decimal() const { return degrees + minutes / 60.0 + seconds / 3600.0; }
 };
 
-Packed unpack(double dddmmss) {
-    const double degrees = std::floor(dddmmss / 1e4);
-    const double minutes = std::floor((dddmmss - degrees * 1e4) / 1e2);
-    return {degrees, minutes, dddmmss - degrees * 1e4 - minutes * 1e2};
+Packed unpack(int dddmmssss) {
+    return {static_cast<double>(dddmmssss / 1'000'000),
+            static_cast<double>(dddmmssss / 10'000 % 100), dddmmssss % 10'000 / 100.0};
+}
+
+/// The packed number of a coordinate column; 0 where it has none.
+int packed_number(const Record& record, Column column, bool pointed) {
+    constexpr std::string_view outside = "outside the packed form";
+    if (pointed) { // DDDMMSS.ss
+        const auto number = number_of(record, column, {0.0, 1e7, outside, true});
+        return static_cast<int>(std::lround(number.value_or(0.0) * 100.0));
+    }
+    return integer_of(record, column, {0, 1'000'000'000, outside, true}).value_or(0);
 }
 
 /// The angle in a coordinate column, or NaN; `most` is the greatest possible.
 double coordinate(const Record& record, Column column, double most) {
-    const std::optional<double> number =
-        number_of(record, column, {0.0, 1e9, "outside the packed form", true});
-    if (!number || *number == 0.0) {
+    const bool pointed = record.field(column).find('.') != std::string_view::npos;
+    const int number = packed_number(record, column, pointed);
+    if (number == 0) {
         return not_recorded;
     }
-    const bool pointed = record.text(column).find('.') != std::string_view::npos;
-    const Packed packed = unpack(pointed ? *number : *number / 100.0);
+    const Packed packed = unpack(number);
     if (packed.seconds >= 60.0) {
         record.doubt(column, "seconds of 60 or more", packed.degrees > 0.0);
     }
@@ -90,22 +99,12 @@ void read_skew(const Record& record) {
     }
 }
 
-/// Item 53 or 54B writes "none, or 30 m and more" as 99.99.
-constexpr double none_from = 99.0;
-
-void read_clearance_over(const Record& record) {
-    const auto metres =
-        number_of(record, Column::clearance_over, {0.1, 99.99, "outside 0.1 to 99.99 m"});
-    if (metres && *metres < none_from) {
-        record.structure.dimensions.clearance_over = Length<>(*metres);
-    }
-}
-
 Below below_of(std::string_view code) {
-    return code == "N"   ? Below::neither
-           : code == "H" ? Below::highway
-           : code == "R" ? Below::railroad
-                         : Below::unknown;
+    const char letter = code.size() == 1 ? code.front() : ' ';
+    return letter == 'N'   ? Below::neither
+           : letter == 'H' ? Below::highway
+           : letter == 'R' ? Below::railroad
+                           : Below::unknown;
 }
 
 void read_clearance_under(const Record& record) {
@@ -131,33 +130,41 @@ void read_clearance_under(const Record& record) {
     }
 }
 
+void read_navigation_opening(const Record& record, Column column,
+                             Length<> RecordedDimensions::*member, const NumberBounds& bounds) {
+    const auto metres = number_of(record, column, bounds);
+    if (!metres || *metres == 0.0) {
+        return;
+    }
+    if (record.structure.codes.navigation == 1) {
+        record.structure.dimensions.*member = Length<>(*metres);
+    } else {
+        record.doubt(column, "a clearance although 38 is not 1");
+    }
+}
+
 void read_navigation(const Record& record) {
     Structure& s = record.structure;
     if (record.text(Column::navigation) != "N") {
         s.codes.navigation =
             integer_of(record, Column::navigation, {0, 1, reason_code}).value_or(no_code);
     }
-    const auto metres =
-        number_of(record, Column::navigation_clearance, {0.0, 200.0, "outside 0 to 200 m"});
-    if (!metres || *metres == 0.0) {
-        return;
-    }
-    if (s.codes.navigation == 1) {
-        s.dimensions.navigation_clearance = Length<>(*metres);
-    } else {
-        record.doubt(Column::navigation_clearance, "a clearance although 38 is not 1");
-    }
+    read_navigation_opening(record, Column::navigation_clearance,
+                            &RecordedDimensions::navigation_clearance,
+                            {0.0, 200.0, "outside 0 to 200 m"});
+    read_navigation_opening(record, Column::navigation_width, &RecordedDimensions::navigation_width,
+                            {0.0, 3000.0, "outside 0 to 3000 m"});
 }
 
 void read_year_reconstructed(const Record& record) {
-    const std::string_view text = record.text(Column::year_reconstructed);
-    if (text.empty() || read_integer(text) == 0) {
-        return;
+    constexpr std::string_view outside = "outside the years 1600 to 2099";
+    const auto year =
+        integer_of(record, Column::year_reconstructed, {0, 2099, outside, true}).value_or(0);
+    if (year >= 1600) {
+        record.structure.codes.year_reconstructed = year;
+    } else if (year != 0) { // 0 and blank: never
+        record.doubt(Column::year_reconstructed, outside);
     }
-    record.structure.codes.year_reconstructed =
-        integer_of(record, Column::year_reconstructed,
-                   {1600, 2099, "outside the years 1600 to 2099"})
-            .value_or(no_code);
 }
 
 /// Item 90: month and two digits of the year, the leading zero often dropped.
@@ -172,12 +179,41 @@ void read_inspected(const Record& record) {
     codes.inspection_year = two_digits + (two_digits < 70 ? 2000 : 1900);
 }
 
+/// Item 109 may be blank up to 100 vehicles a day.
+void check_trucks(const Record& record) {
+    if (record.structure.codes.daily_traffic > 100 && record.has(Column::truck_percent) &&
+        record.text(Column::truck_percent).empty()) {
+        record.doubt(Column::truck_percent, "blank with more than 100 vehicles a day");
+    }
+}
+
 void read_texts(const Record& record) {
     Structure& s = record.structure;
-    s.district = clean_text(record.raw(Column::district));
-    s.carries = clean_text(record.raw(Column::carries));
-    s.crosses = clean_text(record.raw(Column::crosses));
-    s.location = clean_text(record.raw(Column::location));
+    put_text(record.raw(Column::district), s.district);
+    put_text(record.raw(Column::carries), s.carries);
+    put_text(record.raw(Column::crosses), s.crosses);
+    put_text(record.raw(Column::location), s.location);
+    const std::string_view route = record.text(Column::route);
+    if (route.find_first_not_of('0') != std::string_view::npos) {
+        put_text(route, s.route);
+    }
+}
+
+/// Items 98 and 99: who else answers for a structure on a border.
+void read_border(const Record& record) {
+    Structure& s = record.structure;
+    const std::string_view code = record.text(Column::border_state);
+    const std::string_view abroad = code.substr(0, 2); // Canada and Mexico (from memory)
+    if (!code.empty()) {
+        s.border_state = abroad == "CN" || abroad == "MX" ? std::string(abroad) : state_of(code);
+        if (s.border_state.empty()) {
+            record.doubt(Column::border_state, reason_code);
+        }
+    }
+    const std::string_view number = record.text(Column::border_number);
+    if (number.find_first_not_of("_0") != std::string_view::npos) { // a filler in some files
+        put_text(number, s.border_number);
+    }
 }
 
 } // namespace
@@ -194,14 +230,15 @@ void read_fields(const Record& record) {
     read_position(record);
     read_spans(record);
     read_skew(record);
-    read_clearance_over(record);
     read_clearance_under(record);
     read_navigation(record);
     read_year_reconstructed(record);
     read_inspected(record);
+    read_border(record);
     record.structure.recorded_deck_area =
         number_of(record, Column::deck_area, {0.0, 1e7, "outside 0 to 10000000 m2", true})
             .value_or(not_recorded);
+    check_trucks(record);
 }
 
 } // namespace scupper::inventory::detail

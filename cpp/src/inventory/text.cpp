@@ -12,10 +12,21 @@ namespace scupper::inventory::detail {
 
 namespace {
 
+/// Whether a text has nothing to decode: eight bytes at a time.
 bool is_plain(std::string_view text) {
-    return std::all_of(text.begin(), text.end(), [](char c) {
-        return static_cast<unsigned char>(c) < 0x80 && c != '&' && c != '\'';
-    });
+    const auto odd = [](std::uint64_t word) {
+        const bool beyond_ascii = (word & eight_of(static_cast<char>(0x80))) != 0;
+        return beyond_ascii || any_is(word, '&') || any_is(word, '\'');
+    };
+    std::size_t at = 0;
+    for (; at + 8 <= text.size(); at += 8) {
+        if (odd(word_of(text.data() + at))) {
+            return false;
+        }
+    }
+    const std::size_t rest = text.size() - at; // read again with what stands before it
+    const std::size_t from = text.size() >= 8 ? text.size() - 8 : 0;
+    return rest == 0 || !odd(word_of(text.data() + from, text.size() - from));
 }
 
 bool is_continuation(char c) {
@@ -107,18 +118,43 @@ std::string decode(std::string_view text) {
     return out;
 }
 
+// Powers of ten up to 10^22 are exact, and so are whole numbers up to 10^15: their quotient is the
+// nearest double.
+constexpr std::array<double, 16> power{1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
+                                       1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+
 /// Any form a decimal number may be written in, exponent and all.
-std::optional<double> general_number(std::string_view field) {
+std::optional<double> general_number(std::string_view field, unsigned implied) {
     double value = 0.0;
     const char* const end = field.data() + field.size();
     const auto [stop, error] = std::from_chars(field.data(), end, value);
     if (error != std::errc{} || stop != end || !std::isfinite(value)) {
         return std::nullopt;
     }
-    return value;
+    const bool whole = field.find_first_of(".eE") == std::string_view::npos;
+    return whole ? value / power[implied] : value;
 }
 
 } // namespace
+
+std::string state_of(std::string_view code) {
+    const bool digits =
+        std::all_of(code.begin(), code.end(), [](char c) { return c >= '0' && c <= '9'; });
+    if (code.empty() || code.size() > 3 || !digits) {
+        return {};
+    }
+    std::string state(code.substr(0, 2));
+    state.insert(0, 2 - state.size(), '0');
+    return state == "00" ? std::string{} : state;
+}
+
+RecordKind kind_of(std::string_view code) {
+    if (code == "1") {
+        return RecordKind::structure;
+    }
+    const bool under = code.size() == 1 && (code == "2" || (code[0] >= 'A' && code[0] <= 'Z'));
+    return under ? RecordKind::route_under : RecordKind::unknown;
+}
 
 std::string to_utf8(std::string_view bytes) {
     if (is_plain(bytes)) {
@@ -136,12 +172,16 @@ std::string to_utf8(std::string_view bytes) {
     return out;
 }
 
-std::string clean_text(std::string_view field) {
+void put_text(std::string_view field, std::string& out) {
     field = trimmed(field);
     if (field.size() >= 2 && field.front() == '\'' && field.back() == '\'') {
         field = trimmed(field.substr(1, field.size() - 2)); // quoted twice by a second program
     }
-    return is_plain(field) ? std::string(field) : decode(to_utf8(field));
+    if (is_plain(field)) {
+        out.assign(field);
+    } else {
+        out = decode(to_utf8(field));
+    }
 }
 
 std::string excerpt(std::string_view field) {
@@ -153,11 +193,7 @@ std::string excerpt(std::string_view field) {
     return to_utf8(field.substr(0, length)) + (length < field.size() ? "..." : "");
 }
 
-std::optional<double> read_number(std::string_view field) {
-    // Digits up to 10^15 and powers of ten up to 10^22 are exact, so that their quotient is the
-    // nearest double: the common case without the general conversion.
-    static constexpr std::array<double, 16> power{1e0, 1e1, 1e2,  1e3,  1e4,  1e5,  1e6,  1e7,
-                                                  1e8, 1e9, 1e10, 1e11, 1e12, 1e13, 1e14, 1e15};
+std::optional<double> read_number(std::string_view field, unsigned implied) {
     std::uint64_t digits = 0;
     std::size_t point = field.size();
     std::size_t at = 0;
@@ -172,9 +208,9 @@ std::optional<double> read_number(std::string_view field) {
         }
     }
     if (at != field.size() || at == 0 || at >= power.size()) {
-        return general_number(field);
+        return general_number(field, implied);
     }
-    const std::size_t decimals = point == at ? 0 : at - point - 1;
+    const std::size_t decimals = point == at ? implied : at - point - 1;
     return static_cast<double>(digits) / power[decimals];
 }
 

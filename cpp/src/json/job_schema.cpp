@@ -1,5 +1,6 @@
 #include "scupper/json/job_schema.hpp"
 
+#include "schema_forms.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/hose_library.hpp"
 #include "scupper/schema.hpp"
@@ -16,59 +17,8 @@ namespace scupper::json {
 
 namespace {
 
-using Form = nlohmann::ordered_json;
-
-Form text() {
-    return {{"type", "string"}};
-}
-
-Form list_of(Form items) {
-    return {{"type", "array"}, {"items", std::move(items)}};
-}
-
-template <class Words>
-Form one_of(const Words& words) {
-    Form list = Form::array();
-    for (const std::string_view word : words) {
-        list.push_back(word);
-    }
-    return {{"enum", list}};
-}
-
-/// One of two lists of words.
-template <class First, class Second>
-Form one_of(const First& first, const Second& second) {
-    Form both = one_of(first);
-    for (const std::string_view word : second) {
-        both["enum"].push_back(word);
-    }
-    return both;
-}
-
-Form reference(std::string_view name) {
-    return {{"$ref", "#/$defs/" + std::string(name)}};
-}
-
-/// An object with these members and no others.
-Form closed(Form properties, std::vector<std::string> required = {}) {
-    Form object{
-        {"type", "object"}, {"properties", std::move(properties)}, {"additionalProperties", false}};
-    if (!required.empty()) {
-        object["required"] = required;
-    }
-    return object;
-}
-
-/// A member for each key of a table; one without a form of its own is text.
-template <class Keys>
-Form members(const Keys& keys, const std::map<std::string_view, Form>& forms) {
-    Form properties = Form::object();
-    for (const std::string_view key : keys) {
-        const auto found = forms.find(key);
-        properties[std::string(key)] = found == forms.end() ? text() : found->second;
-    }
-    return properties;
-}
+using detail::Form;
+using namespace detail::forms;
 
 Form conditions() {
     return list_of(one_of(condition_names, closure_kind_names));
@@ -148,68 +98,6 @@ Form calendar() {
                                               {"closed", list_of(season)}}));
 }
 
-/// One number, three of them, or an object that says where they come from.
-Form value_of(const Form& number) {
-    const Form three{{"type", "array"}, {"items", number}, {"minItems", 3}, {"maxItems", 3}};
-    const Form value{{"anyOf", {number, three}}};
-    std::vector<std::string_view> bases;
-    for (const Basis basis : {Basis::measured, Basis::element, Basis::recorded, Basis::given,
-                              Basis::inferred, Basis::assumed}) {
-        bases.push_back(basis_name(basis));
-    }
-    Form object = closed(members(
-        detail::value_keys, {{"value", value},
-                             {"low", number},
-                             {"likely", number},
-                             {"high", number},
-                             {"basis", one_of(bases)},
-                             {"shared_share", {{"type", "number"}, {"minimum", 0}, {"maximum", 1}}},
-                             {"family", one_of(detail::family_names)},
-                             {"meaning", one_of(detail::meaning_names)}}));
-    object["anyOf"] = {Form{{"required", {"value"}}},
-                       Form{{"required", {"low", "likely", "high"}}}};
-    return {{"anyOf", {number, three, object}}};
-}
-
-/// A key as a pattern; the row may be left out where its group has only one.
-std::string pattern_of(std::string_view group, std::string_view field) {
-    const auto found = std::find_if(input_groups.begin(), input_groups.end(),
-                                    [&](const InputGroup& g) { return g.key == group; });
-    const std::string row = found->has_rows ? R"((\[[^\[\]]+\])?)" : "";
-    return "^" + std::string(group) + row + "\\." + std::string(field) + "$";
-}
-
-/// The short names of a quantity: its slot, and for a count the plural: "drain_count", "drains".
-std::string short_names(const SlotInfo& s) {
-    const std::string key(s.key);
-    const std::string count = "_count";
-    if (!key.ends_with(count)) {
-        return "^" + key + "$";
-    }
-    return "^(" + key + "|" + key.substr(0, key.size() - count.size()) + "s?)$";
-}
-
-Form described(const Dimension& dimension, bool by_driver, std::string_view label) {
-    const bool plain = detail::takes_plain_number(dimension) || by_driver;
-    Form form = reference(plain ? "number_value" : "unit_value");
-    const std::string due = by_driver ? ", in or per unit of the quantity of its row"
-                                      : ": " + dimension_phrase(dimension);
-    form["description"] = std::string(label) + due;
-    return form;
-}
-
-Form inputs() {
-    Form patterns = Form::object();
-    for (const InputField& f : input_table) {
-        patterns[pattern_of(f.group, f.field)] =
-            described(f.dimension, f.per_driver == PerDriver::yes, f.label);
-    }
-    for (const SlotInfo& s : slot_table) {
-        patterns[short_names(s)] = described(s.dimension, false, s.label);
-    }
-    return {{"type", "object"}, {"patternProperties", patterns}, {"additionalProperties", false}};
-}
-
 /// Hose segment to the name of a hose in the shipped library.
 Form hoses() {
     std::vector<std::string_view> names;
@@ -260,15 +148,7 @@ Form properties() {
 } // namespace
 
 std::string job_schema() {
-    const Form with_unit{{"type", "string"}, {"pattern", "[0-9]"}};
-    const Form plain{{"anyOf", {with_unit, Form{{"type", "number"}}}}};
-    Form schema{{"$schema", "https://json-schema.org/draft/2020-12/schema"},
-                {"title", "scupper job"}};
-    schema.update(closed(properties(), {"scupper_job"}));
-    schema["$defs"] = {{"unit_value", value_of(with_unit)},
-                       {"number_value", value_of(plain)},
-                       {"inputs", inputs()}};
-    return schema.dump(2);
+    return whole_schema("scupper job", closed(properties(), {"scupper_job"})).dump(2);
 }
 
 } // namespace scupper::json

@@ -3,8 +3,8 @@
 #include "scupper/error.hpp"
 #include "scupper/unit.hpp"
 #include "structure_document.hpp"
+#include "structure_fields.hpp"
 
-#include <array>
 #include <cstdint>
 #include <limits>
 #include <utility>
@@ -14,112 +14,8 @@ namespace scupper::json {
 namespace {
 
 using detail::Json;
-
-template <class Owner, class T>
-struct Member {
-    const char* key;
-    T Owner::*member;
-};
-
-using Text = Member<Structure, std::string>;
-constexpr std::array texts{
-    Text{"state", &Structure::state},      Text{"id", &Structure::id},
-    Text{"number", &Structure::number},    Text{"carries", &Structure::carries},
-    Text{"crosses", &Structure::crosses},  Text{"location", &Structure::location},
-    Text{"district", &Structure::district}};
-
-using D = RecordedDimensions;
-using Distance = Member<D, Length<>>;
-constexpr std::array lengths{Distance{"length", &D::length},
-                             Distance{"longest_span", &D::longest_span},
-                             Distance{"deck_width", &D::deck_width},
-                             Distance{"roadway_width", &D::roadway_width},
-                             Distance{"approach_width", &D::approach_width},
-                             Distance{"left_walk_width", &D::left_walk_width},
-                             Distance{"right_walk_width", &D::right_walk_width},
-                             Distance{"clearance_over", &D::clearance_over},
-                             Distance{"clearance_under", &D::clearance_under},
-                             Distance{"navigation_clearance", &D::navigation_clearance},
-                             Distance{"detour", &D::detour}};
-
-using C = RecordedCodes;
-using Code = Member<C, int>;
-constexpr std::array codes{Code{"main_spans", &C::main_spans},
-                           Code{"approach_spans", &C::approach_spans},
-                           Code{"lanes_on", &C::lanes_on},
-                           Code{"lanes_under", &C::lanes_under},
-                           Code{"daily_traffic", &C::daily_traffic},
-                           Code{"traffic_year", &C::traffic_year},
-                           Code{"truck_percent", &C::truck_percent},
-                           Code{"year_built", &C::year_built},
-                           Code{"year_reconstructed", &C::year_reconstructed},
-                           Code{"service_on", &C::service_on},
-                           Code{"service_under", &C::service_under},
-                           Code{"functional_class", &C::functional_class},
-                           Code{"traffic_direction", &C::traffic_direction},
-                           Code{"median", &C::median},
-                           Code{"flared", &C::flared},
-                           Code{"owner", &C::owner},
-                           Code{"maintained_by", &C::maintained_by},
-                           Code{"county", &C::county},
-                           Code{"navigation", &C::navigation},
-                           Code{"inspection_year", &C::inspection_year},
-                           Code{"inspection_month", &C::inspection_month}};
-
-using Letter = Member<C, char>;
-constexpr std::array letters{Letter{"posting", &C::posting},
-                             Letter{"posting_evaluation", &C::posting_evaluation},
-                             Letter{"deck_type", &C::deck_type},
-                             Letter{"surface_type", &C::surface_type},
-                             Letter{"deck_condition", &C::deck_condition},
-                             Letter{"superstructure_condition", &C::superstructure_condition},
-                             Letter{"substructure_condition", &C::substructure_condition},
-                             Letter{"culvert_condition", &C::culvert_condition},
-                             Letter{"parallel", &C::parallel},
-                             Letter{"on_national_system", &C::on_national_system}};
-
-using Made = Member<C, Material>;
-constexpr std::array materials{Made{"material", &C::material},
-                               Made{"approach_material", &C::approach_material}};
-using Built = Member<C, Design>;
-constexpr std::array designs{Built{"design", &C::design},
-                             Built{"approach_design", &C::approach_design}};
-
-std::string_view below_name(Below below) {
-    static constexpr std::array<std::string_view, 4> names{"neither", "highway", "railroad",
-                                                           "unknown"};
-    return names.at(static_cast<std::size_t>(below));
-}
-
-/// Calls `visit` with the key and the member of every field, and the dimension of those that have
-/// one. It serves writing and reading, so that no field is written and not read.
-template <class Record, class Visit>
-void for_each_field(Record& s, Visit visit) {
-    for (const auto& m : texts) {
-        visit(m.key, s.*m.member);
-    }
-    visit("line", s.line);
-    visit("latitude", s.latitude, dim::none);
-    visit("longitude", s.longitude, dim::none);
-    visit("recorded_deck_area", s.recorded_deck_area, dim::area);
-    for (const auto& m : lengths) {
-        visit(m.key, s.dimensions.*m.member, dim::length);
-    }
-    visit("skew", s.dimensions.skew, dim::angle);
-    for (const auto& m : materials) {
-        visit(m.key, s.codes.*m.member);
-    }
-    for (const auto& m : designs) {
-        visit(m.key, s.codes.*m.member);
-    }
-    visit("below", s.codes.below);
-    for (const auto& m : codes) {
-        visit(m.key, s.codes.*m.member);
-    }
-    for (const auto& m : letters) {
-        visit(m.key, s.codes.*m.member);
-    }
-}
+using detail::fields::below_name;
+using detail::fields::for_each_field;
 
 struct Write {
     Json& out;
@@ -157,7 +53,7 @@ struct Read {
         }
     }
     void operator()(const char* key, std::string& value) const {
-        value = detail::text_or(in, key, {}, path);
+        value = find(key) == nullptr ? std::string{} : detail::text_or(in, key, {}, path);
     }
     void operator()(const char* key, std::uint64_t& value) const {
         if (const Json* found = find(key)) {
@@ -193,7 +89,8 @@ struct Read {
     /// The value whose name stands there.
     template <class Enum, class Name>
     void word(const char* key, Enum& value, Name name_of, std::size_t count) const {
-        const std::string text = detail::text_or(in, key, "unknown", path);
+        const std::string text =
+            find(key) == nullptr ? "unknown" : detail::text_or(in, key, {}, path);
         value = Enum::unknown;
         for (std::size_t i = 0; i < count && text != name_of(value); ++i) {
             value = static_cast<Enum>(i);
@@ -205,13 +102,8 @@ struct Read {
     void operator()(const char* key, Below& value) const { word(key, value, below_name, 3); }
 };
 
-/// What somebody may measure at a structure whatever the job.
-Layout measurable() {
-    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
-}
-
 Json given_document(const std::vector<GivenValue>& given) {
-    const Layout layout = measurable();
+    const Layout layout = detail::measurable();
     Json out = Json::object();
     for (const GivenValue& value : given) {
         const LayoutField& field = layout.fields()[layout.at(value.key, "structure.given")];
@@ -221,11 +113,14 @@ Json given_document(const std::vector<GivenValue>& given) {
 }
 
 std::vector<GivenValue> read_given(const Json& object, const std::string& path) {
-    const Layout layout = measurable();
+    const Layout layout = detail::measurable();
     const detail::ValueContext context{
         .layout = &layout, .currency = {}, .origin = {}, .basis = Basis::measured};
     std::vector<GivenValue> given;
     for (const auto& [key, value] : object.items()) {
+        if (value.is_null()) {
+            continue; // not filled in
+        }
         Setting s = detail::read_setting(key, value, context, path);
         s.value.origin = nullptr; // it would not live as long as the structure
         given.push_back({std::move(s.key), s.value});
@@ -240,6 +135,10 @@ std::vector<std::string_view> known_keys(Structure& structure) {
 }
 
 } // namespace
+
+Layout detail::measurable() {
+    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
+}
 
 Json detail::structure_document(const Structure& structure) {
     Json out = Json::object();

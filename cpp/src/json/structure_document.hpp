@@ -6,6 +6,8 @@
 
 namespace scupper::json::detail {
 
+/// What somebody may measure at a structure whatever the job.
+Layout measurable();
 /// The document of a record.
 Json structure_document(const Structure& structure);
 /// A record from its document.

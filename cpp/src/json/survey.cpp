@@ -1,104 +1,37 @@
+#include "cells.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate.hpp"
 #include "scupper/json/forms.hpp"
 #include "values.hpp"
 
-#include <cmath>
-#include <optional>
 #include <set>
 
 namespace scupper::json {
 
 namespace {
 
+using detail::SheetColumn;
 using detail::ValueContext;
 using estimate::full_key;
 
-/// A column of a sheet, looked up.
-struct Column {
-    std::string header;
-    LayoutField field;
-    std::optional<Unit> unit; ///< of bare numbers
-};
-
-struct HeaderParts {
-    std::string key, unit;
-};
-
-/// "column.height [ft]" is a key and a unit; a key with a row has brackets of its own.
-HeaderParts split_header(const std::string& header) {
-    const std::size_t open = header.rfind(" [");
-    if (open == std::string::npos || !header.ends_with(']')) {
-        return {header, {}};
-    }
-    return {header.substr(0, open), header.substr(open + 2, header.size() - open - 3)};
-}
-
-/// The unit of bare numbers; without one every cell of a column with a dimension states its own.
-std::optional<Unit> unit_of(const HeaderParts& parts, const LayoutField& field,
-                            const std::string& where) {
-    if (parts.unit.empty()) {
-        const bool plain = detail::takes_plain_number(field.dimension);
-        return plain ? std::optional(Unit{.name = "1", .dimension = {}, .currency = {}})
-                     : std::nullopt;
-    }
-    Unit unit = parse_unit(parts.unit, where);
-    if (unit.dimension != field.dimension) {
-        throw UnitError({"unit.dimension", where, "[" + parts.unit + "]",
-                         "in brackets the unit of " + dimension_phrase(field.dimension)});
-    }
-    return unit;
-}
-
-std::vector<Column> read_headers(const std::vector<std::string>& headers, const Layout& layout,
-                                 const std::string& place) {
-    std::vector<Column> columns;
+std::vector<SheetColumn> read_headers(const std::vector<std::string>& headers, const Layout& layout,
+                                      const std::string& place) {
+    std::vector<SheetColumn> columns;
     std::set<std::string> seen;
     for (const std::string& header : headers) {
         const std::string where = place + ": column " + header;
-        const HeaderParts parts = split_header(header);
+        const detail::HeaderParts parts = detail::split_header(header);
         const LayoutField& field = layout.fields()[layout.at(full_key(parts.key), where)];
         if (!seen.insert(field.key).second) {
             throw InputError({"survey.twice", where, "a second column of " + field.key,
                               "one column for each key"});
         }
-        columns.push_back({header, field, unit_of(parts, field, where)});
+        columns.push_back({header, field, detail::unit_of(parts, field, where)});
     }
     return columns;
 }
 
-bool is_bare_number(const std::string& cell) {
-    return cell.find_first_not_of("0123456789.,+-/ eE") == std::string::npos;
-}
-
-double read_cell(const std::string& cell, const Column& column, const ValueContext& context,
-                 const std::string& where) {
-    if (column.unit && is_bare_number(cell)) {
-        return from_unit(parse_as(cell, dim::none, where), *column.unit);
-    }
-    return detail::read_number(cell, column.field, context, where);
-}
-
-std::string bounds_text(const Column& column) {
-    const Unit unit =
-        column.unit ? *column.unit : display_unit(column.field.dimension, UnitSystem::si);
-    const std::string least = format_quantity(column.field.least, unit, 4);
-    return std::isfinite(column.field.greatest)
-               ? least + " to " + format_quantity(column.field.greatest, unit, 4)
-               : least + " or more";
-}
-
-void check_cell(double si, const std::string& cell, const Column& column,
-                const std::string& where) {
-    if (!(si >= column.field.least && si <= column.field.greatest)) {
-        throw InputError({"survey.bounds", where, "\"" + cell + "\"", bounds_text(column)});
-    }
-    if (column.field.dimension == dim::count && si != std::floor(si)) {
-        throw InputError({"survey.count", where, "\"" + cell + "\"", "a whole number"});
-    }
-}
-
-std::vector<Setting> read_row(const SurveyRow& row, const std::vector<Column>& columns,
+std::vector<Setting> read_row(const SurveyRow& row, const std::vector<SheetColumn>& columns,
                               const ValueContext& context) {
     if (row.cells.size() != columns.size()) {
         throw InputError({"survey.cells", row.place,
@@ -112,8 +45,8 @@ std::vector<Setting> read_row(const SurveyRow& row, const std::vector<Column>& c
             continue;
         }
         const std::string where = row.place + ": column " + columns[i].header;
-        const double si = read_cell(cell, columns[i], context, where);
-        check_cell(si, cell, columns[i], where);
+        const double si = detail::read_cell(cell, columns[i], context, where);
+        detail::check_cell(si, cell, columns[i], where);
         settings.push_back(make_setting(columns[i].field.key, certain(si, Basis::measured),
                                         {.source = row.place, .date = {}, .note = {}}));
     }
@@ -167,7 +100,7 @@ std::vector<SurveyColumn> survey_columns(const Job& job) {
 Job with_survey(const Job& job, const std::string& place, const std::vector<std::string>& headers,
                 const std::vector<SurveyRow>& rows) {
     const Layout layout = input_layout(job);
-    const std::vector<Column> columns = read_headers(headers, layout, place);
+    const std::vector<SheetColumn> columns = read_headers(headers, layout, place);
     const ValueContext context{.layout = &layout, .currency = job.currency, .origin = {}};
     Job changed = job;
     std::set<std::string> seen;

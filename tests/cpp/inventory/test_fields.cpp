@@ -112,15 +112,10 @@ TEST_CASE("A varying skew is not an angle") {
 
 namespace {
 
-/// The columns of the samples this reader knows: all but those it never doubts.
-std::vector<std::string> known_columns(const std::string& text) {
-    // An inventory without any known optional column names them all as absent.
-    const auto absent = made_up::read(made_up::file({made_up::row()})).absent_columns;
-    std::set<std::string> known(absent.begin(), absent.end());
-    for (const auto& [name, value] : made_up::sound()) {
-        known.insert(name);
-    }
-    known.erase("CRITICAL_FACILITY_006B");
+/// The columns of a sample that are read.
+std::vector<std::string> columns_read(const std::string& text) {
+    const auto all = scupper::inventory::known_columns();
+    const std::set<std::string> known(all.begin(), all.end());
     std::vector<std::string> here;
     for (const std::string& name : made_up::fields(made_up::lines(text).front())) {
         if (known.contains(name)) {
@@ -131,15 +126,33 @@ std::vector<std::string> known_columns(const std::string& text) {
 }
 
 bool is_text(const std::string& column) {
-    static const std::set<std::string> texts{"FEATURES_DESC_006A", "FACILITY_CARRIED_007",
-                                             "LOCATION_009", "HIGHWAY_DISTRICT_002",
-                                             "STRUCTURE_NUMBER_008"};
+    static const std::set<std::string> texts{"FEATURES_DESC_006A",     "FACILITY_CARRIED_007",
+                                             "LOCATION_009",           "HIGHWAY_DISTRICT_002",
+                                             "STRUCTURE_NUMBER_008",   "ROUTE_NUMBER_005D",
+                                             "OTHR_STATE_STRUC_NO_099"};
     return texts.contains(column);
 }
 
 bool may_be_blank(const std::string& column) {
-    static const std::set<std::string> items{"LAT_016", "LONG_017", "YEAR_RECONSTRUCTED_106",
-                                             "PERCENT_ADT_TRUCK_109", "DECK_AREA"};
+    static const std::set<std::string> items{"LAT_016",
+                                             "LONG_017",
+                                             "YEAR_RECONSTRUCTED_106",
+                                             "PERCENT_ADT_TRUCK_109",
+                                             "DECK_AREA",
+                                             "RAILINGS_036A",
+                                             "HORR_CLR_MT_047",
+                                             "LAT_UND_REF_055A",
+                                             "LAT_UND_MT_055B",
+                                             "LEFT_LAT_UND_MT_056",
+                                             "OTHER_STATE_CODE_098A",
+                                             "OTHER_STATE_PCNT_098B",
+                                             "TEMP_STRUCTURE_103",
+                                             "PIER_PROTECTION_111",
+                                             "BRIDGE_LEN_IND_112",
+                                             "SCOUR_CRITICAL_113",
+                                             "FUTURE_ADT_114",
+                                             "YEAR_OF_FUTURE_ADT_115",
+                                             "MIN_NAV_CLR_MT_116"};
     return items.contains(column) || (is_text(column) && column != "STRUCTURE_NUMBER_008");
 }
 
@@ -179,7 +192,7 @@ TEST_CASE("Every field of every sample record spoilt in turn is told, never lost
     for (const char* name : {"dc_2019_part.txt", "ak_2019_part.txt", "al_2013_part.csv"}) {
         const std::string text = made_up::sample(name);
         const std::size_t rows = made_up::lines(text).size() - 1;
-        for (const std::string& column : known_columns(text)) {
+        for (const std::string& column : columns_read(text)) {
             for (const std::string& value : values) {
                 const Inventory inventory = made_up::read(spoilt(text, column, value));
                 INFO(name << " " << column << " '" << value << "'");
@@ -193,4 +206,15 @@ TEST_CASE("Every field of every sample record spoilt in turn is told, never lost
             }
         }
     }
+}
+
+// Source: tests/reference/inventory/format.csv, from FHWA-PD-96-001 (1995), record format.
+TEST_CASE("Every column that is read is one of the record format, or the area newer files add") {
+    std::ifstream in(std::string(SCUPPER_TESTS_DIR) + "/reference/inventory/format.csv");
+    const std::string text{std::istreambuf_iterator<char>(in), {}};
+    for (const std::string& name : scupper::inventory::known_columns()) {
+        INFO(name);
+        CHECK((name == "DECK_AREA" || text.find("," + name + ",") != std::string::npos));
+    }
+    CHECK(scupper::inventory::known_columns().size() == 82);
 }

@@ -20,6 +20,9 @@ Structure filled() {
     s.crosses = "CREEK";
     s.location = "1 MI N";
     s.district = "02";
+    s.route = "00007";
+    s.border_state = "98";
+    s.border_number = "B-1";
     s.line = 7;
     s.latitude = 45.1;
     s.longitude = -93.2;
@@ -29,7 +32,8 @@ Structure filled() {
     for (Length<>* x :
          {&d.length, &d.longest_span, &d.deck_width, &d.roadway_width, &d.approach_width,
           &d.left_walk_width, &d.right_walk_width, &d.clearance_over, &d.clearance_under,
-          &d.navigation_clearance, &d.detour}) {
+          &d.navigation_clearance, &d.detour, &d.navigation_width, &d.lift_clearance,
+          &d.route_clearance, &d.route_width, &d.right_clearance_under, &d.left_clearance_under}) {
         *x = Length<>(length);
         length += 1.0;
     }
@@ -41,18 +45,43 @@ Structure filled() {
     c.approach_design = Design::slab;
     c.below = Below::railroad;
     int code = 1;
-    for (int* x : {&c.main_spans,         &c.approach_spans, &c.lanes_on,      &c.lanes_under,
-                   &c.daily_traffic,      &c.traffic_year,   &c.truck_percent, &c.year_built,
-                   &c.year_reconstructed, &c.service_on,     &c.service_under, &c.functional_class,
-                   &c.traffic_direction,  &c.median,         &c.flared,        &c.owner,
-                   &c.maintained_by,      &c.county,         &c.navigation,    &c.inspection_year,
-                   &c.inspection_month}) {
+    for (int* x : {&c.main_spans,
+                   &c.approach_spans,
+                   &c.lanes_on,
+                   &c.lanes_under,
+                   &c.daily_traffic,
+                   &c.traffic_year,
+                   &c.truck_percent,
+                   &c.year_built,
+                   &c.year_reconstructed,
+                   &c.service_on,
+                   &c.service_under,
+                   &c.functional_class,
+                   &c.traffic_direction,
+                   &c.median,
+                   &c.flared,
+                   &c.owner,
+                   &c.maintained_by,
+                   &c.county,
+                   &c.navigation,
+                   &c.inspection_year,
+                   &c.inspection_month,
+                   &c.route_prefix,
+                   &c.service_level,
+                   &c.route_direction,
+                   &c.toll,
+                   &c.pier_protection,
+                   &c.border_percent,
+                   &c.future_traffic,
+                   &c.future_traffic_year,
+                   &c.inspection_interval}) {
         *x = code++;
     }
     char letter = 'A';
     for (char* x : {&c.posting, &c.posting_evaluation, &c.deck_type, &c.surface_type,
                     &c.deck_condition, &c.superstructure_condition, &c.substructure_condition,
-                    &c.culvert_condition, &c.parallel, &c.on_national_system}) {
+                    &c.culvert_condition, &c.parallel, &c.on_national_system, &c.channel_condition,
+                    &c.scour, &c.railing, &c.lateral_reference, &c.temporary, &c.national_length}) {
         *x = letter++;
     }
     s.given = {{"quantity[drain_count].given", certain(4.0, Basis::measured)},

@@ -18,6 +18,10 @@ class IdIndex {
   public:
     /// How many structures have been added [-].
     std::size_t size() const noexcept { return size_; }
+    /// Makes room beforehand for so many structures.
+    void reserve(std::size_t structures);
+    /// Has the memory fetched in which that number is looked up next.
+    void prefetch(std::string_view id) const;
     /// Adds the structure at `position` under its number.
     void add(std::string_view id, std::uint32_t position);
     /// The positions of all structures with that number, ascending [-, n].
@@ -37,7 +41,7 @@ class IdIndex {
     template <class Visit>
     void each(std::string_view id, Visit&& visit) const;
     void place(Slot slot);
-    void grow();
+    void grow(std::size_t slots);
 
     std::vector<Slot> slots_;
     std::size_t size_ = 0;

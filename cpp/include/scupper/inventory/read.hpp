@@ -1,8 +1,11 @@
 #pragma once
-// The delimited national inventory as downloaded: a header row, commas, single quotes.
+// The national inventory as downloaded: delimited (a header row, commas, single quotes), or records
+// of fixed width. Of the delimited form columns are found by name, in any order, so that the
+// 123-column header (from 2019) and the older 134-column one read alike; in the fixed form every
+// column has its place, decimals are implied, and the state has a third digit, of its region. Which
+// form it is the first line tells.
 //
-// Columns are found by name, in any order, so that the 123-column header (from 2019) and the older
-// 134-column one read alike. Conventions of the coding guide are told apart from errors:
+// Conventions of the coding guide are told apart from errors:
 //
 //   blank              no value; a doubt unless the item may be blank (106, 109 up to 100 veh/day)
 //   34 skew 99         varies over the structure: not recorded, with a doubt
@@ -11,7 +14,9 @@
 //   53, 54B 99 and up  no restriction, or 30 m and more: not recorded, no doubt
 //   54B 0              no clearance; a doubt only where 54A says highway or railroad
 //   54B with 54A = N   kept, with a doubt: measured from something the record does not name
-//   39 with 38 not 1   not recorded, with a doubt where it is not 0
+//   10, 47             as 53: 99.99 or 99.9 is no restriction
+//   55B, 56            99.8 and 99.9, and 56 of 0: none
+//   39, 40 with 38 not 1   not recorded, with a doubt where it is not 0
 //   29 traffic 0       kept, with a doubt: the guide asks for an estimate, also of closed bridges
 //   106 year 0, blank  never reconstructed
 //   44 kind 0, type 00 without approach spans: no approach spans
@@ -27,27 +32,39 @@
 #include <cstdint>
 #include <filesystem>
 #include <functional>
+#include <string>
 #include <string_view>
+#include <vector>
 
 namespace scupper::inventory {
 
 /// Called about once a megabyte with the bytes done and in all [byte]; false stops the reading.
 using Progress = std::function<bool(std::uint64_t bytes_done, std::uint64_t bytes_total)>;
 
-/// Reads a delimited inventory file.
+/// The columns of the national inventory that are read.
+///
+/// @return [text, n] their names as the published header rows spell them, in the order of the items
+/// Range: always the same.
+/// Errors: none.
+/// Source: header rows of the published files of 2013 and 2019
+/// Verified by: tests/cpp/inventory/test_fields.cpp
+std::vector<std::string> known_columns();
+
+/// Reads an inventory file, delimited or of fixed width.
 ///
 /// @param path [text] the file
 /// @param progress [-] told how far the reading is; may be empty
 /// @return [-] structures, rejected records and doubts
-/// Range: text with a header row; CRLF or LF; UTF-8, with or without mark, or Latin-1.
+/// Range: text with a header row, or records of 432 or 445 characters; CRLF or LF; UTF-8, with or
+/// without mark, or Latin-1.
 /// Errors: FileError `inventory.open` where it cannot be read, `inventory.header` where the first
-/// row is no header, `inventory.columns` naming necessary columns it lacks; Interrupted
+/// row is neither a header nor such a record, `inventory.columns` naming necessary columns it lacks; Interrupted
 /// `inventory.stopped` where progress says so.
 /// Source: FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019
 /// Verified by: tests/cpp/inventory/test_samples.cpp
 Inventory read_inventory(const std::filesystem::path& path, const Progress& progress = {});
 
-/// Reads a delimited inventory from memory.
+/// Reads an inventory from memory.
 ///
 /// @param text [text] the whole file
 /// @param name [text] what to call it where a line is named

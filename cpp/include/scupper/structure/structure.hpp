@@ -30,7 +30,13 @@ struct RecordedDimensions {
     Length<> clearance_over{not_recorded};   ///< [m] item 53; NaN where none (99.99)
     Length<> clearance_under{not_recorded};  ///< [m] item 54B; NaN where none (0, 99.99)
     Length<> navigation_clearance{not_recorded}; ///< [m] item 39; NaN without navigation control
-    Length<> detour{not_recorded};               ///< [m] item 19, detour length
+    Length<> navigation_width{not_recorded};     ///< [m] item 40; NaN without navigation control
+    Length<> lift_clearance{not_recorded};  ///< [m] item 116, lift span down; NaN where none (0)
+    Length<> detour{not_recorded};          ///< [m] item 19, detour length
+    Length<> route_clearance{not_recorded}; ///< [m] item 10, on the route; NaN where none (99.99)
+    Length<> route_width{not_recorded}; ///< [m] item 47, total horizontal; NaN where none (99.9)
+    Length<> right_clearance_under{not_recorded}; ///< [m] item 55B; NaN where none (99.8, 99.9)
+    Length<> left_clearance_under{not_recorded};  ///< [m] item 56; NaN where none (0, 99.8, 99.9)
 };
 
 /// Recorded whole numbers and codes; no_code where the record does not give them.
@@ -59,6 +65,15 @@ struct RecordedCodes {
     int maintained_by = no_code;                    ///< code of item 21
     int county = no_code;                           ///< FIPS county, item 3
     int navigation = no_code;                       ///< code of item 38 (1 = navigable)
+    int route_prefix = no_code;                     ///< code of item 5B
+    int service_level = no_code;                    ///< code of item 5C (7 = ramp)
+    int route_direction = no_code;                  ///< code of item 5E
+    int toll = no_code;                             ///< code of item 20
+    int pier_protection = no_code;                  ///< code of item 111
+    int border_percent = no_code;                   ///< [%] item 98B, of the neighbouring state
+    int future_traffic = no_code;                   ///< [vehicle/day] item 114
+    int future_traffic_year = no_code;              ///< [year] item 115
+    int inspection_interval = no_code;              ///< [month] item 91
     int inspection_year = no_code;                  ///< [year] item 90, last routine inspection
     int inspection_month = no_code;                 ///< [-] month 1-12 of item 90
     char posting = ' ';                             ///< code letter of item 41; blank if absent
@@ -68,7 +83,13 @@ struct RecordedCodes {
     char deck_condition = ' ';                      ///< item 58, 0-9 or N
     char superstructure_condition = ' ';            ///< item 59, 0-9 or N
     char substructure_condition = ' ';              ///< item 60, 0-9 or N
+    char channel_condition = ' ';                   ///< item 61, 0-9 or N
     char culvert_condition = ' ';                   ///< item 62, 0-9 or N
+    char scour = ' ';                               ///< code of item 113
+    char railing = ' ';                             ///< item 36A: 0, 1 or N
+    char lateral_reference = ' ';                   ///< item 55A: H, R or N
+    char temporary = ' ';                           ///< item 103: T; blank where it is none
+    char national_length = ' ';                     ///< item 112: Y where above 6.1 m
     char parallel = ' ';                            ///< item 101: R, L or N
     char on_national_system = ' ';                  ///< item 104: 1 on the national highway system
 };
@@ -81,14 +102,17 @@ struct GivenValue {
 
 /// One structure: who it is, what its record says, what somebody measured.
 struct Structure {
-    std::string state;      ///< two-digit FIPS state code
-    std::string id;         ///< structure number without padding; unique only within its state
-    std::string number;     ///< structure number as recorded, padding kept
-    std::string carries;    ///< item 7, facility carried
-    std::string crosses;    ///< item 6A, features intersected
-    std::string location;   ///< item 9
-    std::string district;   ///< item 2, highway agency district
-    std::uint64_t line = 0; ///< [-] line of the file it was read from, from 1
+    std::string state;         ///< two-digit FIPS state code
+    std::string id;            ///< structure number without padding; unique only within its state
+    std::string number;        ///< structure number as recorded, padding kept
+    std::string carries;       ///< item 7, facility carried
+    std::string crosses;       ///< item 6A, features intersected
+    std::string location;      ///< item 9
+    std::string district;      ///< item 2, highway agency district
+    std::string route;         ///< item 5D, number of the route carried; empty where 00000
+    std::string border_state;  ///< item 98A, two-digit FIPS code of the neighbouring state
+    std::string border_number; ///< item 99, the number it has there
+    std::uint64_t line = 0;    ///< [-] line of the file it was read from, from 1
     double latitude = not_recorded;           ///< [deg] north positive
     double longitude = not_recorded;          ///< [deg] east positive
     double recorded_deck_area = not_recorded; ///< [m2] the file's own DECK_AREA, for checks

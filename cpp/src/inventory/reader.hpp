@@ -1,0 +1,86 @@
+#pragma once
+// Lines into structures.
+
+#include "columns.hpp"
+#include "fixed.hpp"
+#include "record.hpp"
+#include "scupper/inventory/inventory.hpp"
+#include "seen.hpp"
+#include "split.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace scupper::inventory::detail {
+
+/// One line as it stands in the file, with `padding` after it.
+struct Line {
+    std::string_view text;
+    bool ended = true; ///< the last line of a file that was cut off has no end
+};
+
+/// Reads lines into an inventory. The first line tells which form they have.
+class Reader {
+  public:
+    Reader(std::string_view name, std::size_t most);
+
+    std::size_t feed(std::string_view block);
+    void finish();
+    bool full() const { return inventory_.rows >= most_; }
+    void expect(std::uint64_t bytes) { expected_ = bytes; }
+    Inventory take();
+
+    /// The name the file goes by [text].
+    const std::string& name() const { return name_; }
+
+  private:
+    struct Names {
+        const std::string& state;
+        const std::string& id;
+        std::string_view number;
+    };
+
+    void keep(std::string_view part);
+    void read_kept(bool ended);
+    void read_line(Line line);
+    void open(Line& line);
+    void reserve(std::size_t row);
+    void read_row(const Line& line);
+    bool cut_delimited(const Line& line);
+    bool cut_fixed(const Line& line);
+    void read_named(const Line& line);
+    void read_kind(const Line& line, const Names& names);
+    bool is_repeated(const Names& names, std::uint64_t hash);
+    void add(const Line& line, const Names& names);
+    void read_structure(const Names& names);
+    std::string_view field(Column column) const;
+    std::string likely(Column column, std::size_t count) const;
+    std::string likely_state(std::size_t count) const;
+    void reject(const std::string& state, const std::string& id, std::string_view found,
+                std::string_view reason);
+
+    std::string name_;
+    std::size_t most_;
+    std::uint64_t expected_ = 0;
+    std::string kept_;           ///< a line whose end has not come yet, or that lacks padding
+    std::uint64_t overlong_ = 0; ///< bytes of a line of which nothing more is kept
+    bool opened_ = false;
+    bool fixed_ = false;
+    bool finished_ = false;
+    Header header_;
+    Splitter splitter_;
+    FixedCutter cutter_;
+    Fields fields_;
+    bool repaired_ = false;
+    std::uint64_t line_ = 0;
+    std::string state_code_; ///< what the row before had, and what it means
+    std::string state_;
+    Seen seen_;                         ///< structures of former pieces
+    std::vector<std::uint64_t> hashes_; ///< of the rows of the structures
+    Inventory inventory_;
+};
+
+} // namespace scupper::inventory::detail
