@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, hydraulics, units
+from scupper import closure, debris, hydraulics, units
 from scupper._core import Derivation, Structure, __version__
 from scupper.comparing import scenarios
 from scupper.cost import Cost
@@ -31,7 +31,7 @@ from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, read_inventory
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
-from scupper.taking_off import keys, rules, take_off
+from scupper.taking_off import keys, rules, sections, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
 __all__ = [
@@ -54,6 +54,7 @@ __all__ = [
     "UnknownNameError",
     "__version__",
     "closure",
+    "debris",
     "demo_records",
     "estimate",
     "estimate_all",
@@ -64,6 +65,7 @@ __all__ = [
     "read_inventory",
     "rules",
     "scenarios",
+    "sections",
     "take_off",
     "units",
     "verification",

@@ -129,7 +129,7 @@ LegalGross legal_gross(const std::vector<Length<>>& spacings) {
     for (std::size_t gap = axles.count(); gap != 0; gap = reach[gap].from) {
         const std::size_t from = reach[gap].from;
         if (from < gap) {
-            result.limits.push_back({from, gap - 1, axles.limit(from, gap - 1)});
+            result.limits.push_back({from + 1, gap, axles.limit(from, gap - 1)});
         }
     }
     std::reverse(result.limits.begin(), result.limits.end());

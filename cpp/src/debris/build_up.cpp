@@ -6,11 +6,16 @@ namespace scupper::debris {
 
 template <class T>
 Volume<T> strip_volume(const Length<T>& length, const Length<T>& width, const Length<T>& depth) {
+    detail::not_negative("length", length);
+    detail::not_negative("width", width);
+    detail::not_negative("depth", depth);
     return length * width * depth;
 }
 
 template <class T>
 Volume<T> drain_volume(const Count<T>& drains, const VolumeEach<T>& volume_each) {
+    detail::not_negative("drains", drains);
+    detail::not_negative("volume_each", volume_each);
     return drains * volume_each;
 }
 

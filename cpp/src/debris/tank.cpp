@@ -53,6 +53,10 @@ Bulk<T> decanted(const Bulk<T>& load, const T& free_share, const Density<T>& wat
     return left;
 }
 
+bool weight_governs(const Bulk<>& truck, const Density<>& density) {
+    return tank_fill(truck, density).volume < truck.volume;
+}
+
 Count<> truck_loads(const Bulk<>& debris, const Bulk<>& truck, bool shared) {
     check_debris(debris);
     check_truck(truck);

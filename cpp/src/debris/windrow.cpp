@@ -37,6 +37,10 @@ Length<T> clear_shoulder(const Length<T>& shoulder, const Length<T>& width) {
     return shoulder - width;
 }
 
+bool blocks_shoulder(const Length<>& shoulder, const Length<>& width) {
+    return clear_shoulder(shoulder, width).si() <= 0.0;
+}
+
 #define SCUPPER_INSTANTIATE(T)                                                                     \
     template Windrow<T> windrow(const Volume<T>&, const Length<T>&, const Angle<T>&, Lean);        \
     template Length<T> clear_shoulder(const Length<T>&, const Length<T>&);

@@ -2,6 +2,7 @@
 
 #include "scupper/error.hpp"
 #include "scupper/json/hose_library.hpp"
+#include "scupper/json/section_library.hpp"
 #include "scupper/schema.hpp"
 #include "scupper/uncertain.hpp"
 #include "scupper/unit.hpp"
@@ -198,6 +199,15 @@ Form described(const Dimension& dimension, bool by_driver, std::string_view labe
     return form;
 }
 
+template <class Entries>
+std::vector<std::string_view> names_of(const Entries& entries) {
+    std::vector<std::string_view> names;
+    for (const auto& entry : entries) {
+        names.push_back(entry.name);
+    }
+    return names;
+}
+
 Form inputs() {
     Form patterns = Form::object();
     for (const InputField& f : input_table) {
@@ -207,16 +217,18 @@ Form inputs() {
     for (const SlotInfo& s : slot_table) {
         patterns[short_names(s)] = described(s.dimension, false, s.label);
     }
-    return {{"type", "object"}, {"patternProperties", patterns}, {"additionalProperties", false}};
+    Form section = one_of(names_of(shipped_sections().sections));
+    section["description"] = "standard section of the girders, for the dimensions it has";
+    return {{"type", "object"},
+            {"properties", {{std::string(girder_section_key), section}}},
+            {"patternProperties", patterns},
+            {"additionalProperties", false}};
 }
 
 /// Hose segment to the name of a hose in the shipped library.
 Form hoses() {
-    std::vector<std::string_view> names;
-    for (const HoseKind& hose : shipped_hose_library().hoses) {
-        names.push_back(hose.name);
-    }
-    return {{"type", "object"}, {"additionalProperties", one_of(names)}};
+    return {{"type", "object"},
+            {"additionalProperties", one_of(names_of(shipped_hose_library().hoses))}};
 }
 
 Form properties() {
@@ -246,6 +258,7 @@ Form properties() {
          {"methods", list_of(method())},
          {"hoses", hoses()},
          {"hauls", list_of(haul())},
+         {"build_up", one_of(build_up_names)},
          {"wash_water", one_of(wash_water_names)},
          {"notices", list_of(notice())},
          {"calendar", calendar()},

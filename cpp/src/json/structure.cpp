@@ -225,8 +225,10 @@ std::vector<GivenValue> read_given(const Json& object, const std::string& path) 
     const detail::ValueContext context{
         .layout = &layout, .currency = {}, .origin = {}, .basis = Basis::measured};
     std::vector<GivenValue> given;
-    for (const auto& [key, value] : object.items()) {
-        Setting s = detail::read_setting(key, value, context, path);
+    if (!object.is_object()) {
+        throw InputError({"json.type", path, object.dump(), "an object of key and value"});
+    }
+    for (Setting& s : detail::read_settings(object, context, path)) {
         s.value.origin = nullptr; // it would not live as long as the structure
         given.push_back({std::move(s.key), s.value});
     }

@@ -50,6 +50,8 @@ TEST_CASE("weight governs wet sand, volume governs leaves") {
 TEST_CASE("at the balanced density room and payload are reached together") {
     const Density<> rho = debris::balanced_density<double>(truck);
     CHECK(rho.in(1.0_lb_per_ft3) == Approx(46.296).epsilon(1e-4));
+    CHECK(debris::weight_governs(truck, 1.01 * rho));
+    CHECK_FALSE(debris::weight_governs(truck, 0.99 * rho));
     const debris::Bulk<> load = debris::tank_fill<double>(truck, rho);
     CHECK(load.volume.si() == Approx(truck.volume.si()));
     CHECK(load.mass.si() == Approx(truck.mass.si()));

@@ -67,6 +67,8 @@ TEST_CASE("neglected gutters of a short bridge leave a windrow that a walker ste
     CHECK(debris::clear_shoulder<double>(4.0_ft, w.width).in(1.0_ft) ==
           Approx(3.503).epsilon(1e-3));
     CHECK(debris::clear_shoulder<double>(0.3_ft, w.width).si() < 0.0); // into the lane
+    CHECK(debris::blocks_shoulder(0.3_ft, w.width));
+    CHECK_FALSE(debris::blocks_shoulder(4.0_ft, w.width));
 }
 
 TEST_CASE("windrows that cannot be are refused") {

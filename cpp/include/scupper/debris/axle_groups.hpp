@@ -37,8 +37,8 @@ Mass<> axle_group_limit(const Length<>& span, int axles);
 
 /// A group of consecutive axles that limits a truck.
 struct AxleGroup {
-    std::size_t first = 0; ///< [-] number of its first axle, from 0 at the front
-    std::size_t last = 0;  ///< [-] number of its last axle
+    std::size_t first = 1; ///< [-] number of its first axle, the front one 1
+    std::size_t last = 1;  ///< [-] number of its last axle
     Mass<> limit;          ///< [kg] what federal law allows it
 };
 

@@ -9,12 +9,12 @@ namespace scupper::debris {
 /// The volume of dirt along a gutter or another strip.
 ///
 /// Formula: V = L w d
-/// @param length [m] length of the strip
-/// @param width [m] mean width of the build-up
-/// @param depth [m] mean depth of the build-up
+/// @param length [m] length of the strip, >= 0
+/// @param width [m] mean width of the build-up, >= 0
+/// @param depth [m] mean depth of the build-up, >= 0
 /// @return [m3] volume as it lies
-/// Range: any; not negative where the arguments are not.
-/// Errors: none.
+/// Range: any.
+/// Errors: InputError `debris.length`, `debris.width`, `debris.depth` where below 0 or not a number
 /// Source: definition; worked against 1.5 ft x 0.25 in x 120 ft = 3.750 ft3 (common practice)
 /// Verified by: tests/cpp/debris/test_build_up.cpp
 template <class T>
@@ -23,11 +23,11 @@ Volume<T> strip_volume(const Length<T>& length, const Length<T>& width, const Le
 /// The volume of dirt in drains of one condition.
 ///
 /// Formula: V = n v
-/// @param drains [each] number of drains
-/// @param volume_each [m3/each] dirt in one of them
+/// @param drains [each] number of drains, >= 0
+/// @param volume_each [m3/each] dirt in one of them, >= 0
 /// @return [m3] volume
-/// Range: any; not negative where the arguments are not.
-/// Errors: none.
+/// Range: any.
+/// Errors: InputError `debris.drains`, `debris.volume_each` where below 0 or not a number
 /// Source: definition
 /// Verified by: tests/cpp/debris/test_build_up.cpp
 template <class T>

@@ -30,6 +30,18 @@ Bulk<T> tank_fill(const Bulk<T>& truck, const Density<T>& density);
 template <class T>
 Density<T> balanced_density(const Bulk<T>& truck);
 
+/// Whether a truck is at its legal weight before its tank is full.
+///
+/// Formula: rho room > payload
+/// @param truck [m3, kg] room of the tank, and what the truck may carry
+/// @param density [kg/m3] rho, of what is loaded, > 0
+/// @return [-] true where weight governs, false where volume does
+/// Range: any.
+/// Errors: as `tank_fill`
+/// Source: definition
+/// Verified by: tests/cpp/debris/test_tank.cpp
+bool weight_governs(const Bulk<>& truck, const Density<>& density);
+
 /// What is left of a wet load once its free liquid has run off, for a landfill takes no free liquid.
 ///
 /// Formula: V' = V (1 - f), m' = m - f V rho

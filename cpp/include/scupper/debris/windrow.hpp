@@ -50,4 +50,16 @@ Windrow<T> windrow(const Volume<T>& volume, const Length<T>& length, const Angle
 template <class T>
 Length<T> clear_shoulder(const Length<T>& shoulder, const Length<T>& width);
 
+/// Whether a windrow leaves nothing of a shoulder.
+///
+/// Formula: clear_shoulder <= 0
+/// @param shoulder [m] its width, >= 0
+/// @param width [m] of the windrow, >= 0
+/// @return [-] true where nothing is left, or the windrow reaches into the lane
+/// Range: any.
+/// Errors: as `clear_shoulder`
+/// Source: definition
+/// Verified by: tests/cpp/debris/test_windrow.cpp
+bool blocks_shoulder(const Length<>& shoulder, const Length<>& width);
+
 } // namespace scupper::debris
