@@ -1,13 +1,10 @@
 // The shipped hoses and fittings as columns, in a system of units.
-#include "convert.hpp"
 #include "docstrings.hpp"
 #include "scupper/estimate.hpp"
 #include "scupper/json.hpp"
+#include "value_columns.hpp"
 
-#include <limits>
-#include <optional>
 #include <pybind11/stl.h>
-#include <tuple>
 
 namespace scupper::python {
 
@@ -15,54 +12,15 @@ namespace {
 
 using estimate::Show;
 
-/// Name, unit and values of a column; the unit of text and plain numbers is "1".
-using Column = std::tuple<std::string, std::string, py::object>;
-using Table = std::vector<Column>;
-
-constexpr double absent = std::numeric_limits<double>::quiet_NaN();
 constexpr std::string_view flow_key = "nozzle[tip].flow";
-
-/// Low, likely and high of one value of every row, then its source and date.
-class ValueColumns {
-  public:
-    ValueColumns(std::string name, Dimension dimension, const Show& show)
-        : name_(std::move(name)), dimension_(dimension), show_(&show) {}
-
-    void add(const std::optional<Setting>& value) {
-        low_.push_back(value ? shown(value->value.guess.low) : absent);
-        likely_.push_back(value ? shown(value->value.guess.likely) : absent);
-        high_.push_back(value ? shown(value->value.guess.high) : absent);
-        source_.push_back(value ? value->origin->source : "");
-        date_.push_back(value ? value->origin->date : "");
-    }
-    void put(Table& table) const {
-        const std::string unit =
-            dimension_ == dim::none ? "1" : show_->unit(dimension_, key()).name;
-        table.emplace_back(name_ + "_low", unit, py::cast(low_));
-        table.emplace_back(name_, unit, py::cast(likely_));
-        table.emplace_back(name_ + "_high", unit, py::cast(high_));
-        table.emplace_back(name_ + "_source", "1", py::cast(source_));
-        table.emplace_back(name_ + "_date", "1", py::cast(date_));
-    }
-
-  private:
-    /// As the input schema names it, so that a bore is shown in the unit of the trade.
-    std::string key() const { return "hose[kind]." + name_; }
-    double shown(double si) const { return show_->number(si, dimension_, key()); }
-
-    std::string name_;
-    Dimension dimension_;
-    const Show* show_;
-    std::vector<double> low_, likely_, high_;
-    std::vector<std::string> source_, date_;
-};
 
 Table hose_columns(const std::string& units) {
     const Show show(units, "currency");
     const std::vector<HoseKind>& hoses = json::shipped_hose_library().hoses;
-    ValueColumns bore("bore", dim::length, show), roughness("roughness", dim::length, show),
-        coefficient("coefficient", dim::none, show),
-        pressure("working_pressure", dim::pressure, show);
+    ValueColumns bore("hose", "bore", dim::length, show),
+        roughness("hose", "roughness", dim::length, show),
+        coefficient("hose", "coefficient", dim::none, show),
+        pressure("hose", "working_pressure", dim::pressure, show);
     std::vector<double> nominal;
     for (const HoseKind& hose : hoses) {
         nominal.push_back(show.number(hose.nominal_bore, dim::length, "hose[kind].bore"));
@@ -87,7 +45,7 @@ Table hose_columns(const std::string& units) {
 Table fitting_columns() {
     const Show show("si", "currency");
     const std::vector<FittingKind>& fittings = json::shipped_hose_library().fittings;
-    ValueColumns loss("loss_coefficient", dim::none, show);
+    ValueColumns loss("fitting", "loss_coefficient", dim::none, show);
     for (const FittingKind& fitting : fittings) {
         loss.add(fitting.loss_coefficient);
     }

@@ -56,6 +56,11 @@ Job without_hose_values(Job job) {
     return job;
 }
 
+Job without_build_up_values(Job job) {
+    clear_build_up_values(job, json::shipped_dirt_table());
+    return job;
+}
+
 /// Rows of structure, place and cells.
 using SurveyRows = std::vector<std::tuple<std::string, std::string, std::vector<std::string>>>;
 
@@ -110,6 +115,7 @@ void bind_job(py::module_& m) {
         .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
              arg("key"), arg("value"))
         .def("without_hose_values", &without_hose_values, doc("clear_hose_values"))
+        .def("without_build_up_values", &without_build_up_values, doc("clear_build_up_values"))
         .def("with_survey", &survey, doc("json::with_survey"), arg("place"), arg("headers"),
              arg("rows"))
         .def("survey_headers", &survey_headers, doc("json::survey_columns"))

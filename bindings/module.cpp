@@ -18,6 +18,8 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_elements(m);
     bind_structures(m);
     bind_closure(m);
+    bind_debris(m);
+    bind_dirt_table(m);
     bind_take_off(m);
     bind_job(m);
     bind_derivation(m);

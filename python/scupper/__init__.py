@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, hydraulics, units
+from scupper import closure, debris, hydraulics, units
 from scupper._core import Derivation, Structure, __version__
 from scupper.comparing import scenarios
 from scupper.cost import Cost
@@ -32,7 +32,7 @@ from scupper.inventory import Inventory, Selection, iter_inventory, read_invento
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
 from scupper.structures import structures_schema, write_structure_form, write_structures
-from scupper.taking_off import keys, rules, take_off
+from scupper.taking_off import keys, rules, sections, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
 __all__ = [
@@ -55,6 +55,7 @@ __all__ = [
     "UnknownNameError",
     "__version__",
     "closure",
+    "debris",
     "demo_records",
     "estimate",
     "estimate_all",
@@ -66,6 +67,7 @@ __all__ = [
     "read_inventory",
     "rules",
     "scenarios",
+    "sections",
     "structures_schema",
     "take_off",
     "units",

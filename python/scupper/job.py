@@ -88,8 +88,9 @@ class Job:
         words = {k: v for k, v in everything.items() if k in _core.job_keys()}
         core = self._core
         if words:
-            before = self if "hoses" not in words else Job(core.without_hose_values())
-            core = Job.from_dict(before.to_dict() | words)._core
+            before = core.without_hose_values() if "hoses" in words else core
+            before = before.without_build_up_values() if "build_up" in words else before
+            core = Job.from_dict(Job(before).to_dict() | words)._core
         for key, value in everything.items():
             if key not in words:
                 core = core.with_input(key, json.dumps(_plain(value, key)))

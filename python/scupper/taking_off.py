@@ -67,6 +67,27 @@ def rules() -> pd.DataFrame:
     return frame(_core.rules())
 
 
+def sections(units: str = "us") -> pd.DataFrame:
+    """Every standard girder section of the shipped library: what its outline shows to dirt.
+
+    A survey or an override names one as ``girder.section``; depth and girth then follow from it.
+
+    Parameters
+    ----------
+    units
+        ``"us"``, ``"metric"`` or ``"si"``; the unit stands in the column name.
+
+    Returns
+    -------
+    pandas.DataFrame
+        name, kind, depth, top and bottom width; perimeter, all round and exposed (without the top
+        face); area within the outline (of a box with its void) and as printed, with the basis and
+        source of that; source and date of the outline.
+    """
+    columns = _core.girder_sections(units)
+    return frame({suffixed(name, unit): values for name, unit, values in columns})
+
+
 def keys() -> pd.DataFrame:
     """Every name that documents, tables and programs may rely on.
 

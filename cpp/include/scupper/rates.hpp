@@ -1,6 +1,7 @@
 #pragma once
-// Operations, resources and values with their origin; hoses and fittings.
+// Operations, resources and values with their origin; hoses, fittings, dirt.
 
+#include "scupper/rates/dirt_table.hpp"
 #include "scupper/rates/hose_library.hpp"
 #include "scupper/rates/jets.hpp"
 #include "scupper/rates/notice.hpp"

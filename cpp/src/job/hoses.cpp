@@ -1,4 +1,5 @@
 #include "check_words.hpp"
+#include "library_values.hpp"
 #include "scupper/job/job.hpp"
 
 #include <algorithm>
@@ -25,17 +26,10 @@ void for_each_value(const Job& job, const HoseLibrary& library, F visit) {
     for (const auto& [segment, kind] : job.hoses) {
         detail::require_word(known, segment, "job.hoses");
         const HoseKind& hose = hose_of(library, kind, "job.hoses." + segment);
-        for (Setting& value : values_of(hose, segment)) {
+        for (const Setting& value : values_of(hose, segment)) {
             visit(value);
         }
     }
-}
-
-bool same(const Setting& a, const Setting& b) {
-    const ThreePoint& x = a.value.guess;
-    const ThreePoint& y = b.value.guess;
-    return a.key == b.key && x.low == y.low && x.likely == y.likely && x.high == y.high &&
-           a.origin && b.origin && a.origin->source == b.origin->source;
 }
 
 } // namespace
@@ -45,19 +39,11 @@ bool is_hand_held(const WashMethod& method) {
 }
 
 void fill_hose_values(Job& job, const HoseLibrary& library) {
-    for_each_value(job, library, [&](Setting& value) {
-        const bool own = std::any_of(job.settings.begin(), job.settings.end(),
-                                     [&](const Setting& s) { return s.key == value.key; });
-        if (!own) {
-            job.settings.push_back(std::move(value));
-        }
-    });
+    for_each_value(job, library, [&](const Setting& value) { detail::fill_value(job, value); });
 }
 
 void clear_hose_values(Job& job, const HoseLibrary& library) {
-    for_each_value(job, library, [&](const Setting& value) {
-        std::erase_if(job.settings, [&](const Setting& s) { return same(s, value); });
-    });
+    for_each_value(job, library, [&](const Setting& value) { detail::clear_value(job, value); });
 }
 
 } // namespace scupper

@@ -5,6 +5,7 @@
 #include "data/rates_json.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
+#include "scupper/json/dirt_table.hpp"
 #include "scupper/json/hose_library.hpp"
 
 #include <algorithm>
@@ -45,8 +46,8 @@ void read_inputs(const Json& object, const ValueContext& context, const std::str
     if (!object.is_object()) {
         throw InputError({"json.type", path, object.dump(), "an object of key and value"});
     }
-    for (const auto& [key, value] : object.items()) {
-        put_setting(settings, detail::read_setting(key, value, context, path));
+    for (Setting& setting : detail::read_settings(object, context, path)) {
+        put_setting(settings, std::move(setting));
     }
 }
 
@@ -203,6 +204,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
         read_posting(detail::text_or(doc, "posting", "approach", path), path + ".posting");
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
+    job.build_up = detail::text_or(doc, "build_up", std::string(build_up_names.front()), path);
     job.wash_water = detail::read_word<WashWater>(wash_water_names, doc, "wash_water", path);
     read_rows(doc, path, job);
     job.jets = shipped_jet_rules();
@@ -225,6 +227,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
         }
     }
     fill_hose_values(job, shipped_hose_library());
+    fill_build_up_values(job, shipped_dirt_table());
     spread_haul_values(job);
     return job;
 }
@@ -247,9 +250,9 @@ ValueContext context_for_change(const Job& job, const Layout& layout, Basis basi
 Job with_input(const Job& job, std::string_view key, std::string_view value) {
     Job changed = job;
     const Layout layout = input_layout(job);
-    put_setting(changed.settings,
-                detail::read_setting(std::string(key), detail::parse(value, key),
-                                     context_for_change(job, layout, Basis::given), "inputs"));
+    Json one = Json::object();
+    one[std::string(key)] = detail::parse(value, key);
+    read_inputs(one, context_for_change(job, layout, Basis::given), "inputs", changed.settings);
     return changed;
 }
 
@@ -258,10 +261,10 @@ Job with_override(const Job& job, std::string_view structure, std::string_view k
     Job changed = job;
     const Layout layout = input_layout(job);
     const std::string id(structure);
-    put_setting(changed.overrides[id],
-                detail::read_setting(std::string(key), detail::parse(value, key),
-                                     context_for_change(job, layout, Basis::measured),
-                                     "overrides." + id));
+    Json one = Json::object();
+    one[std::string(key)] = detail::parse(value, key);
+    read_inputs(one, context_for_change(job, layout, Basis::measured), "overrides." + id,
+                changed.overrides[id]);
     return changed;
 }
 

@@ -1,8 +1,8 @@
 #include "scupper/json/hose_library.hpp"
 
 #include "data/hoses_json.hpp"
+#include "library_values.hpp"
 #include "scupper/error.hpp"
-#include "values.hpp"
 
 #include <array>
 #include <set>
@@ -13,6 +13,10 @@ namespace scupper::json {
 namespace {
 
 using detail::Json;
+using detail::library_context;
+using detail::member;
+using detail::read_list;
+using detail::read_name;
 using detail::ValueContext;
 
 constexpr std::array<std::string_view, 6> library_keys{"scupper_hoses", "name",  "date",
@@ -26,81 +30,16 @@ const LayoutField pressure{"working_pressure", "working pressure", dim::pressure
 const LayoutField loss{"loss_coefficient", "loss coefficient", dim::none, 0.0, 1e4};
 const LayoutField flow{"flow", "flow", dim::flow, 1e-9, 1e3};
 
-ValueContext context_of(const std::string& date) {
-    return {.layout = nullptr,
-            .currency = {},
-            .origin = {.source = {}, .date = date, .note = {}},
-            .basis = Basis::given};
-}
-
-const Json& member(const Json& object, const LayoutField& field, const std::string& path) {
-    if (!object.contains(field.key)) {
-        throw InputError({"json.missing", path + "." + field.key, "nothing",
-                          field.label + ": low, likely, high, source"});
-    }
-    return object[field.key];
-}
-
 /// A value within its bounds, with a source.
 Setting read_value(const Json& object, const LayoutField& field, const std::string& path,
                    const std::string& date) {
-    const std::string where = path + "." + field.key;
-    Setting s = detail::read_field(field, member(object, field, path), context_of(date), where);
-    check(s.value.guess, where);
-    if (s.value.guess.low < field.least || s.value.guess.high > field.greatest) {
-        throw InputError(
-            {"hose.bounds", where, detail::digits(s.value.guess.low) + " (SI)",
-             detail::digits(field.least) + " to " + detail::digits(field.greatest) + " (SI)"});
-    }
-    if (s.origin->source.empty()) {
-        throw InputError({"json.missing", where + ".source", "nothing",
-                          "a document, \"common practice\" or \"from memory\""});
-    }
-    return s;
+    return detail::read_library_value(object, field, path, date, "hose.bounds");
 }
 
 std::optional<Setting> read_if_there(const Json& object, const LayoutField& field,
                                      const std::string& path, const std::string& date) {
     return object.contains(field.key) ? std::optional(read_value(object, field, path, date))
                                       : std::nullopt;
-}
-
-template <std::size_t N>
-std::string read_word(const std::array<std::string_view, N>& known, const Json& object,
-                      const char* key, const std::string& path) {
-    const std::string word = detail::text_or(object, key, {}, path);
-    if (index_of(known, word) < 0) {
-        const std::string near = nearest_name(word, known);
-        std::string allowed = near.empty() ? "one of " : "\"" + near + "\"? one of ";
-        for (const std::string_view w : known) {
-            allowed += (w == known.front() ? "" : ", ") + std::string(w);
-        }
-        throw UnknownNameError({"json.word", path + "." + key, "\"" + word + "\"", allowed});
-    }
-    return word;
-}
-
-std::string read_name(const Json& object, const std::string& path) {
-    const std::string name = detail::text_or(object, "name", {}, path);
-    if (name.empty()) {
-        throw InputError({"json.missing", path + ".name", "nothing", "a name"});
-    }
-    return name;
-}
-
-template <class Read>
-auto read_list(const Json& doc, const char* key, const std::string& name, const std::string& date,
-               Read read) {
-    std::vector<decltype(read(doc, name, date))> list;
-    const std::string path = name + "." + key;
-    if (!doc.contains(key) || !doc[key].is_array()) {
-        const std::string found = doc.contains(key) ? doc[key].dump() : "nothing";
-        throw InputError({"json.type", path, found, "a list"});
-    }
-    for (std::size_t i = 0; i < doc[key].size(); ++i) {
-        list.push_back(read(doc[key][i], path + "[" + std::to_string(i) + "]", date));
-    }
-    return list;
 }
 
 template <class Kind>
@@ -117,17 +56,15 @@ void require_own_names(const std::vector<Kind>& kinds, const std::string& path) 
 PublishedCoefficient read_published(const Json& value, const std::string& path,
                                     const std::string& date) {
     detail::require_known_keys(value, published_coefficient_keys, path);
-    const ValueContext context = context_of(date);
+    const ValueContext context = library_context(date);
     PublishedCoefficient p;
     const LayoutField printed{"value", "value", dim::none, 0.0, 0.0};
     p.value = detail::read_number(member(value, printed, path), printed, context, path + ".value");
     if (value.contains("flow")) {
         p.flow = detail::read_number(value["flow"], flow, context, path + ".flow");
     }
-    p.basis = read_word(published_basis_names, value, "basis", path);
-    p.origin = {detail::text_or(value, "source", {}, path),
-                detail::text_or(value, "date", date, path),
-                detail::text_or(value, "note", {}, path)};
+    p.basis = detail::known_word(published_basis_names, value, "basis", path);
+    p.origin = detail::read_origin(value, path, date);
     return p;
 }
 
@@ -135,9 +72,9 @@ HoseKind read_hose(const Json& value, const std::string& path, const std::string
     detail::require_known_keys(value, hose_kind_keys, path);
     HoseKind hose;
     hose.name = read_name(value, path);
-    hose.construction = read_word(construction_names, value, "construction", path);
+    hose.construction = detail::known_word(construction_names, value, "construction", path);
     hose.nominal_bore = detail::read_number(member(value, nominal_bore, path), nominal_bore,
-                                            context_of(date), path + ".nominal_bore");
+                                            library_context(date), path + ".nominal_bore");
     hose.bore = read_value(value, bore, path, date);
     hose.roughness = read_value(value, roughness, path, date);
     hose.coefficient = read_if_there(value, coefficient, path, date);

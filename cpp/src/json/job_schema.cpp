@@ -98,13 +98,19 @@ Form calendar() {
                                               {"closed", list_of(season)}}));
 }
 
+template <class Entries>
+std::vector<std::string_view> names_of(const Entries& entries) {
+    std::vector<std::string_view> names;
+    for (const auto& entry : entries) {
+        names.push_back(entry.name);
+    }
+    return names;
+}
+
 /// Hose segment to the name of a hose in the shipped library.
 Form hoses() {
-    std::vector<std::string_view> names;
-    for (const HoseKind& hose : shipped_hose_library().hoses) {
-        names.push_back(hose.name);
-    }
-    return {{"type", "object"}, {"additionalProperties", one_of(names)}};
+    return {{"type", "object"},
+            {"additionalProperties", one_of(names_of(shipped_hose_library().hoses))}};
 }
 
 Form properties() {
@@ -134,6 +140,7 @@ Form properties() {
          {"methods", list_of(method())},
          {"hoses", hoses()},
          {"hauls", list_of(haul())},
+         {"build_up", one_of(build_up_names)},
          {"wash_water", one_of(wash_water_names)},
          {"notices", list_of(notice())},
          {"calendar", calendar()},

@@ -1,5 +1,6 @@
 #include "schema_forms.hpp"
 
+#include "scupper/json/section_library.hpp"
 #include "scupper/uncertain.hpp"
 #include "scupper/unit.hpp"
 
@@ -91,7 +92,16 @@ Form inputs() {
     for (const SlotInfo& s : slot_table) {
         patterns[short_names(s)] = described(s.dimension, false, s.label);
     }
-    return {{"type", "object"}, {"patternProperties", patterns}, {"additionalProperties", false}};
+    std::vector<std::string_view> names;
+    for (const takeoff::GirderSection& entry : shipped_sections().sections) {
+        names.push_back(entry.name);
+    }
+    Form section = one_of(names);
+    section["description"] = "standard section of the girders, for the dimensions it has";
+    return {{"type", "object"},
+            {"properties", {{std::string(girder_section_key), section}}},
+            {"patternProperties", patterns},
+            {"additionalProperties", false}};
 }
 
 Form whole_schema(std::string_view title, const Form& document) {

@@ -117,11 +117,16 @@ std::vector<GivenValue> read_given(const Json& object, const std::string& path) 
     const detail::ValueContext context{
         .layout = &layout, .currency = {}, .origin = {}, .basis = Basis::measured};
     std::vector<GivenValue> given;
+    if (!object.is_object()) {
+        throw InputError({"json.type", path, object.dump(), "an object of key and value"});
+    }
+    Json filled = object; // what is not filled in is null
     for (const auto& [key, value] : object.items()) {
         if (value.is_null()) {
-            continue; // not filled in
+            filled.erase(key);
         }
-        Setting s = detail::read_setting(key, value, context, path);
+    }
+    for (Setting& s : detail::read_settings(filled, context, path)) {
         s.value.origin = nullptr; // it would not live as long as the structure
         given.push_back({std::move(s.key), s.value});
     }

@@ -2,6 +2,7 @@
 #include "scupper/error.hpp"
 #include "scupper/estimate.hpp"
 #include "scupper/json/forms.hpp"
+#include "scupper/json/section_library.hpp"
 #include "values.hpp"
 
 #include <set>
@@ -14,6 +15,15 @@ using detail::SheetColumn;
 using detail::ValueContext;
 using estimate::full_key;
 
+const LayoutField girder_section{std::string(girder_section_key), "standard section of the girders",
+                                 dim::none, 0.0, 0.0};
+
+/// The field of a key; a section is none of the layout's, its cells are names.
+const LayoutField& field_of(std::string_view key, const Layout& layout, const std::string& path) {
+    return key == girder_section_key ? girder_section
+                                     : layout.fields()[layout.at(full_key(key), path)];
+}
+
 std::vector<SheetColumn> read_headers(const std::vector<std::string>& headers, const Layout& layout,
                                       const std::string& place) {
     std::vector<SheetColumn> columns;
@@ -21,7 +31,7 @@ std::vector<SheetColumn> read_headers(const std::vector<std::string>& headers, c
     for (const std::string& header : headers) {
         const std::string where = place + ": column " + header;
         const detail::HeaderParts parts = detail::split_header(header);
-        const LayoutField& field = layout.fields()[layout.at(full_key(parts.key), where)];
+        const LayoutField& field = field_of(parts.key, layout, where);
         if (!seen.insert(field.key).second) {
             throw InputError({"survey.twice", where, "a second column of " + field.key,
                               "one column for each key"});
@@ -38,19 +48,27 @@ std::vector<Setting> read_row(const SurveyRow& row, const std::vector<SheetColum
                           std::to_string(row.cells.size()) + " cells to fill in",
                           std::to_string(columns.size()) + ", one for each column"});
     }
-    std::vector<Setting> settings;
+    std::vector<Setting> settings, sections;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string& cell = row.cells[i];
         if (cell.empty()) {
             continue;
         }
         const std::string where = row.place + ": column " + columns[i].header;
+        if (columns[i].field.key == girder_section_key) {
+            sections = section_settings(cell, row.place, where);
+            continue;
+        }
         const double si = detail::read_cell(cell, columns[i], context, where);
         detail::check_cell(si, cell, columns[i], where);
         settings.push_back(make_setting(columns[i].field.key, certain(si, Basis::measured),
                                         {.source = row.place, .date = {}, .note = {}}));
     }
-    return settings;
+    // What was measured stands before what the section says.
+    for (Setting& s : settings) {
+        put_setting(sections, std::move(s));
+    }
+    return sections;
 }
 
 const Setting* find_setting(const std::vector<Setting>& settings, std::string_view slot_name) {
@@ -88,7 +106,7 @@ std::vector<SurveyColumn> survey_columns(const Job& job) {
     const estimate::Show show(job);
     std::vector<SurveyColumn> columns;
     for (const std::string_view name : survey_names) {
-        const LayoutField& field = layout.fields()[layout.at(full_key(name), "survey")];
+        const LayoutField& field = field_of(name, layout, "survey");
         const std::string unit = show.unit(field.dimension, field.key).name;
         const bool plain = detail::takes_plain_number(field.dimension);
         columns.push_back(

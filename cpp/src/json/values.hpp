@@ -10,6 +10,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace scupper::json::detail {
 
@@ -39,6 +40,10 @@ struct ValueContext {
 /// Reads the value of a schema key, or of one of its short names.
 Setting read_setting(const std::string& key, const Json& value, const ValueContext& context,
                      const std::string& path);
+/// Reads every value of an object of key and value. A girder section stands for the dimensions that
+/// follow from it; what the object says of one of them itself wins.
+std::vector<Setting> read_settings(const Json& object, const ValueContext& context,
+                                   const std::string& path);
 /// Reads the value of one field; `where` names it in errors.
 Setting read_field(const LayoutField& field, const Json& value, const ValueContext& context,
                    const std::string& where);

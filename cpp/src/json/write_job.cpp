@@ -97,6 +97,7 @@ Json detail::job_document(const Job& job) {
     }
     doc["hoses"] = job.hoses;
     doc["hauls"] = write_hauls(job.hauls);
+    doc["build_up"] = job.build_up;
     doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
     doc["notices"] = detail::write_notices(job.notices);
     doc["calendar"] = detail::write_calendar(job.calendar);

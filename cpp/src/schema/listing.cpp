@@ -62,8 +62,9 @@ std::string key_listing() {
            words("truck_place", truck_place_names) + words("timing", timing_names) +
            words("condition", condition_names) + words("crew_kind", crew_kind_names) +
            words("sharing", sharing_names) + words("dump", dump_names) +
-           words("posting", posting_names) + words("wash_water", wash_water_names) +
-           words("construction", construction_names) +
+           words("build_up", build_up_names) + words("moisture", moisture_names) +
+           words("section_kind", section_kind_names) + words("posting", posting_names) +
+           words("wash_water", wash_water_names) + words("construction", construction_names) +
            words("published_basis", published_basis_names) + slots() +
            fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
@@ -72,8 +73,10 @@ std::string key_listing() {
            words("weekday", weekday_names) + words("job_resource", job_resource_keys) +
            words("job_stage", job_stage_keys) + words("job_party", job_party_keys) +
            words("hose_kind", hose_kind_keys) + words("fitting_kind", fitting_kind_keys) +
-           words("survey", survey_names) + words("hose_lay", hose_lay_keys) +
-           words("hose_lay_pump", hose_lay_pump_keys) +
+           words("dirt_kind", dirt_kind_keys) + words("published_figure", published_figure_keys) +
+           words("dirt_build_up", build_up_keys) + words("street_load", street_load_keys) +
+           words("section", section_keys) + words("survey", survey_names) +
+           words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +
            words("hose_lay_segment", hose_lay_segment_keys) +
            words("hose_lay_fitting", hose_lay_fitting_keys) +
            words("hose_lay_nozzle", hose_lay_nozzle_keys) +

@@ -1,4 +1,5 @@
 #include "catch.hpp"
+#include "refusal.hpp"
 #include "scupper/debris.hpp"
 
 using namespace scupper;
@@ -23,4 +24,11 @@ TEST_CASE("drain dirt of a worked river bridge: 24 free, 12 clogged, 4 frozen") 
 TEST_CASE("twice the strip is twice the dirt") {
     const Volume<> one = debris::strip_volume<double>(10_m, 1_m, 5_mm);
     CHECK(debris::strip_volume<double>(20_m, 1_m, 5_mm).si() == 2.0 * one.si());
+}
+
+TEST_CASE("strips and drains that cannot be are refused") {
+    CHECK(refusal([] { debris::strip_volume<double>(-1.0 * 1.0_m, 1_m, 1_m); }).id() ==
+          "debris.length");
+    CHECK(refusal([] { debris::drain_volume<double>(Count<>(-1.0), VolumeEach<>(1.0)); }).id() ==
+          "debris.drains");
 }

@@ -56,6 +56,7 @@ struct Job {
     std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
     std::map<std::string, std::string> hoses;   ///< hose segment to a hose of the library
     std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
+    std::string build_up = "washed_last_year"; ///< one of build_up_names
     WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
     JetRules jets;                 ///< [-] what jets need, and what surfaces bear
@@ -177,6 +178,27 @@ void fill_hose_values(Job& job, const HoseLibrary& library);
 /// Source: own convention
 /// Verified by: tests/cpp/job/test_hoses.cpp
 void clear_hose_values(Job& job, const HoseLibrary& library);
+
+/// Gives a job the build-up of dirt by how long since the last cleaning, where it has no value of
+/// its own.
+///
+/// @param job [-] the job to change; `build_up` says how long since
+/// @param table [-] what is known of dirt
+/// Range: any job.
+/// Errors: UnknownNameError `dirt.since` naming the nearest word.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_build_up.cpp
+void fill_build_up_values(Job& job, const DirtTable& table);
+
+/// Takes away what `fill_build_up_values` gave, so that another word can be named.
+///
+/// @param job [-] the job to change; a value that is not the table's stays
+/// @param table [-] what is known of dirt
+/// Range: any job.
+/// Errors: as `fill_build_up_values`.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_build_up.cpp
+void clear_build_up_values(Job& job, const DirtTable& table);
 
 /// Checks what can be checked without a structure: words, operations, and that every component in
 /// the scope has an operation that serves it.

@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 24> job_keys{
+inline constexpr std::array<std::string_view, 25> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -28,6 +28,7 @@ inline constexpr std::array<std::string_view, 24> job_keys{
     "methods",     // ways to bring water to bear: name and hose segments
     "hoses",       // hose segment to a hose of the library, whose bore and roughness it has
     "hauls",       // trucks that haul debris: name, whose dirt they carry, when they dump
+    "build_up",    // how long since the last cleaning, which says how much dirt lies there
     "wash_water",  // what may become of the wash water: "release", "collect" or "none"
     "notices",     // what is asked for days before the work: name, days, when
     "calendar",    // day of asking, weekdays, holidays, closed seasons, least air temperatures
@@ -101,14 +102,48 @@ inline constexpr std::array<std::string_view, 6> published_coefficient_keys{
 inline constexpr std::array<std::string_view, 3> fitting_kind_keys{"name", "loss_coefficient",
                                                                    "note"};
 
+/// Keys of one kind of dirt in a dirt table.
+inline constexpr std::array<std::string_view, 6> dirt_kind_keys{
+    "material",  // "sand", "leaves"
+    "moisture",  // one of moisture_names
+    "density",   // in bulk: low, likely, high
+    "repose",    // angle of a heap's slope: low, likely, high
+    "published", // densities as printed: value, source, date, basis, note
+    "note"};
+/// Keys of one published figure: a density, or a mass by length.
+inline constexpr std::array<std::string_view, 5> published_figure_keys{"value", "source", "date",
+                                                                       "basis", "note"};
+/// Keys of one build-up in a dirt table.
+inline constexpr std::array<std::string_view, 3> build_up_keys{
+    "since",  // one of build_up_names
+    "inputs", // schema key to value: width, depth, volume in a drain
+    "note"};
+/// Keys of one street load in a dirt table.
+inline constexpr std::array<std::string_view, 6> street_load_keys{
+    "street", // where and when: "commercial, end of winter"
+    "value",  // mass by length of curb
+    "source", "date", "basis", "note"};
+/// Keys of one standard section in a section library.
+inline constexpr std::array<std::string_view, 7> section_keys{
+    "name",    "kind",
+    "outline", // pieces from the top: width above, width below, height
+    "source",  // of the outline
+    "date",
+    "area", // as printed: value, source, date, basis, note
+    "note"};
+/// The key by which a survey or an override names a standard section; it stands for the dimensions
+/// that follow from it.
+inline constexpr std::string_view girder_section_key = "girder.section";
+
 /// What a survey counts or measures because no record tells it, or tells it roughly: quantity slots
-/// and keys of the input schema.
-inline constexpr std::array<std::string_view, 20> survey_names{
+/// keys of the input schema, and the girders' section.
+inline constexpr std::array<std::string_view, 21> survey_names{
     "drain_count",          "drain_free_count", "drain_clogged_count", "drain_frozen_count",
     "joint_count",          "column_count",     "pedestal_count",      "gutter_pocket_length",
     "soffit_overhang_area", "girder_count",     "deck.length",         "deck.width",
-    "deck.roadway_width",   "deck.walk_width",  "girder.depth",        "column.height",
-    "column.diameter",      "abutment.height",  "berm.width",          "slope.height"};
+    "deck.roadway_width",   "deck.walk_width",  "girder.depth",        girder_section_key,
+    "column.height",        "column.diameter",  "abutment.height",     "berm.width",
+    "slope.height"};
 
 /// Keys of a hose lay: one pump, segments that each start where another ends, nozzles at ends.
 inline constexpr std::array<std::string_view, 6> hose_lay_keys{"name", "water",    "tank",

@@ -151,6 +151,22 @@ inline constexpr std::array<std::string_view, 5> sharing_names{
 inline constexpr std::array<std::string_view, 5> dirt_names{"gutter", "joint", "cap", "seat",
                                                             "drain"};
 
+/// How long since the last cleaning: how much dirt has built up.
+inline constexpr std::array<std::string_view, 3> build_up_names{
+    "washed_last_year",
+    "some_years", // two to five
+    "neglected"}; // longer, or nobody knows
+
+/// How wet dirt is.
+inline constexpr std::array<std::string_view, 4> moisture_names{"dry", "moist", "wet",
+                                                                "unstated"}; // nobody said
+
+/// Kinds of standard girder section.
+inline constexpr std::array<std::string_view, 4> section_kind_names{
+    "prestressed_i", "bulb_tee",
+    "box_beam", // side by side: its sides are hidden but for the two fascias
+    "rolled_shape"};
+
 /// When a haul truck makes its dump trips.
 inline constexpr std::array<std::string_view, 3> dump_names{
     "in_shift",    // the crew waits
