@@ -131,8 +131,8 @@ def windrow(
         ("shoulder", shoulder, "m"),
     ):
         given.add(name, value, like)
-    *heap, room = given.shaped()
-    section, width, height = _core.windrow(*heap, against == "parapet")
+    heap, run, slope, room = given.shaped()
+    section, width, height = _core.windrow(heap, run, slope, against == "parapet")
     blocks = _core.blocks_shoulder(room, width) != 0
     return Windrow(
         result(section, "m2"),

@@ -133,7 +133,8 @@ def loads(
     given = _arguments(
         units, volume=(volume, "m3"), mass=(mass, "kg"), room=(room, "m3"), payload=(payload, "kg")
     )
-    number = _core.truck_loads(*given.shaped(), shared=shared)
+    debris_volume, debris_mass, truck_room, truck_payload = given.shaped()
+    number = _core.truck_loads(debris_volume, debris_mass, truck_room, truck_payload, shared)
     return number if number.ndim else float(number)
 
 

@@ -23,7 +23,7 @@ def test_sections_are_a_table_with_units_and_sources() -> None:
 
 def girder_area(job: sc.Job, bridge: sc.Structure) -> float:
     quantities = sc.estimate(bridge, job).quantities
-    return float(quantities["girder_area"].to("m2").m / quantities["girder_count"].m)
+    return float(quantities["girder_area"].to("m**2").m / quantities["girder_count"].m)
 
 
 def test_a_section_named_at_a_structure_gives_its_girth(county: sc.Inventory) -> None:
@@ -36,7 +36,7 @@ def test_a_section_named_at_a_structure_gives_its_girth(county: sc.Inventory) ->
 
 def test_a_survey_sheet_has_a_column_for_the_section(county: sc.Inventory, tmp_path: Path) -> None:
     sheet = tmp_path / "survey.csv"
-    sc.write_survey_sheet(county, sheet)
+    sc.write_survey_sheet(sheet, county)
     assert "girder.section" in sheet.read_text().splitlines()[0]
 
 

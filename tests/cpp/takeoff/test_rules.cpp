@@ -2,6 +2,7 @@
 
 #include "records.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <set>
 
@@ -19,6 +20,22 @@ TEST_CASE("rules have unique names, a formula, a source and an order of factors"
         CHECK(std::isnan(r.low) == std::isnan(r.high));
         CHECK((std::isnan(r.low) || (r.low <= r.likely && r.likely <= r.high)));
     }
+}
+
+TEST_CASE("a rule for a number states low, likely and high: as factors, or in words") {
+    int in_words = 0;
+    for (const Rule& r : rules()) {
+        const bool dimension =
+            find_field(input_table, input_groups, r.field).group < input_groups.size();
+        const bool verdict = r.field == "posting.limit"; // none, or not priced at all
+        if (!std::isnan(r.low) || !dimension || verdict || r.basis == Basis::recorded) {
+            continue;
+        }
+        INFO(r.name);
+        CHECK(std::count(r.formula.begin(), r.formula.end(), ',') >= 2);
+        ++in_words;
+    }
+    CHECK(in_words == 5);
 }
 
 TEST_CASE("every dimension and every quantity of a structure has a rule") {
