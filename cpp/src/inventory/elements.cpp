@@ -27,6 +27,12 @@ const ElementInfo* find_element(int element) {
     return found != detail::element_table.end() && found->number == element ? &*found : nullptr;
 }
 
+std::string cleaned(std::string_view field) {
+    std::string text;
+    detail::put_text(field, text);
+    return text;
+}
+
 /// A tag, and the text before it.
 struct Tag {
     std::string_view before; ///< text between the last tag and this one
@@ -145,7 +151,7 @@ class ElementReader {
         ElementRecord record;
         record.line = line;
         record.state = state_of(fields);
-        record.structure = detail::clean_text(text_of(fields, "STRUCNUM"));
+        record.structure = cleaned(text_of(fields, "STRUCNUM"));
         const auto element = detail::read_integer(text_of(fields, "EN"));
         const auto total = detail::read_number(text_of(fields, "TOTALQTY"));
         if (record.state.empty() || record.structure.empty()) {
@@ -184,7 +190,7 @@ class ElementReader {
 
     /// Two digits; a leading zero may have been dropped.
     static std::string state_of(const Fields& fields) {
-        const std::string state = detail::clean_text(text_of(fields, "STATE"));
+        const std::string state = cleaned(text_of(fields, "STATE"));
         return state.size() == 1 ? "0" + state : state.substr(0, 2);
     }
 
@@ -196,7 +202,7 @@ class ElementReader {
     void reject(const Fields& fields, std::uint64_t line, std::string_view found,
                 std::string_view reason) {
         found_.rejected.push_back({0, line, state_of(fields),
-                                   detail::clean_text(text_of(fields, "STRUCNUM")),
+                                   cleaned(text_of(fields, "STRUCNUM")),
                                    detail::excerpt(found), std::string(reason)});
     }
 
