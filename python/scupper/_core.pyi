@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'bar_flow', 'bar_pressure', 'basis_names', 'buffer_length', 'changed_figures', 'changed_inputs', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'device_count', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'lay_unit', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'reynolds', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'blocks_shoulder', 'box_volume', 'bridge_formula', 'buffer_length', 'build_up_depth', 'build_ups', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'decanted', 'device_count', 'dirt_densities', 'drain_volume', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'girder_sections', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'lay_unit', 'legal_gross', 'load_factor', 'loose_volume', 'measured', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'payload', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'published_densities', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'reynolds', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'trip_time', 'truck_loads', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'weight_governs', 'wet_density', 'windrow', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -678,6 +678,42 @@ class Inventory:
         """
         [-] records read, header and blank lines apart
         """
+class InventoryFile:
+    """
+    Reads an inventory file in pieces.
+    """
+    def __init__(self, path: str, most: typing.SupportsInt | typing.SupportsIndex) -> None:
+        ...
+    def next(self, progress: typing.Any) -> Inventory | None:
+        """
+        Reads the next piece.
+        
+        Parameters
+        ----------
+        progress : [-]
+            told how far the reading is; may be empty
+        
+        Returns
+        -------
+        [-]
+            the next piece; nothing after the last
+        
+        Range
+        -----
+        as `read_inventory`; a file without records is one piece without structures.
+        
+        Errors
+        ------
+        as `read_inventory`.
+        
+        Source
+        ------
+        as `read_inventory`
+        
+        Verified by
+        -----------
+        tests/cpp/inventory/test_stream.cpp
+        """
 class ElementRecords:
     """
     What an element file holds, and what could not be used of it.
@@ -1065,6 +1101,33 @@ class Job:
         Verified by
         -----------
         tests/cpp/json/test_forms.cpp
+        """
+    def without_build_up_values(self) -> Job:
+        """
+        Takes away what `fill_build_up_values` gave, so that another word can be named.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job to change; a value that is not the table's stays
+        table : [-]
+            what is known of dirt
+        
+        Range
+        -----
+        any job.
+        
+        Errors
+        ------
+        as `fill_build_up_values`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_build_up.cpp
         """
     def without_hose_values(self) -> Job:
         """
@@ -1888,6 +1951,78 @@ def air_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     -----------
     tests/cpp/hydraulics/test_conveying.cpp
     """
+def axle_group_limit(span: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], axles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The weight that federal law allows a group of consecutive axles: as a single axle up to 40 in
+    from first to last, as a tandem up to 96 in, beyond that by the bridge formula; in no case more
+    than 20,000 lb an axle, nor than 80,000 lb.
+    
+    Parameters
+    ----------
+    span : [m]
+        between the outer axles of the group, >= 0
+    axles : [-]
+        axles of the group, 1 to 20
+    
+    Returns
+    -------
+    [kg]
+        legal weight
+    
+    Formula
+    -------
+    20,000 lb, 34,000 lb, or min(`bridge_formula`, N 20,000 lb, 80,000 lb)
+    
+    Range
+    -----
+    as `bridge_formula`. The exception for two tandems 36 ft apart is made by `legal_gross`.
+    
+    Errors
+    ------
+    InputError `debris.span` where below 0, or above 0 for one axle; `debris.axles`
+    
+    Source
+    ------
+    23 USC 127(a)(2); 23 CFR 658.17(b) to (e); 23 CFR 658.5 for single and tandem axles
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_axle_groups.cpp
+    """
+def balanced_density(room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The density above which a truck is at its legal weight before its tank is full.
+    
+    Parameters
+    ----------
+    truck : [m3, kg]
+        room of the tank, and what the truck may carry
+    
+    Returns
+    -------
+    [kg/m3]
+        density at which both are reached together
+    
+    Formula
+    -------
+    rho = payload / room
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.room`, `debris.payload` where not above 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
+    """
 def bar_flow(bores: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficients: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much all nozzles of a bar let through.
@@ -1968,6 +2103,117 @@ def basis_names() -> list[str]:
     """
     The words for how a value is known, the surest first.
     """
+def blocks_shoulder(shoulder: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Whether a windrow leaves nothing of a shoulder.
+    
+    Parameters
+    ----------
+    shoulder : [m]
+        its width, >= 0
+    width : [m]
+        of the windrow, >= 0
+    
+    Returns
+    -------
+    [-]
+        true where nothing is left, or the windrow reaches into the lane
+    
+    Formula
+    -------
+    clear_shoulder <= 0
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    as `clear_shoulder`
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_windrow.cpp
+    """
+def box_volume(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], depth: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume of dirt in a drain box.
+    
+    Parameters
+    ----------
+    length : [m]
+        L, inside, >= 0
+    width : [m]
+        w, inside, >= 0
+    depth : [m]
+        d, of the dirt, >= 0
+    
+    Returns
+    -------
+    [m3]
+        volume
+    
+    Formula
+    -------
+    V = L w d
+    
+    Range
+    -----
+    upright walls.
+    
+    Errors
+    ------
+    InputError `debris.length`, `debris.width`, `debris.depth` where below 0 or not a number
+    
+    Source
+    ------
+    geometry
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
+    """
+def bridge_formula(span: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], axles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The weight that the bridge formula allows a group of axles, to the nearest 500 lb.
+    
+    Parameters
+    ----------
+    span : [m]
+        L, between the outer axles of the group, > 0
+    axles : [-]
+        N, axles of the group, 2 to 20
+    
+    Returns
+    -------
+    [kg]
+        the formula alone; neither tandem nor gross limits are in it
+    
+    Formula
+    -------
+    W = 500 (L N / (N - 1) + 12 N + 36), W in pounds, L in feet; a tie is rounded down
+    
+    Range
+    -----
+    any span; L as measured, where enforcement takes whole feet. State tables round ties
+    either way: 3 axles over 9 ft are 42,500 lb in one and 43,000 lb in another.
+    
+    Errors
+    ------
+    InputError `debris.span` where not above 0, `debris.axles` where out of range
+    
+    Source
+    ------
+    23 USC 127(a)(2); 23 CFR 658.17(e)
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_axle_groups.cpp
+    """
 def buffer_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], downgrade: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The length of the longitudinal buffer space that the manual suggests.
@@ -2006,6 +2252,48 @@ def buffer_length(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/closure/test_buffer.cpp
+    """
+def build_up_depth(line_mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How deep dirt lies whose mass for each unit of length is known.
+    
+    Parameters
+    ----------
+    line_mass : [kg/m]
+        dirt for each unit of length, >= 0
+    width : [m]
+        mean width of the build-up, > 0
+    density : [kg/m3]
+        bulk density, > 0
+    
+    Returns
+    -------
+    [m]
+        mean depth
+    
+    Formula
+    -------
+    d = m' / (w rho)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.line_mass`, `debris.width`, `debris.density` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
+def build_ups(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    How much dirt lies where the last cleaning was so long ago.
     """
 def changed_figures(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
     """
@@ -2076,6 +2364,42 @@ def changed_inputs(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
     Verified by
     -----------
     tests/cpp/json/test_estimate_document.cpp
+    """
+def clear_shoulder(shoulder: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much of a shoulder a windrow leaves clear.
+    
+    Parameters
+    ----------
+    shoulder : [m]
+        s, its width, >= 0
+    width : [m]
+        b, of the windrow, >= 0
+    
+    Returns
+    -------
+    [m]
+        clear width; at or below 0 the shoulder is blocked, below 0 by that much of the lane
+    
+    Formula
+    -------
+    c = s - b
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.shoulder`, `debris.width` where below 0 or not a number
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_windrow.cpp
     """
 def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, road: str, lane_width: typing.SupportsFloat | typing.SupportsIndex, shoulder_width: typing.SupportsFloat | typing.SupportsIndex, work_length: typing.SupportsFloat | typing.SupportsIndex, lanes_closed: typing.SupportsInt | typing.SupportsIndex, edition: str, divided: bool, downgrade: typing.SupportsFloat | typing.SupportsIndex) -> ClosurePlan:
     """
@@ -2279,6 +2603,45 @@ def coil_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bor
     -----------
     tests/cpp/hydraulics/test_coil.cpp
     """
+def decanted(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], free_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> tuple[numpy.typing.NDArray[numpy.float64], numpy.typing.NDArray[numpy.float64]]:
+    """
+    What is left of a wet load once its free liquid has run off, for a landfill takes no free liquid.
+    
+    Parameters
+    ----------
+    load : [m3, kg]
+        the wet load
+    free_share : [-]
+        f, free liquid over the volume of the load, 0 to 1
+    water_density : [kg/m3]
+        rho, of the liquid, > 0
+    
+    Returns
+    -------
+    [m3, kg]
+        the drained load
+    
+    Formula
+    -------
+    V' = V (1 - f), m' = m - f V rho
+    
+    Range
+    -----
+    liquid that stands free; what the pores hold stays.
+    
+    Errors
+    ------
+    InputError `debris.volume`, `debris.mass` where below 0, `debris.free_share` where not
+    from 0 to 1 or the liquid would weigh more than the load, `debris.density`
+    
+    Source
+    ------
+    definition; 40 CFR 258.28 (no bulk liquids in a municipal landfill), from memory
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
+    """
 def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How many devices a line of a given length takes, one at either end.
@@ -2314,6 +2677,46 @@ def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/closure/test_devices.cpp
+    """
+def dirt_densities(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    Dirt of one material and moisture.
+    """
+def drain_volume(drains: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], volume_each: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume of dirt in drains of one condition.
+    
+    Parameters
+    ----------
+    drains : [each]
+        number of drains, >= 0
+    volume_each : [m3/each]
+        dirt in one of them, >= 0
+    
+    Returns
+    -------
+    [m3]
+        volume
+    
+    Formula
+    -------
+    V = n v
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.drains`, `debris.volume_each` where below 0 or not a number
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_build_up.cpp
     """
 def equivalent_bore(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2607,6 +3010,10 @@ def friction_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
 def from_si(si: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     SI numbers in a unit.
+    """
+def girder_sections(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A standard section.
     """
 def greatest_suction_lift(surface_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], vapour_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_loss: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], npsh_required: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3098,6 +3505,31 @@ def kind_by_record(structure: Structure) -> str:
     -----------
     tests/cpp/closure/test_kind.cpp
     """
+def known_columns() -> list[str]:
+    """
+    The columns of the national inventory that are read.
+    
+    Returns
+    -------
+    [text, n]
+        their names as the published header rows spell them, in the order of the items
+    
+    Range
+    -----
+    always the same.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    header rows of the published files of 2013 and 2019
+    
+    Verified by
+    -----------
+    tests/cpp/inventory/test_fields.cpp
+    """
 def lay_unit(like: str, units: str) -> str:
     """
     The unit in which a figure of a hose lay is shown.
@@ -3130,6 +3562,118 @@ def lay_unit(like: str, units: str) -> str:
     Verified by
     -----------
     tests/cpp/hydraulics/test_lay_warnings.cpp
+    """
+def legal_gross(spacings: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> tuple[float, list[tuple[int, int, float]]]:
+    """
+    The greatest weight a truck may have, loaded so that every group of its axles is legal.
+    
+    Parameters
+    ----------
+    spacings : [m, n]
+        from each axle to the next, front to back
+    
+    Returns
+    -------
+    [kg, -]
+        weight, and the groups that limit it
+    
+    Formula
+    -------
+    the greatest sum of axle weights of which no group of consecutive axles exceeds
+    `axle_group_limit`; two consecutive tandems may carry 34,000 lb each where their outer axles are
+    36 ft or more apart
+    
+    Range
+    -----
+    a load that can be placed as the axles would have it; tires, maker's ratings and the
+    state's own law may allow less, a permit more.
+    
+    Errors
+    ------
+    InputError `debris.spacing` where not above 0, `debris.axles` for more than 20
+    
+    Source
+    ------
+    23 USC 127(a)(2); 23 CFR 658.17
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_axle_groups.cpp
+    """
+def load_factor(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume loosened dirt had as it lay, over its loose volume; so too the density of loose dirt
+    over that of dirt in place.
+    
+    Parameters
+    ----------
+    swell : [-]
+        s, growth over the volume as it lay, >= 0
+    
+    Returns
+    -------
+    [-]
+        load factor
+    
+    Formula
+    -------
+    1 / (1 + s)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.swell` where below 0 or not a number
+    
+    Source
+    ------
+    equipment handbook table of swell, voids and load factor
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
+def loose_volume(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume of dirt once it is loosened.
+    
+    Parameters
+    ----------
+    volume : [m3]
+        as it lay, >= 0
+    swell : [-]
+        s, growth over the volume as it lay, >= 0
+    
+    Returns
+    -------
+    [m3]
+        loose
+    
+    Formula
+    -------
+    V_loose = V (1 + s)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.volume`, `debris.swell` where below 0 or not a number
+    
+    Source
+    ------
+    definition; published examples: 10 yd3 and 30 % make 13 yd3
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
+def measured(inventory: Inventory) -> dict[str, typing.Any]:
+    """
+    Columns of what was measured beyond the records, the likely values in SI units.
     """
 def minor_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], loss_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3490,6 +4034,46 @@ def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
     """
     SI value, SI unit and currency of a text.
     """
+def payload(gross_limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], empty_mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_aboard: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How much debris a truck may carry: fresh water left aboard shares its legal weight.
+    
+    Parameters
+    ----------
+    gross_limit : [kg]
+        legal weight, loaded
+    empty_mass : [kg]
+        weight, empty
+    water_aboard : [m3]
+        fresh water left aboard when dumping
+    water_density : [kg/m3]
+        of that water
+    
+    Returns
+    -------
+    [kg]
+        payload; not positive where the truck may carry nothing
+    
+    Formula
+    -------
+    m = gross limit - empty mass - V density
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none; the estimate refuses a payload that is not positive.
+    
+    Source
+    ------
+    common practice (62,000 lb gross, 42,000 lb empty, 5,000 lb of water: 15,000 lb)
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_loads.cpp
+    """
 def pick_up_velocity(size: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], grain_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Which air speed lifts grains from a resting layer.
@@ -3574,6 +4158,10 @@ def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A hose coefficient as somebody printed or implied it.
     """
+def published_densities(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    A figure as somebody printed it: a bulk density, or dirt by length of curb.
+    """
 def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much a nozzle lets through that is known by its flow at a rating pressure.
@@ -3645,14 +4233,15 @@ def read_elements(path: str) -> ElementRecords:
     """
 def read_inventory(path: str, progress: typing.Any) -> Inventory:
     """
-    Reads a delimited inventory file.
+    Reads an inventory in whatever form its first bytes show: a list of structures (JSON), a table
+    of structures (a header with `structure_id`), or the national inventory.
     
     Parameters
     ----------
     path : [text]
         the file
     progress : [-]
-        told how far the reading is; may be empty
+        told how far the reading of a national inventory is; may be empty
     
     Returns
     -------
@@ -3661,21 +4250,57 @@ def read_inventory(path: str, progress: typing.Any) -> Inventory:
     
     Range
     -----
-    text with a header row; CRLF or LF; UTF-8, with or without mark, or Latin-1.
+    as of each form.
     
     Errors
     ------
-    FileError `inventory.open` where it cannot be read, `inventory.header` where the first
-    row is no header, `inventory.columns` naming necessary columns it lacks; Interrupted
-    `inventory.stopped` where progress says so.
+    as of each form; FileError `inventory.open` where the file cannot be read.
     
     Source
     ------
-    FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019
+    own convention
     
     Verified by
     -----------
-    tests/cpp/inventory/test_samples.cpp
+    tests/cpp/json/test_structure_table.cpp
+    """
+def read_structure_table(name: str, headers: collections.abc.Sequence[str], rows: collections.abc.Sequence[tuple[typing.SupportsInt | typing.SupportsIndex, collections.abc.Sequence[str]]]) -> Inventory:
+    """
+    Reads a table of structures.
+    
+    Parameters
+    ----------
+    name : [text]
+        what to call the table in errors
+    headers : [text, n]
+        `structure_id`, `state` and any field of a record, with its unit:
+        `length_m`, `length_ft` or `length [ft]`; and any key or short name of an input:
+        `column.height [ft]`, `drain_count`
+    rows : [-, m]
+        numbers in the unit of the header, or text with a unit of its own
+    
+    Returns
+    -------
+    [-]
+        the structures; rows that are none are rejected, cells that cannot be used are
+        doubts, both with line and reason
+    
+    Range
+    -----
+    UTF-8; numbers as `parse_quantity` takes them.
+    
+    Errors
+    ------
+    FileError `structures.header` without a column `structure_id`, or with one twice;
+    UnknownNameError `schema.key` for a header, with the nearest key; UnitError of the unit part.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structure_table.cpp
     """
 def reynolds(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kinematic_viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3715,6 +4340,42 @@ def reynolds(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore
     Verified by
     -----------
     tests/cpp/hydraulics/test_friction.cpp
+    """
+def round_pit_volume(diameter: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], depth: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume of dirt in a round pit or a length of downspout.
+    
+    Parameters
+    ----------
+    diameter : [m]
+        D, inside, >= 0
+    depth : [m]
+        d, of the dirt, >= 0
+    
+    Returns
+    -------
+    [m3]
+        volume
+    
+    Formula
+    -------
+    V = pi / 4 D^2 d
+    
+    Range
+    -----
+    upright walls.
+    
+    Errors
+    ------
+    InputError `debris.diameter`, `debris.depth` where below 0 or not a number
+    
+    Source
+    ------
+    geometry
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
     """
 def rules() -> dict[str, typing.Any]:
     """
@@ -4061,6 +4722,200 @@ def static_pressure(rise: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
+def street_loads(units: str) -> list[tuple[str, str, typing.Any]]:
+    """
+    Street dirt as it was measured.
+    """
+def strip_mass(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], line_mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The mass of dirt along a gutter or another strip, from its mass for each unit of length.
+    
+    Parameters
+    ----------
+    length : [m]
+        length of the strip, >= 0
+    line_mass : [kg/m]
+        dirt for each unit of length, >= 0
+    
+    Returns
+    -------
+    [kg]
+        mass
+    
+    Formula
+    -------
+    m = L m'
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.length`, `debris.line_mass` where below 0 or not a number
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
+def strip_volume(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], depth: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The volume of dirt along a gutter or another strip.
+    
+    Parameters
+    ----------
+    length : [m]
+        length of the strip, >= 0
+    width : [m]
+        mean width of the build-up, >= 0
+    depth : [m]
+        mean depth of the build-up, >= 0
+    
+    Returns
+    -------
+    [m3]
+        volume as it lies
+    
+    Formula
+    -------
+    V = L w d
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.length`, `debris.width`, `debris.depth` where below 0 or not a number
+    
+    Source
+    ------
+    definition; worked against 1.5 ft x 0.25 in x 120 ft = 3.750 ft3 (common practice)
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_build_up.cpp
+    """
+def structure_headers(units: str) -> list[str]:
+    """
+    The headers of a table to fill in: who a structure is, its dimensions and codes, and what no
+    record tells.
+    
+    Parameters
+    ----------
+    units : [-]
+        the units that stand in the headers
+    
+    Returns
+    -------
+    [text, n]
+        headers that `read_structure_table` reads
+    
+    Range
+    -----
+    every system.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structure_table.cpp
+    """
+def structures_form() -> str:
+    """
+    A document of one structure to fill in: every key with null.
+    
+    Returns
+    -------
+    [text]
+        a JSON document that `read_structures` reads once the number is filled in
+    
+    Range
+    -----
+    the values state their unit.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structures.cpp
+    """
+def structures_schema() -> str:
+    """
+    The JSON Schema of a list of structures, built from the tables of keys that the reader uses.
+    
+    Returns
+    -------
+    [text]
+        a JSON Schema, draft 2020-12
+    
+    Range
+    -----
+    it checks keys, words and the shape of values; units and bounds are checked where a
+    document is read.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    JSON Schema, draft 2020-12, json-schema.org/draft/2020-12
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structures.cpp, tests/python/test_structures.py
+    """
+def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The share of loosened dirt that is new voids.
+    
+    Parameters
+    ----------
+    swell : [-]
+        s, growth over the volume as it lay, >= 0
+    
+    Returns
+    -------
+    [-]
+        voids over loose volume
+    
+    Formula
+    -------
+    s / (1 + s)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.swell` where below 0 or not a number
+    
+    Source
+    ------
+    equipment handbook table of swell, voids and load factor
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
 def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
     """
     Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
@@ -4134,6 +4989,42 @@ def tangent_device_spacing(speed: typing.Annotated[numpy.typing.ArrayLike, numpy
     Verified by
     -----------
     tests/cpp/closure/test_devices.cpp
+    """
+def tank_fill(room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> tuple[numpy.typing.NDArray[numpy.float64], numpy.typing.NDArray[numpy.float64]]:
+    """
+    What goes into a tank before it is full, or the truck at its legal weight.
+    
+    Parameters
+    ----------
+    truck : [m3, kg]
+        room of the tank, and what the truck may carry
+    density : [kg/m3]
+        rho, of what is loaded, > 0
+    
+    Returns
+    -------
+    [m3, kg]
+        one load
+    
+    Formula
+    -------
+    V = min(room, payload / rho), m = V rho
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.room`, `debris.payload`, `debris.density` where not above 0
+    
+    Source
+    ------
+    definition; common practice: ten cubic yards of wet sand are too heavy for most trucks
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
     """
 def taper_device_spacing(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kind: str) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4296,6 +5187,83 @@ def too_strong(estimate: Estimate) -> list[dict[str, typing.Any]]:
 def transport_velocities() -> dict[str, typing.Any]:
     """
     Air speeds that are published as least for carrying a kind of dust through a duct.
+    """
+def trip_time(distance: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], stop: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The time of one trip there and back with a stop.
+    
+    Parameters
+    ----------
+    distance : [m]
+        one way
+    speed : [m/s]
+        mean speed, > 0
+    stop : [s]
+        time at the far end
+    
+    Returns
+    -------
+    [s]
+        time of a trip
+    
+    Formula
+    -------
+    t = 2 d / v + t_stop
+    
+    Range
+    -----
+    distance >= 0.
+    
+    Errors
+    ------
+    none; a speed of 0 gives infinity.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/work/test_operation_time.cpp
+    """
+def truck_loads(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], shared: bool) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How many loads a truck makes of debris; one that may carry nothing is refused.
+    
+    Parameters
+    ----------
+    debris : [m3, kg]
+        what is hauled, >= 0
+    truck : [m3, kg]
+        what the truck holds and may carry, > 0
+    shared : [-]
+        whether a load is filled up elsewhere, so that parts of one count
+    
+    Returns
+    -------
+    [each]
+        loads, whole unless shared
+    
+    Formula
+    -------
+    as `loads`
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `debris.volume`, `debris.mass` where below 0, `debris.room`,
+    `debris.payload` where not above 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
     """
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """
@@ -4600,6 +5568,119 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     -----------
     tests/cpp/hydraulics/test_water.cpp
     """
+def weight_governs(room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Whether a truck is at its legal weight before its tank is full.
+    
+    Parameters
+    ----------
+    truck : [m3, kg]
+        room of the tank, and what the truck may carry
+    density : [kg/m3]
+        rho, of what is loaded, > 0
+    
+    Returns
+    -------
+    [-]
+        true where weight governs, false where volume does
+    
+    Formula
+    -------
+    rho room > payload
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    as `tank_fill`
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_tank.cpp
+    """
+def wet_density(dry: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], gain: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The density of dirt that has taken up water without taking more room.
+    
+    Parameters
+    ----------
+    dry : [kg/m3]
+        rho, bulk density dry, > 0
+    gain : [-]
+        g, mass of the water over that of the dry dirt, >= 0
+    
+    Returns
+    -------
+    [kg/m3]
+        bulk density wet
+    
+    Formula
+    -------
+    rho (1 + g)
+    
+    Range
+    -----
+    gains of 0.2 (gravel) to 0.3 (sand) are published for a soaked load.
+    
+    Errors
+    ------
+    InputError `debris.density`, `debris.gain` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_published.cpp
+    """
+def windrow(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], repose: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], against_parapet: bool) -> tuple[numpy.typing.NDArray[numpy.float64], numpy.typing.NDArray[numpy.float64], numpy.typing.NDArray[numpy.float64]]:
+    """
+    How wide and high a windrow lies.
+    
+    Parameters
+    ----------
+    volume : [m3]
+        dirt in it, loose, >= 0
+    length : [m]
+        of the windrow, > 0
+    repose : [rad]
+        angle of repose, > 0 and < pi / 2
+    lean : [-]
+        against a parapet or in the open
+    
+    Returns
+    -------
+    [m2, m, m]
+        cross-section, width, height
+    
+    Formula
+    -------
+    A = V / L; against a parapet A = b h / 2 with h = b tan(phi): b = sqrt(2 A / tan(phi));
+    in the open A = b h / 2 with h = b tan(phi) / 2: b = 2 sqrt(A / tan(phi))
+    
+    Range
+    -----
+    a straight windrow of even section; flowing mud has no angle of repose.
+    
+    Errors
+    ------
+    InputError `debris.volume`, `debris.length`, `debris.repose` where out of range
+    
+    Source
+    ------
+    geometry of a triangle
+    
+    Verified by
+    -----------
+    tests/cpp/debris/test_windrow.cpp
+    """
 def workbook(estimate: Estimate, keys: collections.abc.Sequence[str]) -> dict[str, typing.Any]:
     """
     Cells with live formulas for figures and cost lines, by pricing the structure with a recording.
@@ -4731,5 +5812,35 @@ def write_estimate(estimate: Estimate, job: Job, stamp: collections.abc.Mapping[
     Verified by
     -----------
     tests/cpp/json/test_estimate_document.cpp
+    """
+def write_structures(inventory: Inventory) -> str:
+    """
+    Writes a list of structures whole.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        records
+    
+    Returns
+    -------
+    [text]
+        a JSON document that `read_structures` reads back to the bit
+    
+    Range
+    -----
+    records that `write_structure` accepts.
+    
+    Errors
+    ------
+    as `write_structure`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structures.cpp
     """
 __version__: str = '0.1.0'

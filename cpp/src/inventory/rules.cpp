@@ -89,7 +89,8 @@ class UsualNumbers {
     /// A single sign; '\0' stands for whatever else there is.
     char sign(Column column) const {
         const std::size_t i = position_[static_cast<std::size_t>(column)];
-        return fields_.length(i) == 1 ? fields_.row[fields_.begins[i]] : '\0';
+        const std::size_t begin = fields_.begins[i];
+        return fields_.length(i) == 1 ? fields_.row[begin] : '\0';
     }
 
     /// A number of one digit; `other` stands for whatever else there is.

@@ -2,6 +2,7 @@
 #include "csv.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate.hpp"
+#include "scupper/json/section_library.hpp"
 #include "scupper/json/structures.hpp"
 #include "structure_document.hpp"
 #include "structure_fields.hpp"
@@ -81,6 +82,10 @@ class Table {
         const std::string where = name_ + ":1: column " + header;
         detail::HeaderParts parts;
         const std::size_t field = field_named(header, parts);
+        if (field == detail::no_field && parts.key == girder_section_key) {
+            const LayoutField section{parts.key, parts.key, dim::none, 0.0, 0.0};
+            return {{header, section, std::nullopt}, true};
+        }
         if (field == detail::no_field) {
             const LayoutField& input =
                 layout_.fields()[layout_.at(estimate::full_key(parts.key), where)];
@@ -97,7 +102,8 @@ class Table {
     }
 
     const std::string* cell(const StructureRow& row, std::size_t field) const {
-        return of_field_[field] ? &row.cells[*of_field_[field]] : nullptr;
+        const std::optional<std::size_t>& column = of_field_[field];
+        return column ? &row.cells[*column] : nullptr;
     }
 
     std::string of_state(const StructureRow& row) const {
@@ -125,6 +131,14 @@ class Table {
     detail::StructureList list_;
 };
 
+/// What the section says stands before what was measured.
+void put_section(const std::string& name, const std::string& path, Structure& s) {
+    for (const Setting& setting : section_settings(name, path, path)) {
+        s.given.insert(s.given.begin(),
+                       {setting.key, certain(setting.value.guess.likely, Basis::measured)});
+    }
+}
+
 /// Reads cells into a record; one that cannot be used is a doubt.
 void Table::read_cells(const StructureRow& row, Structure& s) {
     const auto guarded = [&](const SheetColumn& column, const std::string& cell, auto&& read) {
@@ -140,7 +154,8 @@ void Table::read_cells(const StructureRow& row, Structure& s) {
         const std::size_t field = at++;
         const std::string_view name = key;
         if (text != nullptr && !text->empty() && name != "id" && name != "state") {
-            const SheetColumn& column = columns_[*of_field_[field]].sheet;
+            const std::size_t place = *of_field_[field];
+            const SheetColumn& column = columns_[place].sheet;
             guarded(column, *text, [&] { CellReader(column, *text)(value); });
         }
     });
@@ -151,6 +166,10 @@ void Table::read_cells(const StructureRow& row, Structure& s) {
         const std::string& text = row.cells[i];
         if (columns_[i].measured && !text.empty()) {
             guarded(column, text, [&] {
+                if (column.field.key == girder_section_key) {
+                    put_section(text, column.header, s);
+                    return;
+                }
                 const double si = detail::read_cell(text, column, context, column.header);
                 detail::check_cell(si, text, column, column.header);
                 s.given.push_back({column.field.key, certain(si, Basis::measured)});
