@@ -234,6 +234,9 @@ std::vector<std::string> structure_headers(UnitSystem units) {
 }
 
 std::string measured_header(std::string_view key, UnitSystem units) {
+    if (key == girder_section_key) {
+        return std::string(key); // its cells are names
+    }
     static const Layout layout = detail::measurable();
     const std::size_t at = layout.at(estimate::full_key(key), "structures");
     return std::string(key) + in_brackets(layout.fields()[at].dimension, units);

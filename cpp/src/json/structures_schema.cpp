@@ -70,8 +70,10 @@ Form structure() {
     properties["id"] = {{"type", "string"}, {"minLength", 1}};
     properties["state"] = {{"type", "string"}, {"pattern", "^([0-9]{2})?$"}};
     Form given = inputs();
-    for (auto& [pattern, form] : given["patternProperties"].items()) {
-        form = or_null(form);
+    for (const char* const members : {"properties", "patternProperties"}) {
+        for (auto& [key, form] : given[members].items()) {
+            form = or_null(form);
+        }
     }
     properties["given"] = given;
     return closed(properties, {"id"});
