@@ -95,6 +95,8 @@ void bind_hydraulics(py::module_& m) {
           doc("hydraulics::water_kinematic_viscosity"), arg("temperature"));
     m.def("water_vapour_pressure", over_arrays(&h::water_vapour_pressure<double>),
           doc("hydraulics::water_vapour_pressure"), arg("temperature"));
+    m.attr("bucket_reaction") = h::bucket_reaction;
+    m.attr("one_person_reaction") = h::one_person_reaction;
     m.def("npsh_available",
           over_arrays<Length<>, const Pressure<>&, const Pressure<>&, const Length<>&,
                       const Length<>&, const Density<>&>(&h::npsh_available<double>),

@@ -115,25 +115,38 @@ def result(si: FloatArray, unit: str) -> Quantity:
     return in_pint(si if si.ndim else float(si), unit)
 
 
+def single(name: str, value: Any, like: str, units: Units) -> float:
+    """A single SI value; an array is refused."""
+    given = Arguments(units)
+    given.add(name, value, like)
+    (si,) = given.shaped()
+    if si.ndim:
+        raise InputError("arguments.shape", name, f"an array {si.shape}", "one value")
+    return float(si)
+
+
 def answer(
     core: Callable[..., FloatArray], unit: str, units: Units, /, **given: tuple[Any, str]
 ) -> Quantity:
     """The core's function of arguments, each with a unit of its dimension, as a pint quantity."""
-    arguments = Arguments(units)
-    for name, (value, like) in given.items():
-        arguments.add(name, value, like)
-    return result(core(*arguments.shaped(single=True)), unit)
+    return result(_called(core, units, given), unit)
 
 
 def plain(
     core: Callable[..., FloatArray], units: Units, /, **given: tuple[Any, str]
 ) -> float | FloatArray:
     """The same where the answer is a plain number."""
+    numbers = _called(core, units, given)
+    return numbers if numbers.ndim else float(numbers)
+
+
+def _called(
+    core: Callable[..., FloatArray], units: Units, given: Mapping[str, tuple[Any, str]]
+) -> FloatArray:
     arguments = Arguments(units)
     for name, (value, like) in given.items():
         arguments.add(name, value, like)
-    numbers = core(*arguments.shaped(single=True))
-    return numbers if numbers.ndim else float(numbers)
+    return core(*arguments.shaped(single=True))
 
 
 def described_by(core: Callable[..., Any]) -> Callable[[F], F]:

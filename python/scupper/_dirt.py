@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import Arguments, Units, answer, described_by, plain, result
-from scupper._frames import frame, suffixed
+from scupper._frames import with_units
 from scupper.errors import UnknownNameError
 
 if TYPE_CHECKING:
@@ -157,7 +156,7 @@ def densities(units: str = "us") -> pd.DataFrame:
         material, moisture; density and repose (angle), each likely, ``_low``, ``_high``,
         ``_source`` and ``_date``; note. NaN: not known.
     """
-    return _table(_core.dirt_densities(units))
+    return with_units(_core.dirt_densities(units))
 
 
 def published_densities(units: str = "us") -> pd.DataFrame:
@@ -173,7 +172,7 @@ def published_densities(units: str = "us") -> pd.DataFrame:
     pandas.DataFrame
         material, moisture, density, source, date, basis (seen, computed, memory), note.
     """
-    return _table(_core.published_densities(units))
+    return with_units(_core.published_densities(units))
 
 
 def build_ups(units: str = "us") -> pd.DataFrame:
@@ -189,7 +188,7 @@ def build_ups(units: str = "us") -> pd.DataFrame:
     pandas.DataFrame
         since, key of the job's inputs, low, likely, high, unit, source, date, note.
     """
-    return _table(_core.build_ups(units))
+    return with_units(_core.build_ups(units))
 
 
 def street_loads(units: str = "us") -> pd.DataFrame:
@@ -205,8 +204,4 @@ def street_loads(units: str = "us") -> pd.DataFrame:
     pandas.DataFrame
         street, line_mass, source, date, basis, note.
     """
-    return _table(_core.street_loads(units))
-
-
-def _table(columns: Iterable[tuple[str, str, Any]]) -> pd.DataFrame:
-    return frame({suffixed(name, unit): values for name, unit, values in columns})
+    return with_units(_core.street_loads(units))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
@@ -29,6 +29,11 @@ def words(codes: np.ndarray[Any, Any], names: Sequence[str]) -> Any:
     import pandas as pd
 
     return pd.Categorical.from_codes(codes.astype("int8"), categories=pd.Index(list(names)))
+
+
+def with_units(columns: Iterable[tuple[str, str, Any]]) -> pd.DataFrame:
+    """A table of columns of name, unit and values; the units stand in the names."""
+    return frame({suffixed(name, unit): values for name, unit, values in columns})
 
 
 def suffixed(name: str, unit: str) -> str:

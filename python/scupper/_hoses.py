@@ -2,11 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from scupper import _core
-from scupper._frames import frame, suffixed
+from scupper._frames import with_units
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -27,7 +26,7 @@ def hoses(units: str = "us") -> pd.DataFrame:
         coefficient (psi per 100 ft at (100 gpm)²) and working pressure, each likely, ``_low``,
         ``_high``, ``_source`` and ``_date``. NaN: nobody published one.
     """
-    return _table(_core.hoses(units))
+    return with_units(_core.hoses(units))
 
 
 def fittings() -> pd.DataFrame:
@@ -39,7 +38,7 @@ def fittings() -> pd.DataFrame:
         name; the loss coefficient K, referred to the bore of the hose it stands in, likely,
         ``_low``, ``_high``, ``_source`` and ``_date``; note.
     """
-    return _table(_core.fittings())
+    return with_units(_core.fittings())
 
 
 def published_coefficients(units: str = "us") -> pd.DataFrame:
@@ -56,8 +55,4 @@ def published_coefficients(units: str = "us") -> pd.DataFrame:
         hose, coefficient (psi per 100 ft at (100 gpm)²), flow where a table implies it, source,
         date, basis (seen, computed, memory), note.
     """
-    return _table(_core.published_coefficients(units))
-
-
-def _table(columns: Iterable[tuple[str, str, Any]]) -> pd.DataFrame:
-    return frame({suffixed(name, unit): values for name, unit, values in columns})
+    return with_units(_core.published_coefficients(units))

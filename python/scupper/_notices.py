@@ -12,9 +12,11 @@ from scupper.units import registry
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
 
-#: What a person holds: from a bucket, and standing alone. Source: common practice.
-BUCKET_REACTION = (25, "lbf")
-ONE_PERSON_REACTION = (60, "lbf")
+#: What a person holds [N], the greater first.
+_HELD = (
+    (_core.one_person_reaction, "more than one person holds"),
+    (_core.bucket_reaction, "too much from a bucket"),
+)
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
@@ -26,7 +28,7 @@ def warnings_of(estimate: Estimate) -> list[str]:
 
 
 def _shortfalls(estimate: Estimate) -> Iterator[str]:
-    for row in _core.shortfalls(estimate._core):
+    for row in estimate._shortfalls:
         line = row["method"].replace("_", " ")
         found = (
             f"the {line} has {row['flow']} at {row['pressure']} at the tip, less than "
@@ -73,13 +75,11 @@ def _reaction(estimate: Estimate) -> Iterator[str]:
         if not estimate._core.is_hand_held(method):
             continue
         line = method.replace("_", " ")
-        if nozzle.reaction > quantity(*ONE_PERSON_REACTION):
-            yield (
-                f"nozzle reaction of the {line} {nozzle.reaction_text}: more than one person holds "
-                f"({ONE_PERSON_REACTION[0]} lbf, common practice); the employer's rules decide"
-            )
-        elif nozzle.reaction > quantity(*BUCKET_REACTION):
-            yield (
-                f"nozzle reaction of the {line} {nozzle.reaction_text}: too much from a bucket "
-                f"({BUCKET_REACTION[0]} lbf, common practice); the employer's rules decide"
-            )
+        for limit, what in _HELD:
+            if nozzle.reaction > quantity(limit, "N"):
+                yield (
+                    f"nozzle reaction of the {line} {nozzle.reaction_text}: {what} "
+                    f"({_core.format_quantity(limit, 'lbf', 4)}, common practice); the employer's "
+                    "rules decide"
+                )
+                break

@@ -13,7 +13,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from scupper import _core, _report
-from scupper._arguments import Arguments, Units, described_by, result
+from scupper._arguments import Arguments, Units, described_by, result, single
 from scupper._core import kind_by_record
 from scupper._frames import frame
 from scupper.errors import InputError
@@ -156,7 +156,7 @@ def window(demand: Any, capacity: Any, *, units: Units = None) -> Window:
     if hours.ndim != 1:
         raise InputError("arguments.shape", "demand", f"an array {hours.shape}", "one row of hours")
     return Window(
-        *_core.closure_window(hours.tolist(), _one("capacity", capacity, "each/s", units))
+        *_core.closure_window(hours.tolist(), single("capacity", capacity, "each/s", units))
     )
 
 
@@ -257,11 +257,11 @@ def plan(
 ) -> Plan:
     """One site, one plan: no arrays. `lanes_closed` 0 stands for as many as the kind says."""
     given = {
-        "speed": _one("speed", speed, "m/s", units),
-        "lane_width": _one("lane_width", lane_width, "m", units),
-        "shoulder_width": _one("shoulder_width", shoulder_width, "m", units),
-        "work_length": _one("work_length", work_length, "m", units),
-        "downgrade": _one("downgrade", downgrade, "1", units),
+        "speed": single("speed", speed, "m/s", units),
+        "lane_width": single("lane_width", lane_width, "m", units),
+        "shoulder_width": single("shoulder_width", shoulder_width, "m", units),
+        "work_length": single("work_length", work_length, "m", units),
+        "downgrade": single("downgrade", downgrade, "1", units),
     }
     return Plan(
         _core.closure_plan(
@@ -273,16 +273,6 @@ def plan(
             **given,
         )
     )
-
-
-def _one(name: str, value: Any, like: str, units: Units) -> float:
-    """A single SI value; an array is refused."""
-    given = Arguments(units)
-    given.add(name, value, like)
-    (si,) = given.shaped()
-    if si.ndim:
-        raise InputError("arguments.shape", name, f"an array {si.shape}", "one value")
-    return float(si)
 
 
 def _elements(columns: Mapping[str, Any]) -> pd.DataFrame:

@@ -161,6 +161,11 @@ class Estimate:
         return warnings_of(self)
 
     @cached_property
+    def _shortfalls(self) -> list[dict[str, Any]]:
+        """Nozzles that fall short; every remedy is priced, so they are looked for once."""
+        return _core.shortfalls(self._core)
+
+    @cached_property
     def remedies(self) -> pd.DataFrame:
         """What mends a nozzle that falls short, the cheapest first: method, remedy, flow and
         pressure at the tip with it, total and change of the total in `currency`.
@@ -170,7 +175,7 @@ class Estimate:
         """
         rows = [
             (short["method"], what, flow, pressure, total, total - self.cost.total)
-            for short in _core.shortfalls(self._core)
+            for short in self._shortfalls
             for what, flow, pressure, total in short["remedies"]
         ]
         columns = zip(*rows, strict=True) if rows else [[]] * len(_REMEDIES)

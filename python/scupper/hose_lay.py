@@ -21,7 +21,7 @@ from functools import cached_property
 from typing import TYPE_CHECKING, Any, NamedTuple
 
 from scupper import _core, _report
-from scupper._arguments import Arguments, Units, described_by
+from scupper._arguments import Arguments, Units, described_by, single
 from scupper._files import read_text, write_whole
 from scupper._frames import frame, suffixed
 from scupper.errors import InputError
@@ -243,7 +243,7 @@ class HoseLay:
     @described_by(_core.HoseLay.pump_pressure_for)
     def pump_pressure_for(self, nozzle: str, pressure: Any, *, units: Units = None) -> Quantity:
         """`nozzle` by its name."""
-        wanted = _one("pressure", pressure, "Pa", units)
+        wanted = single("pressure", pressure, "Pa", units)
         return in_pint(self._core.pump_pressure_for(nozzle, wanted), "Pa")
 
     @described_by(_core.HoseLay.longest_hose)
@@ -251,7 +251,7 @@ class HoseLay:
         self, segment: str, nozzle: str, pressure: Any, *, units: Units = None
     ) -> Quantity:
         """`segment` and `nozzle` by their names."""
-        wanted = _one("pressure", pressure, "Pa", units)
+        wanted = single("pressure", pressure, "Pa", units)
         return in_pint(self._core.longest_hose(segment, nozzle, wanted), "m")
 
     @described_by(_core.HoseLay.greatest_lift)
@@ -259,13 +259,13 @@ class HoseLay:
         self, segment: str, nozzle: str, pressure: Any, *, units: Units = None
     ) -> Quantity:
         """`segment` and `nozzle` by their names."""
-        wanted = _one("pressure", pressure, "Pa", units)
+        wanted = single("pressure", pressure, "Pa", units)
         return in_pint(self._core.greatest_lift(segment, nozzle, wanted), "m")
 
     @described_by(_core.HoseLay.nozzle_bore_for)
     def nozzle_bore_for(self, nozzle: str, flow: Any, *, units: Units = None) -> Quantity:
         """`nozzle` by its name."""
-        wanted = _one("flow", flow, "m3/s", units)
+        wanted = single("flow", flow, "m3/s", units)
         return in_pint(self._core.nozzle_bore_for(nozzle, wanted), "m")
 
     @described_by(_core.HoseLay.nozzle_count)
@@ -273,7 +273,7 @@ class HoseLay:
         self, nozzle: str, pressure: Any, *, leg: str | None = None, units: Units = None
     ) -> int:
         """`leg` by its name; None repeats the nozzle alone, where it is."""
-        wanted = _one("pressure", pressure, "Pa", units)
+        wanted = single("pressure", pressure, "Pa", units)
         return int(self._core.nozzle_count(nozzle, leg or "", wanted))
 
     @described_by(_core.HoseLay.smallest_bore)
@@ -287,7 +287,7 @@ class HoseLay:
         units: Units = None,
     ) -> Quantity:
         """Of any size, or of a list of `bores`."""
-        wanted = _one("pressure", pressure, "Pa", units)
+        wanted = single("pressure", pressure, "Pa", units)
         list_si = None
         if bores is not None:
             given = Arguments(units)
@@ -299,13 +299,3 @@ class HoseLay:
     def __repr__(self) -> str:
         count = f"{len(self.segments)} segments, {len(self.nozzles)} nozzles"
         return f"<HoseLay {self.name!r}: {count}>"
-
-
-def _one(name: str, value: Any, like: str, units: Units) -> float:
-    """A single SI value; an array is refused."""
-    given = Arguments(units)
-    given.add(name, value, like)
-    (si,) = given.shaped()
-    if si.ndim:
-        raise InputError("arguments.shape", name, f"an array {si.shape}", "one value")
-    return float(si)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._core import Structure
-from scupper._frames import frame, suffixed, words
+from scupper._frames import frame, suffixed, with_units, words
 from scupper._progress import Progress, told
 from scupper.inventory import Inventory, gathered
 
@@ -84,8 +84,7 @@ def sections(units: str = "us") -> pd.DataFrame:
         face); area within the outline (of a box with its void) and as printed, with the basis and
         source of that; source and date of the outline.
     """
-    columns = _core.girder_sections(units)
-    return frame({suffixed(name, unit): values for name, unit, values in columns})
+    return with_units(_core.girder_sections(units))
 
 
 def keys() -> pd.DataFrame:

@@ -135,7 +135,7 @@ class ElementReader {
                 return;
             }
             if (tag->closes) {
-                fields[tag->name] = detail::trimmed(trimmed_lines(tag->before));
+                fields[tag->name] = trimmed_lines(tag->before);
             }
         }
         reject(fields, line, "the file ends", "the last record is cut off");
@@ -201,8 +201,7 @@ class ElementReader {
 
     void reject(const Fields& fields, std::uint64_t line, std::string_view found,
                 std::string_view reason) {
-        found_.rejected.push_back({0, line, state_of(fields),
-                                   cleaned(text_of(fields, "STRUCNUM")),
+        found_.rejected.push_back({0, line, state_of(fields), cleaned(text_of(fields, "STRUCNUM")),
                                    detail::excerpt(found), std::string(reason)});
     }
 

@@ -2,8 +2,6 @@
 
 #include "scupper/error.hpp"
 
-#include <algorithm>
-
 namespace scupper {
 
 namespace {
@@ -11,18 +9,8 @@ namespace {
 template <class Kind>
 const Kind& kind_of(const std::vector<Kind>& kinds, const char* id, std::string_view name,
                     const std::string& path) {
-    const auto found =
-        std::find_if(kinds.begin(), kinds.end(), [&](const Kind& k) { return k.name == name; });
-    if (found != kinds.end()) {
-        return *found;
-    }
-    std::vector<std::string_view> known;
-    for (const Kind& k : kinds) {
-        known.push_back(k.name);
-    }
-    const std::string near = nearest_name(name, known);
-    throw UnknownNameError({id, path, "\"" + std::string(name) + "\"",
-                            near.empty() ? "a name of the hose library" : "\"" + near + "\"?"});
+    return entry_of(
+        kinds, [](const Kind& k) { return k.name; }, name, id, path, "hose library");
 }
 
 } // namespace

@@ -62,19 +62,9 @@ std::vector<std::pair<std::string_view, double>> dimensions_of(const GirderSecti
 
 const GirderSection& section_of(const SectionLibrary& library, std::string_view name,
                                 const std::string& path) {
-    const auto& all = library.sections;
-    const auto found = std::find_if(all.begin(), all.end(),
-                                    [&](const GirderSection& s) { return s.name == name; });
-    if (found != all.end()) {
-        return *found;
-    }
-    std::vector<std::string_view> known;
-    for (const GirderSection& s : all) {
-        known.push_back(s.name);
-    }
-    const std::string near = nearest_name(name, known);
-    throw UnknownNameError({"girder.section", path, "\"" + std::string(name) + "\"",
-                            near.empty() ? "a name of the section library" : "\"" + near + "\"?"});
+    return entry_of(
+        library.sections, [](const GirderSection& s) { return s.name; }, name, "girder.section",
+        path, "section library");
 }
 
 } // namespace scupper::takeoff

@@ -5,6 +5,7 @@
 #include <array>
 #include <random>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace scupper;
@@ -54,6 +55,23 @@ TEST_CASE("one removed letter is one step") {
         std::string shorter = word;
         shorter.erase(engine() % word.size(), 1);
         REQUIRE(edit_distance(word, shorter) == 1);
+    }
+}
+
+TEST_CASE("an entry is found by its name, and an unknown one is refused with the nearest") {
+    const std::vector<std::string> list{"gutter", "girder"};
+    const auto itself = [](const std::string& name) { return name; };
+    CHECK(&entry_of(list, itself, "girder", "test.name", "here", "list") == &list[1]);
+    for (const auto& [wrong, allowed] :
+         {std::pair{"guter", "\"gutter\"?"}, std::pair{"parapet", "a name of the list"}}) {
+        try {
+            entry_of(list, itself, wrong, "test.name", "here", "list");
+            FAIL("was accepted");
+        } catch (const UnknownNameError& e) {
+            CHECK(e.id() == "test.name");
+            CHECK(e.path() == "here");
+            CHECK(e.allowed() == allowed);
+        }
     }
 }
 
