@@ -3,15 +3,12 @@
 #include "bytes.hpp"
 #include "consistency.hpp"
 #include "fixed.hpp"
+#include "memory.hpp"
 #include "scupper/error.hpp"
 #include "text.hpp"
 
 #include <algorithm>
 #include <utility>
-
-#if defined(__linux__)
-#include <sys/mman.h>
-#endif
 
 namespace scupper::inventory::detail {
 
@@ -30,18 +27,6 @@ std::string_view without_mark(std::string_view line, const std::string& name) {
         throw FileError({"inventory.header", name, "UTF-16 text", "UTF-8 or Latin-1 text"});
     }
     return line.substr(line.substr(0, 3) == "\xEF\xBB\xBF" ? 3 : 0);
-}
-
-/// A hint that saves most of the time in which the system hands out memory page by page.
-void ask_for_large_pages([[maybe_unused]] void* begin, [[maybe_unused]] std::size_t bytes) {
-#if defined(__linux__)
-    constexpr std::uintptr_t page = 4096;
-    const auto first = (reinterpret_cast<std::uintptr_t>(begin) + page - 1) / page * page;
-    const auto last = (reinterpret_cast<std::uintptr_t>(begin) + bytes) / page * page;
-    if (first < last) {
-        madvise(reinterpret_cast<void*>(first), last - first, MADV_HUGEPAGE);
-    }
-#endif
 }
 
 } // namespace
@@ -147,10 +132,9 @@ void Reader::reserve(std::size_t row) {
     constexpr std::uint64_t most = 4'000'000; // more are likely no structures
     const std::uint64_t likely = std::min(expected_ / (row + 1) * 21 / 20 + 1, most);
     const auto room = static_cast<std::size_t>(std::min<std::uint64_t>(likely, most_));
-    inventory_.structures.reserve(room);
-    ask_for_large_pages(inventory_.structures.data(), room * sizeof(Structure));
+    reserve_large(inventory_.structures, room);
+    reserve_large(hashes_, room);
     inventory_.index_.reserve(room);
-    hashes_.reserve(room);
 }
 
 void Reader::read_row(const Line& line) {

@@ -89,7 +89,7 @@ class UsualNumbers {
     /// A single sign; '\0' stands for whatever else there is.
     char sign(Column column) const {
         const std::size_t i = position_[static_cast<std::size_t>(column)];
-        return fields_.length(i) == 1 ? fields_.row[fields_.begins[i]] : '\0';
+        return fields_.length(i) == 1 ? *fields_.begin(i) : '\0';
     }
 
     /// A number of one digit; `other` stands for whatever else there is.
@@ -120,7 +120,7 @@ class UsualNumbers {
     Cell at(Column column) const {
         const std::size_t i = position_[static_cast<std::size_t>(column)];
         const std::size_t length = fields_.length(i);
-        return {fields_.row + fields_.begins[i], length, length - 1 < 8};
+        return {fields_.begin(i), length, length - 1 < 8};
     }
 
     Fields fields_;

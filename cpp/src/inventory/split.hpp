@@ -38,10 +38,11 @@ struct Fields {
     std::uint32_t gap = 0;
     bool quoted = false; ///< whether texts stand in quotes
 
+    const char* begin(std::size_t i) const { return row + begins[i]; }
     /// How long a field is, quotes and all [byte].
     std::size_t length(std::size_t i) const { return ends[i] - gap - begins[i]; }
     /// A field as it stands in the file, quotes and all.
-    std::string_view at(std::size_t i) const { return {row + begins[i], length(i)}; }
+    std::string_view at(std::size_t i) const { return {begin(i), length(i)}; }
 };
 
 /// Cuts rows of the delimited form into fields; keeps the room for their places from row to row.

@@ -97,7 +97,8 @@ class Table {
     }
 
     const std::string* cell(const StructureRow& row, std::size_t field) const {
-        return of_field_[field] ? &row.cells[*of_field_[field]] : nullptr;
+        const std::optional<std::size_t> column = of_field_[field];
+        return column ? &row.cells[*column] : nullptr;
     }
 
     std::string of_state(const StructureRow& row) const {
@@ -140,7 +141,8 @@ void Table::read_cells(const StructureRow& row, Structure& s) {
         const std::size_t field = at++;
         const std::string_view name = key;
         if (text != nullptr && !text->empty() && name != "id" && name != "state") {
-            const SheetColumn& column = columns_[*of_field_[field]].sheet;
+            const std::size_t place = *of_field_[field];
+            const SheetColumn& column = columns_[place].sheet;
             guarded(column, *text, [&] { CellReader(column, *text)(value); });
         }
     });
