@@ -1,7 +1,5 @@
 #include "scupper/inventory/id_index.hpp"
 
-#include "memory.hpp"
-
 #include <algorithm>
 #include <bit>
 #include <cstring>
@@ -42,9 +40,7 @@ void IdIndex::place(Slot slot) {
 }
 
 void IdIndex::grow(std::size_t slots) {
-    const std::vector<Slot> before = std::exchange(slots_, {});
-    reserve_large(slots_, slots);
-    slots_.resize(slots);
+    const std::vector<Slot> before = std::exchange(slots_, std::vector<Slot>(slots));
     for (const Slot& slot : before) {
         if (slot.position != none) {
             place(slot);

@@ -37,6 +37,7 @@ struct Fields {
     const std::uint32_t* ends = nullptr;   ///< the byte after each field, and `gap` more
     std::uint32_t gap = 0;
     bool quoted = false; ///< whether texts stand in quotes
+    bool plain = false;  ///< whether no text has anything to decode
 
     const char* begin(std::size_t i) const { return row + begins[i]; }
     /// How long a field is, quotes and all [byte].
@@ -62,7 +63,8 @@ class Splitter {
 
     /// The fields of the row that was split last.
     Fields fields(std::string_view row) const {
-        return {row.data(), starts_.fields.data(), starts_.fields.data() + 1, 1, true};
+        return {row.data(), starts_.fields.data(), starts_.fields.data() + 1, 1,
+                true,       starts_.plain};
     }
 
   private:
