@@ -101,17 +101,18 @@ inline PlainNumber plain_number(const char* bytes, std::size_t length, unsigned 
 inline std::uint64_t text_hash(std::string_view text) {
     constexpr std::uint64_t golden = 0x9e3779b97f4a7c15ULL; // 2^64 over the golden ratio, odd
     constexpr std::uint64_t other = 0xc2b2ae3d27d4eb4fULL;  // odd and without a pattern
-    std::uint64_t even = text.size();
-    std::uint64_t odd = other;
+    std::uint64_t one = text.size(); // two chains, so that neither waits for the other
+    std::uint64_t two = other;
     std::size_t at = 0;
-    for (; at + 16 <= text.size(); at += 16) { // two chains, so that neither waits for the other
-        even = std::rotl((even ^ word_of(text.data() + at)) * golden, 29);
-        odd = std::rotl((odd ^ word_of(text.data() + at + 8)) * other, 31);
+    for (; at + 32 <= text.size(); at += 32) {
+        const char* const bytes = text.data() + at;
+        one = std::rotl((one ^ word_of(bytes)) * golden, 29) + word_of(bytes + 8);
+        two = std::rotl((two ^ word_of(bytes + 16)) * other, 31) + word_of(bytes + 24);
     }
     for (; at < text.size(); at += 8) {
-        even = std::rotl((even ^ word_of(text.data() + at, text.size() - at)) * golden, 29);
+        one = std::rotl((one ^ word_of(text.data() + at, text.size() - at)) * golden, 29);
     }
-    std::uint64_t hash = (even ^ (odd >> 32U) ^ odd) * golden;
+    std::uint64_t hash = (one ^ (two >> 32U) ^ two * golden) * golden;
     hash = (hash ^ (hash >> 32U)) * other;
     return hash ^ (hash >> 29U);
 }

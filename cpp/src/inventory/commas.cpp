@@ -22,6 +22,7 @@ static_assert(padding >= block);
 struct Marks {
     std::uint64_t commas = 0;
     std::uint64_t quotes = 0; ///< also of # and &, which differ from " and ' as these do
+    std::uint64_t beyond_ascii = 0;
 };
 
 constexpr char quote_bits = '\'' & '"';
@@ -39,6 +40,7 @@ struct PlainBlock {
             const std::uint64_t word = word_of(bytes + i);
             marks.commas |= bits(marks_of(word, ',')) << i;
             marks.quotes |= bits(marks_of(word & eight_of(quote_mask), quote_bits)) << i;
+            marks.beyond_ascii |= word & eight_of(static_cast<char>(0x80));
         }
         return marks;
     }
@@ -63,8 +65,10 @@ struct WideBlock {
         const __m256i low = _mm256_loadu_si256(reinterpret_cast<const __m256i*>(bytes));
         const __m256i high = _mm256_loadu_si256(reinterpret_cast<const __m256i*>(bytes + 32));
         const __m256i mask = _mm256_set1_epi8(quote_mask);
+        const int beyond = _mm256_movemask_epi8(_mm256_or_si256(low, high));
         return {equal(low, high, ','),
-                equal(_mm256_and_si256(low, mask), _mm256_and_si256(high, mask), quote_bits)};
+                equal(_mm256_and_si256(low, mask), _mm256_and_si256(high, mask), quote_bits),
+                static_cast<std::uint32_t>(beyond)};
     }
 };
 #endif
@@ -87,6 +91,8 @@ template <class Block>
 [[gnu::always_inline]] inline std::size_t search(std::string_view row, Starts& starts) {
     std::uint32_t* const out = starts.fields.data();
     std::size_t count = 0;
+    std::size_t quotes = 0;
+    std::uint64_t beyond_ascii = 0;
     std::uint64_t after_comma = 1; // the first byte of the row begins a field
     for (std::size_t at = 0; at < row.size(); at += block) {
         const std::size_t rest = row.size() - at;
@@ -102,11 +108,14 @@ template <class Block>
                     static_cast<std::uint32_t>(count + Block::count(commas & before)));
             }
         }
+        quotes += Block::count(marks.quotes & within);
+        beyond_ascii |= marks.beyond_ascii; // what follows the row may be, which does no harm
         const std::size_t here = Block::count(commas);
         put_starts(commas, here, at, out + count + 1);
         after_comma = commas >> (block - 1);
         count += here;
     }
+    starts.plain = beyond_ascii == 0 && quotes == 2 * starts.texts.size();
     return count;
 }
 

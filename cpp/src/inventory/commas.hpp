@@ -15,6 +15,7 @@ inline constexpr std::size_t padding = 64;
 struct Starts {
     std::vector<std::uint32_t> fields; ///< byte where each field starts; the rest is of no use
     std::vector<std::uint32_t> texts;  ///< the fields that begin with a quotation sign
+    bool plain = false; ///< whether all is ASCII, with no &, and quotation signs only around texts
 };
 
 /// Finds the commas of a row and gives their number; a comma within a text counts like any other.

@@ -76,10 +76,10 @@ void FixedCutter::place_in_bytes(std::string_view row) {
 
 Fields FixedCutter::cut(std::string_view row) {
     if (is_record_length(row.size())) {
-        return {row.data(), begins_.data(), ends_.data(), 0, false};
+        return {row.data(), begins_.data(), ends_.data(), 0, false, false};
     }
     place_in_bytes(row);
-    return {row.data(), moved_begins_.data(), moved_ends_.data(), 0, false};
+    return {row.data(), moved_begins_.data(), moved_ends_.data(), 0, false, false};
 }
 
 } // namespace scupper::inventory::detail

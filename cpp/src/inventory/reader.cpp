@@ -9,10 +9,6 @@
 #include <algorithm>
 #include <utility>
 
-#if defined(__linux__)
-#include <sys/mman.h>
-#endif
-
 namespace scupper::inventory::detail {
 
 namespace {
@@ -30,18 +26,6 @@ std::string_view without_mark(std::string_view line, const std::string& name) {
         throw FileError({"inventory.header", name, "UTF-16 text", "UTF-8 or Latin-1 text"});
     }
     return line.substr(line.substr(0, 3) == "\xEF\xBB\xBF" ? 3 : 0);
-}
-
-/// A hint that saves most of the time in which the system hands out memory page by page.
-void ask_for_large_pages([[maybe_unused]] void* begin, [[maybe_unused]] std::size_t bytes) {
-#if defined(__linux__)
-    constexpr std::uintptr_t page = 4096;
-    const auto first = (reinterpret_cast<std::uintptr_t>(begin) + page - 1) / page * page;
-    const auto last = (reinterpret_cast<std::uintptr_t>(begin) + bytes) / page * page;
-    if (first < last) {
-        madvise(reinterpret_cast<void*>(first), last - first, MADV_HUGEPAGE);
-    }
-#endif
 }
 
 } // namespace
@@ -148,9 +132,8 @@ void Reader::reserve(std::size_t row) {
     const std::uint64_t likely = std::min(expected_ / (row + 1) * 21 / 20 + 1, most);
     const auto room = static_cast<std::size_t>(std::min<std::uint64_t>(likely, most_));
     inventory_.structures.reserve(room);
-    ask_for_large_pages(inventory_.structures.data(), room * sizeof(Structure));
-    inventory_.index_.reserve(room);
     hashes_.reserve(room);
+    inventory_.index_.reserve(room);
 }
 
 void Reader::read_row(const Line& line) {
@@ -176,6 +159,7 @@ bool Reader::cut_delimited(const Line& line) {
         splitter_.split(line.text, header_.fields); // what tells which row it is
     }
     fields_ = splitter_.fields(line.text);
+    fields_.plain = fields_.plain && !repaired_; // its quotes are not what they seem
     if (!right) {
         const bool few = count < header_.fields;
         reject(likely_state(count), likely(Column::number, count),
@@ -210,72 +194,70 @@ void Reader::read_named(const Line& line) {
         state_code_ = code;
         state_ = state_of(trimmed(code));
     }
-    const std::string& state = state_;
-    const std::string number = to_utf8(field(Column::number));
-    const std::string id(trimmed(number));
-    if (state.empty()) {
+    number_ = to_utf8(field(Column::number));
+    const std::string_view id = trimmed(number_);
+    if (state_.empty()) {
         reject({}, id, trimmed(code), "the state code is not a state's number");
     } else if (id.empty()) {
-        reject(state, {}, {}, "the structure number is blank");
+        reject(state_, {}, {}, "the structure number is blank");
     } else {
         inventory_.index_.prefetch(id);
-        read_kind(line, {state, id, number});
+        read_kind(line, id);
     }
 }
 
-void Reader::read_kind(const Line& line, const Names& names) {
+void Reader::read_kind(const Line& line, std::string_view id) {
     const std::string_view code = trimmed(field(Column::record_type));
     const RecordKind kind = kind_of(code);
     if (kind == RecordKind::route_under) {
         ++inventory_.routes_under;
     } else if (kind == RecordKind::unknown) {
-        reject(names.state, names.id, code, "the record type is not 1, 2 or A to Z");
+        reject(state_, id, code, "the record type is not 1, 2 or A to Z");
     } else {
-        add(line, names);
+        add(line, id);
     }
 }
 
 /// Adds the structure of a record, and takes it back where one was read before: by the time its
 /// fields are read the memory that tells so has come.
-void Reader::add(const Line& line, const Names& names) {
+void Reader::add(const Line& line, std::string_view id) {
     const std::size_t doubts = inventory_.doubts.size();
-    read_structure(names);
+    read_structure(id);
     const std::uint64_t hash = text_hash(line.text);
-    if (is_repeated(names, hash)) {
+    if (is_repeated(id, hash)) {
         inventory_.structures.pop_back();
         inventory_.doubts.resize(doubts);
         return;
     }
     const std::size_t position = inventory_.structures.size() - 1;
-    inventory_.index_.add(names.id, static_cast<std::uint32_t>(position));
+    inventory_.index_.add(id, static_cast<std::uint32_t>(position));
     hashes_.push_back(hash);
 }
 
 /// Whether a record of the structure was read before; then this one is rejected.
-bool Reader::is_repeated(const Names& names, std::uint64_t hash) {
+bool Reader::is_repeated(std::string_view id, std::uint64_t hash) {
     std::uint64_t line = 0;
     std::uint64_t row = 0;
-    if (const std::uint32_t first =
-            inventory_.index_.find(names.state, names.id, inventory_.structures);
+    if (const std::uint32_t first = inventory_.index_.find(state_, id, inventory_.structures);
         first != IdIndex::none) {
         line = inventory_.structures[first].line;
         row = hashes_[first];
-    } else if (const Seen::Entry* entry = seen_.find(names.state, names.id)) {
+    } else if (const Seen::Entry* entry = seen_.find(state_, id)) {
         line = entry->line;
         row = entry->row;
     } else {
         return false;
     }
-    reject(names.state, names.id, "first on line " + std::to_string(line),
+    reject(state_, id, "first on line " + std::to_string(line),
            row == hash ? "the same record again" : "second record of the same structure");
     return true;
 }
 
-void Reader::read_structure(const Names& names) {
+void Reader::read_structure(std::string_view id) {
     Structure& structure = inventory_.structures.emplace_back();
-    structure.state = names.state;
-    structure.id = names.id;
-    structure.number = names.number;
+    structure.state = state_;
+    structure.id = id;
+    structure.number = number_;
     structure.line = line_;
     const Record record{header_, fields_, structure, inventory_.doubts, 0};
     if (repaired_) {
@@ -307,9 +289,10 @@ std::string Reader::likely_state(std::size_t count) const {
     return state_of(likely(Column::state, count));
 }
 
-void Reader::reject(const std::string& state, const std::string& id, std::string_view found,
+void Reader::reject(std::string_view state, std::string_view id, std::string_view found,
                     std::string_view reason) {
-    inventory_.rejected.push_back({0, line_, state, id, excerpt(found), std::string(reason)});
+    inventory_.rejected.push_back(
+        {0, line_, std::string(state), std::string(id), excerpt(found), std::string(reason)});
 }
 
 } // namespace scupper::inventory::detail

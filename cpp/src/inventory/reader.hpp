@@ -37,12 +37,6 @@ class Reader {
     const std::string& name() const { return name_; }
 
   private:
-    struct Names {
-        const std::string& state;
-        const std::string& id;
-        std::string_view number;
-    };
-
     void keep(std::string_view part);
     void read_kept(bool ended);
     void read_line(Line line);
@@ -52,14 +46,14 @@ class Reader {
     bool cut_delimited(const Line& line);
     bool cut_fixed(const Line& line);
     void read_named(const Line& line);
-    void read_kind(const Line& line, const Names& names);
-    bool is_repeated(const Names& names, std::uint64_t hash);
-    void add(const Line& line, const Names& names);
-    void read_structure(const Names& names);
+    void read_kind(const Line& line, std::string_view id);
+    bool is_repeated(std::string_view id, std::uint64_t hash);
+    void add(const Line& line, std::string_view id);
+    void read_structure(std::string_view id);
     std::string_view field(Column column) const;
     std::string likely(Column column, std::size_t count) const;
     std::string likely_state(std::size_t count) const;
-    void reject(const std::string& state, const std::string& id, std::string_view found,
+    void reject(std::string_view state, std::string_view id, std::string_view found,
                 std::string_view reason);
 
     std::string name_;
@@ -78,6 +72,7 @@ class Reader {
     std::uint64_t line_ = 0;
     std::string state_code_; ///< what the row before had, and what it means
     std::string state_;
+    std::string number_;                ///< of the row at hand, padding kept
     Seen seen_;                         ///< structures of former pieces
     std::vector<std::uint64_t> hashes_; ///< of the rows of the structures
     Inventory inventory_;

@@ -2,6 +2,7 @@
 
 #include "rule_tables.hpp"
 #include "scupper/quantity/factors.hpp"
+#include "usual_numbers.hpp"
 
 #include <cmath>
 #include <cstddef>
@@ -189,13 +190,13 @@ void check_trucks(const Record& record) {
 
 void read_texts(const Record& record) {
     Structure& s = record.structure;
-    put_text(record.raw(Column::district), s.district);
-    put_text(record.raw(Column::carries), s.carries);
-    put_text(record.raw(Column::crosses), s.crosses);
-    put_text(record.raw(Column::location), s.location);
+    put_text(record.raw(Column::district), record.fields.plain, s.district);
+    put_text(record.raw(Column::carries), record.fields.plain, s.carries);
+    put_text(record.raw(Column::crosses), record.fields.plain, s.crosses);
+    put_text(record.raw(Column::location), record.fields.plain, s.location);
     const std::string_view route = record.text(Column::route);
     if (route.find_first_not_of('0') != std::string_view::npos) {
-        put_text(route, s.route);
+        put_text(route, record.fields.plain, s.route);
     }
 }
 
@@ -212,7 +213,7 @@ void read_border(const Record& record) {
     }
     const std::string_view number = record.text(Column::border_number);
     if (number.find_first_not_of("_0") != std::string_view::npos) { // a filler in some files
-        put_text(number, s.border_number);
+        put_text(number, record.fields.plain, s.border_number);
     }
 }
 

@@ -47,10 +47,13 @@ inline constexpr std::string_view reason_blank = "blank, where the guide asks fo
 inline constexpr std::string_view reason_number = "not a number";
 inline constexpr std::string_view reason_code = "not a code of the guide";
 
-/// The number in a column where it can be used; a doubt where it cannot.
-std::optional<double> number_of(const Record& record, Column column, const NumberBounds& bounds);
-/// The whole number in a column where it can be used; a doubt where it cannot.
-std::optional<int> integer_of(const Record& record, Column column, const IntegerBounds& bounds);
+/// A number that is written unusually, padded, quoted, signed or long; a doubt where it cannot be
+/// used.
+std::optional<double> unusual_number(const Record& record, Column column,
+                                     const NumberBounds& bounds);
+/// A whole number that is written unusually; a doubt where it cannot be used.
+std::optional<int> unusual_integer(const Record& record, Column column,
+                                   const IntegerBounds& bounds);
 
 /// Reads every field whose rule is no more than bounds or a list of codes.
 void read_by_rule(const Record& record);

@@ -1,10 +1,9 @@
 // Reads the items of the tables of rules.
 
-#include "bytes.hpp"
 #include "record.hpp"
 #include "rule_tables.hpp"
+#include "usual_numbers.hpp"
 
-#include <array>
 #include <cstddef>
 #include <utility>
 
@@ -36,18 +35,6 @@ std::optional<T> unusual(const Record& record, Column column, const Bounds<T>& b
     return std::nullopt;
 }
 
-std::optional<double> unusual_number(const Record& record, Column column,
-                                     const NumberBounds& bounds) {
-    const unsigned implied = record.header.implied(column);
-    return unusual<double>(record, column, bounds,
-                           [implied](std::string_view text) { return read_number(text, implied); });
-}
-
-std::optional<int> unusual_integer(const Record& record, Column column,
-                                   const IntegerBounds& bounds) {
-    return unusual<int>(record, column, bounds, read_integer);
-}
-
 [[gnu::noinline]] void read_unusual(const Record& record, const DimensionRule& rule) {
     const auto value = unusual_number(record, rule.column, rule.bounds);
     if (value && !rule.is_none(*value)) {
@@ -68,66 +55,6 @@ std::optional<int> unusual_integer(const Record& record, Column column,
         record.structure.codes.*rule.member = *value;
     }
 }
-
-/// The usual way numbers are written, without a look at what else they might be.
-class UsualNumbers {
-  public:
-    explicit UsualNumbers(const Record& record)
-        : fields_(record.fields), position_(record.header.position.data()),
-          decimals_(record.header.decimals.data()) {}
-
-    /// A whole number; `other` stands for whatever else there is.
-    int integer(Column column, int other) const {
-        const Cell cell = at(column);
-        if (!cell.usual) {
-            return other;
-        }
-        const std::uint64_t digits = digit_word(cell.bytes, cell.length);
-        return any_above_nine(digits) ? other : static_cast<int>(joined_digits(digits));
-    }
-
-    /// A single sign; '\0' stands for whatever else there is.
-    char sign(Column column) const {
-        const std::size_t i = position_[static_cast<std::size_t>(column)];
-        const std::size_t begin = fields_.begins[i];
-        return fields_.length(i) == 1 ? fields_.row[begin] : '\0';
-    }
-
-    /// A number of one digit; `other` stands for whatever else there is.
-    int digit(Column column, int other) const {
-        const int value = sign(column) - '0';
-        return value >= 0 && value <= 9 ? value : other;
-    }
-
-    /// A number; NaN stands for whatever else there is.
-    double number(Column column) const {
-        static constexpr std::array<double, 8> power{1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7};
-        const Cell cell = at(column);
-        if (!cell.usual) {
-            return not_recorded;
-        }
-        const unsigned implied = decimals_[static_cast<std::size_t>(column)];
-        const PlainNumber plain = plain_number(cell.bytes, cell.length, implied);
-        return plain.valid ? plain.digits / power[plain.decimals] : not_recorded;
-    }
-
-  private:
-    struct Cell {
-        const char* bytes;
-        std::size_t length;
-        bool usual;
-    };
-
-    Cell at(Column column) const {
-        const std::size_t i = position_[static_cast<std::size_t>(column)];
-        const std::size_t length = fields_.length(i);
-        return {fields_.row + fields_.begins[i], length, length - 1 < 8};
-    }
-
-    Fields fields_;
-    const std::uint16_t* position_;
-    const std::uint8_t* decimals_;
-};
 
 [[gnu::noinline]] void read_unusual(const Record& record, const CodeRule& rule) {
     const std::string_view code = text_of(record, rule.column, rule.may_be_blank);
@@ -196,16 +123,16 @@ void read_all(const Record& record) {
 
 } // namespace
 
-std::optional<double> number_of(const Record& record, Column column, const NumberBounds& bounds) {
-    const double number = UsualNumbers(record).number(column);
-    const bool usual = number >= bounds.low && number <= bounds.high;
-    return usual ? number : unusual_number(record, column, bounds);
+std::optional<double> unusual_number(const Record& record, Column column,
+                                     const NumberBounds& bounds) {
+    const unsigned implied = record.header.implied(column);
+    return unusual<double>(record, column, bounds,
+                           [implied](std::string_view text) { return read_number(text, implied); });
 }
 
-std::optional<int> integer_of(const Record& record, Column column, const IntegerBounds& bounds) {
-    const int number = UsualNumbers(record).integer(column, bounds.low - 1);
-    const bool usual = number >= bounds.low && number <= bounds.high;
-    return usual ? number : unusual_integer(record, column, bounds);
+std::optional<int> unusual_integer(const Record& record, Column column,
+                                   const IntegerBounds& bounds) {
+    return unusual<int>(record, column, bounds, read_integer);
 }
 
 void read_by_rule(const Record& record) {

@@ -37,11 +37,13 @@ struct Fields {
     const std::uint32_t* ends = nullptr;   ///< the byte after each field, and `gap` more
     std::uint32_t gap = 0;
     bool quoted = false; ///< whether texts stand in quotes
+    bool plain = false;  ///< whether no text has anything to decode
 
+    const char* begin(std::size_t i) const { return row + begins[i]; }
     /// How long a field is, quotes and all [byte].
     std::size_t length(std::size_t i) const { return ends[i] - gap - begins[i]; }
     /// A field as it stands in the file, quotes and all.
-    std::string_view at(std::size_t i) const { return {row + begins[i], length(i)}; }
+    std::string_view at(std::size_t i) const { return {begin(i), length(i)}; }
 };
 
 /// Cuts rows of the delimited form into fields; keeps the room for their places from row to row.
@@ -61,7 +63,8 @@ class Splitter {
 
     /// The fields of the row that was split last.
     Fields fields(std::string_view row) const {
-        return {row.data(), starts_.fields.data(), starts_.fields.data() + 1, 1, true};
+        return {row.data(), starts_.fields.data(), starts_.fields.data() + 1, 1,
+                true,       starts_.plain};
     }
 
   private:

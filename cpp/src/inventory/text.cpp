@@ -172,12 +172,12 @@ std::string to_utf8(std::string_view bytes) {
     return out;
 }
 
-void put_text(std::string_view field, std::string& out) {
+void put_text(std::string_view field, bool plain, std::string& out) {
     field = trimmed(field);
     if (field.size() >= 2 && field.front() == '\'' && field.back() == '\'') {
         field = trimmed(field.substr(1, field.size() - 2)); // quoted twice by a second program
     }
-    if (is_plain(field)) {
+    if (plain || is_plain(field)) {
         out.assign(field);
     } else {
         out = decode(to_utf8(field));

@@ -36,8 +36,9 @@ RecordKind kind_of(std::string_view code);
 std::string to_utf8(std::string_view bytes);
 
 /// Puts a text field as people read it: trimmed, valid UTF-8, a doubled apostrophe as one, HTML
-/// entities decoded (named &amp; &lt; &gt; &quot; &apos;, and by number), a bare & kept.
-void put_text(std::string_view field, std::string& out);
+/// entities decoded (named &amp; &lt; &gt; &quot; &apos;, and by number), a bare & kept. `plain` says
+/// that there is nothing to decode.
+void put_text(std::string_view field, bool plain, std::string& out);
 
 /// The beginning of a field for a message: valid UTF-8, at most some sixty bytes.
 std::string excerpt(std::string_view field);
