@@ -29,7 +29,7 @@ const ElementInfo* find_element(int element) {
 
 std::string cleaned(std::string_view field) {
     std::string text;
-    detail::put_text(field, text);
+    detail::put_text(field, false, text);
     return text;
 }
 
