@@ -39,7 +39,10 @@ assert os.path.exists(os.path.join(sysconfig.get_path("include"), "Python.h"))'
 }
 
 use_ccache() {
-  if have ccache; then export CMAKE_CXX_COMPILER_LAUNCHER=ccache; fi
+  if have ccache; then
+    # Another checkout of the same sources finds what this one compiled.
+    export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_BASEDIR="$PWD" CCACHE_NOHASHDIR=1
+  fi
 }
 
 cmake_is_new_enough() {
