@@ -62,19 +62,28 @@ Inventory part(const Inventory& from, const std::vector<const Structure*>& struc
     return result;
 }
 
-Columns recorded_columns(const Inventory& inv) {
+/// Every recorded field, or those of some names.
+Columns recorded_columns(const Inventory& inv, const std::set<std::string>& names) {
     const auto& rows = inv.structures;
+    const auto wanted = [&](const char* name) { return names.empty() || names.contains(name); };
     Columns columns;
     for (const TextField& f : text_fields) {
-        columns[f.name] = texts(rows, f.get);
+        if (wanted(f.name)) {
+            columns[f.name] = texts(rows, f.get);
+        }
     }
     for (const Measure& f : measures) {
-        const Unit unit = parse_unit(f.unit, f.name);
-        columns[f.name] =
-            numbers<double>(rows, [&](const Structure& s) { return to_unit(f.si(s), unit); });
+        if (wanted(f.name)) {
+            const Unit unit = parse_unit(f.unit, f.name);
+            columns[f.name] =
+                numbers<double>(rows, [&](const Structure& s) { return to_unit(f.si(s), unit); });
+        }
     }
     for (const CodeField& f : code_fields) {
-        columns[f.name] = numbers<int>(rows, [&](const Structure& s) { return s.codes.*f.member; });
+        if (wanted(f.name)) {
+            columns[f.name] =
+                numbers<int>(rows, [&](const Structure& s) { return s.codes.*f.member; });
+        }
     }
     return columns;
 }
@@ -163,7 +172,8 @@ void bind_inventory(py::module_& m) {
                       doc("inventory::Inventory::routes_under"))
         .def_readonly("absent_columns", &Inventory::absent_columns,
                       doc("inventory::Inventory::absent_columns"))
-        .def("recorded", &recorded_columns, "Columns of all recorded fields.")
+        .def("recorded", &recorded_columns, "Columns of the recorded fields, or of some by name.",
+             arg("names") = std::set<std::string>{})
         .def(
             "rejected", [](const Inventory& inv) { return row_columns(inv, inv.rejected); },
             doc("inventory::Inventory::rejected"))

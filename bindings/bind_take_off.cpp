@@ -14,10 +14,11 @@ namespace {
 using estimate::TakeOffTable;
 using takeoff::Rule;
 
-TakeOffTable table_of(const inventory::Inventory& inv, unsigned threads,
-                      const py::object& progress) {
+TakeOffTable table_of(const inventory::Inventory& inv, unsigned threads, const py::object& progress,
+                      bool ranges) {
     const py::gil_scoped_release free;
-    return estimate::take_off_table(inv.structures, threads, watcher(progress));
+    return estimate::take_off_table(inv.structures, threads, watcher(progress),
+                                    ranges ? estimate::Ranges::drawn : estimate::Ranges::none);
 }
 
 template <class Enum>
@@ -28,14 +29,17 @@ std::vector<std::uint8_t> codes(const std::vector<Enum>& values) {
     return result;
 }
 
-Columns take_off(const inventory::Inventory& inv, unsigned threads, const py::object& progress) {
-    TakeOffTable table = table_of(inv, threads, progress);
+Columns take_off(const inventory::Inventory& inv, unsigned threads, const py::object& progress,
+                 bool ranges) {
+    TakeOffTable table = table_of(inv, threads, progress, ranges);
     const auto rows = static_cast<py::ssize_t>(table.verdict.size());
-    const std::vector<py::ssize_t> shape{rows, static_cast<py::ssize_t>(column_count())};
+    const std::vector<py::ssize_t> shape{static_cast<py::ssize_t>(column_count()), rows};
     Columns result;
     result["value"] = hand_over(std::move(table.value), shape);
-    result["low"] = hand_over(std::move(table.low), shape);
-    result["high"] = hand_over(std::move(table.high), shape);
+    if (ranges) {
+        result["low"] = hand_over(std::move(table.low), shape);
+        result["high"] = hand_over(std::move(table.high), shape);
+    }
     result["basis"] = hand_over(codes(table.basis), shape);
     result["verdict"] = texts(table.verdict, [](takeoff::Verdict v) { return verdict_name(v); });
     return result;
@@ -72,7 +76,7 @@ Columns rule_columns() {
 
 void bind_take_off(py::module_& m) {
     m.def("take_off", &take_off, doc("estimate::take_off_table"), py::arg("inventory"),
-          py::arg("threads"), py::arg("progress").none(true));
+          py::arg("threads"), py::arg("progress").none(true), py::arg("ranges"));
     m.def("take_off_columns", &take_off_columns,
           "Quantity and unit of every column, in the order of the table.", py::arg("units"));
     m.def("rules", &rule_columns, doc("takeoff::rules"));

@@ -53,10 +53,11 @@ def report(programme: Programme, progress: Progress) -> str:
 def structures(programme: Programme) -> pd.DataFrame:
     """The priced structures, the dearest first: names, closure, length, main figures by key."""
     inventory, units = programme.inventory, programme.job.units
-    recorded = inventory._core.recorded()
+    names = ("structure_id", "carries", "crosses")
+    recorded = inventory._core.recorded({*names, "length_m"})
     rows = programme._core.priced().tolist()
     columns: dict[str, Any] = {"row": rows}
-    for name in ("structure_id", "carries", "crosses"):
+    for name in names:
         columns[name] = [recorded[name][i] for i in rows]
     columns["closure"] = [words(kind) for kind in programme._core.closures()]
     lengths = _core.from_si(recorded["length_m"], _core.shown_unit("m", units))

@@ -76,7 +76,7 @@ def write_survey_sheet(
     import pandas as pd
 
     require_new(path)
-    recorded = gathered(inventory)._core.recorded()
+    recorded = gathered(inventory)._core.recorded(set(_IDENTITY))
     table = pd.DataFrame({name: recorded[name] for name in _IDENTITY}, dtype=object)
     for header in (job or Job.demo())._core.survey_headers():
         table[header] = ""

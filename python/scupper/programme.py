@@ -63,7 +63,7 @@ class Programme:
             structure_id, state, carries, crosses, then hours, water, dirt, cost and the take-off
             quantities, units in the column names.
         """
-        recorded = self.inventory._core.recorded()
+        recorded = self.inventory._core.recorded(set(_FIRST))
         rows = self._core.priced()
         columns: dict[str, Any] = {
             name: [recorded[name][i] for i in rows.tolist()] for name in _FIRST

@@ -20,6 +20,7 @@ def take_off(
     units: str = "si",
     threads: int | None = None,
     progress: Progress = False,
+    ranges: bool = True,
 ) -> pd.DataFrame:
     """Quantities of every component, one row a structure.
 
@@ -33,6 +34,8 @@ def take_off(
         How many; None for as many as the machine has.
     progress
         True for a bar on standard error, or a function of (done, all).
+    ranges
+        False leaves ``_low`` and ``_high`` out: far faster on a large inventory.
 
     Returns
     -------
@@ -43,15 +46,15 @@ def take_off(
     """
     inv = gathered(inventory)
     with told(progress, "taking off") as watch:
-        core = _core.take_off(inv._core, threads or 0, watch)
-    recorded = inv._core.recorded()
-    columns: dict[str, Any] = {name: recorded[name] for name in ("structure_id", "state")}
+        core = _core.take_off(inv._core, threads or 0, watch, ranges)
+    columns: dict[str, Any] = dict(inv._core.recorded({"structure_id", "state"}))
+    basis_names = _core.basis_names()
     for i, (slot, unit) in enumerate(_core.take_off_columns(units)):
         name = suffixed(slot, unit)
-        columns[name] = _core.from_si(core["value"][:, i], unit)
-        columns[f"{name}_low"] = _core.from_si(core["low"][:, i], unit)
-        columns[f"{name}_high"] = _core.from_si(core["high"][:, i], unit)
-        columns[f"{name}_basis"] = words(core["basis"][:, i], _core.basis_names())
+        columns[name] = _core.from_si(core["value"][i], unit)
+        for end in ("low", "high") if ranges else ():
+            columns[f"{name}_{end}"] = _core.from_si(core[end][i], unit)
+        columns[f"{name}_basis"] = words(core["basis"][i], basis_names)
     columns["verdict"] = core["verdict"]
     return frame(columns)
 

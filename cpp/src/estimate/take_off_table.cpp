@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace scupper::estimate {
 
@@ -35,6 +36,16 @@ class Probabilities {
     std::vector<double> u_;
 };
 
+/// The value below which 5 % of draws lie, and that above which 5 % do.
+std::pair<double, double> five_and_ninety_five(std::span<double> sample) {
+    const auto [least, greatest] = std::minmax_element(sample.begin(), sample.end());
+    if (*least == *greatest) {
+        return {*least, *greatest};
+    }
+    std::sort(sample.begin(), sample.end());
+    return {sorted_quantile(sample, 0.05), sorted_quantile(sample, 0.95)};
+}
+
 /// Takes off one structure after the other in memory of its own.
 class Taker {
   public:
@@ -42,35 +53,45 @@ class Taker {
         : plan_(plan), probabilities_(probabilities), inputs_(plan.inputs.size() * range_draws),
           sample_(columns * range_draws) {}
 
-    void row(const Structure& structure, std::size_t index, TakeOffTable& table) {
+    void row(const Structure& structure, std::size_t index, Ranges ranges, TakeOffTable& table) {
         resolve(structure, plan_, resolved_);
         table.verdict[index] = resolved_.verdict;
-        const auto likely = quantities(resolved_.values);
-        draw();
+        const auto likely = quantities(resolved_.values.data());
+        const std::size_t rows = table.verdict.size();
         for (Slot s = 0; s < columns; ++s) {
-            const std::size_t at = index * columns + s;
             const bool untold = resolved_.untold[s];
-            table.value[at] = untold ? std::numeric_limits<double>::quiet_NaN() : likely[s];
-            const std::span<double> sample(sample_.data() + s * range_draws, range_draws);
-            std::sort(sample.begin(), sample.end());
-            // A likely value at the end of its range lies beyond the draws.
-            table.low[at] = std::min(sorted_quantile(sample, 0.05), likely[s]);
-            table.high[at] = std::max(sorted_quantile(sample, 0.95), likely[s]);
-            table.basis[at] = basis(s);
+            table.value[s * rows + index] =
+                untold ? std::numeric_limits<double>::quiet_NaN() : likely[s];
+            table.basis[s * rows + index] = basis(s);
+        }
+        if (ranges == Ranges::drawn) {
+            draw_ranges(likely, index, table);
         }
     }
 
   private:
-    takeoff::Quantities<double> quantities(const std::vector<double>& values) const {
-        return detail::quantities_of(resolved_.model, Inputs<double>(plan_.inputs, values.data()));
+    takeoff::Quantities<double> quantities(const double* values) const {
+        return detail::quantities_of(resolved_.model, Inputs<double>(plan_.inputs, values));
+    }
+
+    void draw_ranges(const takeoff::Quantities<double>& likely, std::size_t index,
+                     TakeOffTable& table) {
+        draw();
+        const std::size_t rows = table.verdict.size();
+        for (Slot s = 0; s < columns; ++s) {
+            const auto [low, high] =
+                five_and_ninety_five({sample_.data() + s * range_draws, range_draws});
+            // A likely value at the end of its range lies beyond the draws.
+            table.low[s * rows + index] = std::min(low, likely[s]);
+            table.high[s * rows + index] = std::max(high, likely[s]);
+        }
     }
 
     void draw() {
         draw_inputs();
         const std::size_t n = plan_.inputs.size();
         for (std::size_t d = 0; d < range_draws; ++d) {
-            const auto q = detail::quantities_of(
-                resolved_.model, Inputs<double>(plan_.inputs, inputs_.data() + d * n));
+            const auto q = quantities(inputs_.data() + d * n);
             for (Slot s = 0; s < columns; ++s) {
                 sample_[s * range_draws + d] = q[s];
             }
@@ -121,20 +142,20 @@ class Taker {
 } // namespace
 
 TakeOffTable take_off_table(std::span<const Structure> structures, unsigned threads,
-                            const RunProgress& progress) {
+                            const RunProgress& progress, Ranges ranges) {
     const Plan plan = take_off_plan();
     const Probabilities probabilities(plan);
     TakeOffTable table;
     const std::size_t cells = structures.size() * columns;
     table.value.resize(cells);
-    table.low.resize(cells);
-    table.high.resize(cells);
+    table.low.resize(ranges == Ranges::drawn ? cells : 0);
+    table.high.resize(ranges == Ranges::drawn ? cells : 0);
     table.basis.resize(cells);
     table.verdict.resize(structures.size());
     const auto block = [&](std::size_t first, std::size_t last) {
         Taker taker(plan, probabilities);
         for (std::size_t i = first; i < last; ++i) {
-            taker.row(structures[i], i, table);
+            taker.row(structures[i], i, ranges, table);
         }
     };
     run_blocks(structures.size(), threads, block, progress);

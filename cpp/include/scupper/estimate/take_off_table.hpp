@@ -13,12 +13,15 @@
 
 namespace scupper::estimate {
 
-/// Take-off quantities, structure by structure, column by column as in slot_table.
+/// Whether a table tells how sure its quantities are; to draw that takes most of its time.
+enum class Ranges : bool { none, drawn };
+
+/// Take-off quantities, column by column as in slot_table, structure by structure.
 struct TakeOffTable {
-    std::vector<double> value; ///< [SI, n x columns] at likely dimensions; NaN where untold
-    std::vector<double> low;   ///< [SI, n x columns] 5 % of draws lie below
-    std::vector<double> high;  ///< [SI, n x columns] 5 % of draws lie above
-    std::vector<Basis> basis;  ///< [-, n x columns] the least sure of what it rests on
+    std::vector<double> value; ///< [SI, columns x n] at likely dimensions; NaN where untold
+    std::vector<double> low;   ///< [SI, columns x n] 5 % of draws lie below; empty without ranges
+    std::vector<double> high;  ///< [SI, columns x n] 5 % of draws lie above; empty without ranges
+    std::vector<Basis> basis;  ///< [-, columns x n] the least sure of what it rests on
     std::vector<takeoff::Verdict> verdict; ///< [-, n] whether it is washed as a bridge
 };
 
@@ -28,13 +31,14 @@ struct TakeOffTable {
 /// @param structures [-, n] the records
 /// @param threads [-] how many; 0 for as many as the machine has
 /// @param progress [-] told how far the run is; may be empty
-/// @return [SI, n x columns] the table
+/// @param ranges [-] none for the values alone, some twenty times as fast
+/// @return [SI, columns x n] the table
 /// Range: any list. The range comes from 64 seeded draws of the uncertain dimensions.
 /// Errors: UnknownNameError `schema.key` where a measured value has an unknown key; Interrupted
 /// `estimate.stopped`.
 /// Source: the rules of the take-off
 /// Verified by: tests/cpp/estimate/test_take_off_table.cpp
 TakeOffTable take_off_table(std::span<const Structure> structures, unsigned threads = 0,
-                            const RunProgress& progress = {});
+                            const RunProgress& progress = {}, Ranges ranges = Ranges::drawn);
 
 } // namespace scupper::estimate
