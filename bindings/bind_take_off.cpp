@@ -29,22 +29,6 @@ std::vector<std::uint8_t> codes(const std::vector<Enum>& values) {
     return result;
 }
 
-Columns take_off(const inventory::Inventory& inv, unsigned threads, const py::object& progress,
-                 bool ranges) {
-    TakeOffTable table = table_of(inv, threads, progress, ranges);
-    const auto rows = static_cast<py::ssize_t>(table.verdict.size());
-    const std::vector<py::ssize_t> shape{static_cast<py::ssize_t>(column_count()), rows};
-    Columns result;
-    result["value"] = hand_over(std::move(table.value), shape);
-    if (ranges) {
-        result["low"] = hand_over(std::move(table.low), shape);
-        result["high"] = hand_over(std::move(table.high), shape);
-    }
-    result["basis"] = hand_over(codes(table.basis), shape);
-    result["verdict"] = texts(table.verdict, [](takeoff::Verdict v) { return verdict_name(v); });
-    return result;
-}
-
 using NameAndUnit = std::pair<std::string_view, std::string>;
 
 std::vector<NameAndUnit> take_off_columns(const std::string& units) {
@@ -54,6 +38,39 @@ std::vector<NameAndUnit> take_off_columns(const std::string& units) {
         columns.emplace_back(slot_table[s].key, show.unit(slot_table[s].dimension).name);
     }
     return columns;
+}
+
+/// The numbers in the units of their columns, in place: copies of a nation's take-off cost time.
+void show_in(const std::vector<NameAndUnit>& columns, std::size_t rows,
+             std::vector<double>& values) {
+    auto next = values.begin();
+    for (const auto& [name, unit_name] : columns) {
+        const Unit unit = parse_unit(unit_name, "unit");
+        const auto end = next + static_cast<std::ptrdiff_t>(values.empty() ? 0 : rows);
+        std::transform(next, end, next, [&](double si) { return to_unit(si, unit); });
+        next = end;
+    }
+}
+
+Columns take_off(const inventory::Inventory& inv, unsigned threads, const py::object& progress,
+                 bool ranges, const std::string& units) {
+    const std::vector<NameAndUnit> columns = take_off_columns(units);
+    TakeOffTable table = table_of(inv, threads, progress, ranges);
+    const std::vector<py::ssize_t> shape{static_cast<py::ssize_t>(column_count()),
+                                         static_cast<py::ssize_t>(table.verdict.size())};
+    Columns result;
+    const auto add = [&](const char* name, std::vector<double>& values) {
+        show_in(columns, table.verdict.size(), values);
+        result[name] = hand_over(std::move(values), shape);
+    };
+    add("value", table.value);
+    if (ranges) {
+        add("low", table.low);
+        add("high", table.high);
+    }
+    result["basis"] = hand_over(codes(table.basis), shape);
+    result["verdict"] = hand_over(codes(table.verdict), {shape[1]});
+    return result;
 }
 
 Columns rule_columns() {
@@ -76,7 +93,7 @@ Columns rule_columns() {
 
 void bind_take_off(py::module_& m) {
     m.def("take_off", &take_off, doc("estimate::take_off_table"), py::arg("inventory"),
-          py::arg("threads"), py::arg("progress").none(true), py::arg("ranges"));
+          py::arg("threads"), py::arg("progress").none(true), py::arg("ranges"), py::arg("units"));
     m.def("take_off_columns", &take_off_columns,
           "Quantity and unit of every column, in the order of the table.", py::arg("units"));
     m.def("rules", &rule_columns, doc("takeoff::rules"));

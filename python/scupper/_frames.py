@@ -14,7 +14,8 @@ def frame(columns: Mapping[str, Any], order: Sequence[str] | None = None) -> pd.
     """A table of columns, in an order."""
     import pandas as pd
 
-    return pd.DataFrame(dict(columns), columns=list(order or columns))
+    # The columns are nobody else's: to gather them into blocks would only copy them.
+    return pd.DataFrame(dict(columns), columns=list(order or columns), copy=False)
 
 
 def whole_numbers(codes: np.ndarray[Any, Any]) -> Any:

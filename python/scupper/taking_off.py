@@ -46,16 +46,16 @@ def take_off(
     """
     inv = gathered(inventory)
     with told(progress, "taking off") as watch:
-        core = _core.take_off(inv._core, threads or 0, watch, ranges)
+        core = _core.take_off(inv._core, threads or 0, watch, ranges, units)
     columns: dict[str, Any] = dict(inv._core.recorded({"structure_id", "state"}))
     basis_names = _core.basis_names()
     for i, (slot, unit) in enumerate(_core.take_off_columns(units)):
         name = suffixed(slot, unit)
-        columns[name] = _core.from_si(core["value"][i], unit)
+        columns[name] = core["value"][i]
         for end in ("low", "high") if ranges else ():
-            columns[f"{name}_{end}"] = _core.from_si(core[end][i], unit)
+            columns[f"{name}_{end}"] = core[end][i]
         columns[f"{name}_basis"] = words(core["basis"][i], basis_names)
-    columns["verdict"] = core["verdict"]
+    columns["verdict"] = words(core["verdict"], _core.verdict_names())
     return frame(columns)
 
 

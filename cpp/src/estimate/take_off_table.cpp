@@ -6,7 +6,7 @@
 #include "scupper/estimate/run.hpp"
 
 #include <algorithm>
-#include <cmath>
+#include <array>
 #include <limits>
 #include <utility>
 
@@ -46,6 +46,16 @@ std::pair<double, double> five_and_ninety_five(std::span<double> sample) {
     return {sorted_quantile(sample, 0.05), sorted_quantile(sample, 0.95)};
 }
 
+using Bases = std::array<Basis, slot_table.size()>;
+
+template <class Dimensions>
+Bases bases_of(const Dimensions& dimensions) {
+    std::array<Basis, takeoff::dimension_count> known;
+    std::transform(dimensions.begin(), dimensions.begin() + known.size(), known.begin(),
+                   [](const Uncertain& u) { return u.basis; });
+    return takeoff::bases_of(known);
+}
+
 /// Takes off one structure after the other in memory of its own.
 class Taker {
   public:
@@ -53,23 +63,47 @@ class Taker {
         : plan_(plan), probabilities_(probabilities), inputs_(plan.inputs.size() * range_draws),
           sample_(columns * range_draws) {}
 
-    void row(const Structure& structure, std::size_t index, Ranges ranges, TakeOffTable& table) {
+    void row(const Structure& structure, std::size_t index, TakeOffTable& table) {
         resolve(structure, plan_, resolved_);
         table.verdict[index] = resolved_.verdict;
         const auto likely = quantities(resolved_.values.data());
-        const std::size_t rows = table.verdict.size();
+        Bases bases = bases_of(resolved_.uncertain);
         for (Slot s = 0; s < columns; ++s) {
-            const bool untold = resolved_.untold[s];
-            table.value[s * rows + index] =
-                untold ? std::numeric_limits<double>::quiet_NaN() : likely[s];
-            table.basis[s * rows + index] = basis(s);
+            if (resolved_.model.given[s]) {
+                bases[s] = resolved_.uncertain[takeoff::dimension_count + s].basis;
+            }
         }
-        if (ranges == Ranges::drawn) {
+        put(likely, bases, resolved_.untold, index, table);
+        if (!table.low.empty()) {
             draw_ranges(likely, index, table);
         }
     }
 
+    /// The same of a record to which nothing is added, and without ranges: nothing to resolve.
+    static void plain_row(const Structure& structure, std::size_t index, TakeOffTable& table) {
+        const takeoff::Inferred inferred = takeoff::infer(structure);
+        table.verdict[index] = inferred.verdict;
+        std::array<double, takeoff::dimension_count> likely;
+        std::transform(inferred.dimensions.begin(), inferred.dimensions.end(), likely.begin(),
+                       [](const Uncertain& u) { return u.guess.likely; });
+        const auto dimensions =
+            takeoff::dimensions_from(std::span<const double, likely.size()>(likely));
+        put(takeoff::take_off(inferred.shape, dimensions), bases_of(inferred.dimensions),
+            inferred.untold, index, table);
+    }
+
   private:
+    static void put(const takeoff::Quantities<double>& likely, const Bases& bases,
+                    const std::array<bool, slot_table.size()>& untold, std::size_t index,
+                    TakeOffTable& table) {
+        const std::size_t rows = table.verdict.size();
+        for (Slot s = 0; s < columns; ++s) {
+            table.value[s * rows + index] =
+                untold[s] ? std::numeric_limits<double>::quiet_NaN() : likely[s];
+            table.basis[s * rows + index] = untold[s] ? Basis::assumed : bases[s];
+        }
+    }
+
     takeoff::Quantities<double> quantities(const double* values) const {
         return detail::quantities_of(resolved_.model, Inputs<double>(plan_.inputs, values));
     }
@@ -116,22 +150,6 @@ class Taker {
         }
     }
 
-    Basis basis(Slot s) const {
-        if (resolved_.untold[s]) {
-            return Basis::assumed;
-        }
-        if (resolved_.model.given[s]) {
-            return resolved_.uncertain[takeoff::dimension_count + s].basis;
-        }
-        Basis least = Basis::measured;
-        for (std::size_t d = 0; d < takeoff::dimension_count; ++d) {
-            if (takeoff::rests_on(s, d)) {
-                least = std::max(least, resolved_.uncertain[d].basis);
-            }
-        }
-        return least;
-    }
-
     const Plan& plan_;
     const Probabilities& probabilities_;
     Resolved resolved_;
@@ -155,7 +173,11 @@ TakeOffTable take_off_table(std::span<const Structure> structures, unsigned thre
     const auto block = [&](std::size_t first, std::size_t last) {
         Taker taker(plan, probabilities);
         for (std::size_t i = first; i < last; ++i) {
-            taker.row(structures[i], i, ranges, table);
+            if (ranges == Ranges::none && structures[i].given.empty()) {
+                Taker::plain_row(structures[i], i, table);
+            } else {
+                taker.row(structures[i], i, table);
+            }
         }
     };
     run_blocks(structures.size(), threads, block, progress);

@@ -140,17 +140,29 @@ bool rests_on(Slot slot, std::size_t dimension) {
     return uses_by_slot()[slot][dimension];
 }
 
-Basis basis_of(const Inferred& inferred, Slot slot) {
-    if (inferred.untold[slot]) {
-        return Basis::assumed;
-    }
-    const Uses& used = uses_by_slot()[slot];
-    // Counts that no dimension enters follow from the spans by rule.
-    Basis worst = used.none() ? Basis::inferred : Basis::measured;
+std::array<Basis, slot_table.size()> bases_of(const std::array<Basis, dimension_count>& known) {
+    constexpr std::size_t bases = static_cast<std::size_t>(Basis::assumed) + 1;
+    std::array<Uses, bases> of_basis{};
     for (std::size_t i = 0; i < dimension_count; ++i) {
-        worst = used[i] ? std::max(worst, inferred.dimensions[i].basis) : worst;
+        of_basis[static_cast<std::size_t>(known[i])].set(i);
     }
-    return worst;
+    const UsesBySlot& by = uses_by_slot();
+    std::array<Basis, slot_table.size()> out;
+    for (Slot s = 0; s < out.size(); ++s) {
+        std::size_t worst = by[s].none() ? static_cast<std::size_t>(Basis::inferred) : bases - 1;
+        while (by[s].any() && worst > 0 && (by[s] & of_basis[worst]).none()) {
+            --worst;
+        }
+        out[s] = static_cast<Basis>(worst);
+    }
+    return out;
+}
+
+Basis basis_of(const Inferred& inferred, Slot slot) {
+    std::array<Basis, dimension_count> known;
+    std::transform(inferred.dimensions.begin(), inferred.dimensions.end(), known.begin(),
+                   [](const Uncertain& u) { return u.basis; });
+    return inferred.untold[slot] ? Basis::assumed : bases_of(known)[slot];
 }
 
 } // namespace scupper::takeoff

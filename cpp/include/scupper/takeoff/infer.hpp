@@ -45,6 +45,17 @@ Inferred infer(const Structure& structure);
 /// Verified by: tests/cpp/takeoff/test_properties.cpp
 Basis basis_of(const Inferred& inferred, Slot slot);
 
+/// How surely every quantity is known, from how surely the dimensions are.
+///
+/// @param known [-] how each dimension came to be known
+/// @return [-] by slot: the least sure of the dimensions it rests on; inferred where it rests on
+///         none, as counts that follow from the spans do
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/takeoff/test_properties.cpp
+std::array<Basis, slot_table.size()> bases_of(const std::array<Basis, dimension_count>& known);
+
 /// Whether a quantity rests on a dimension.
 ///
 /// @param slot [-] index in slot_table
