@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <bitset>
+#include <cmath>
 #include <initializer_list>
 
 namespace scupper::takeoff {
@@ -143,6 +144,9 @@ bool rests_on(Slot slot, std::size_t dimension) {
 Basis basis_of(const Inferred& inferred, Slot slot) {
     if (inferred.untold[slot]) {
         return Basis::assumed;
+    }
+    if (!std::isnan(inferred.counted[slot])) {
+        return Basis::recorded;
     }
     const Uses& used = uses_by_slot()[slot];
     // Counts that no dimension enters follow from the spans by rule.
