@@ -49,10 +49,15 @@ def taken() -> pd.DataFrame:
 
 def test_what_was_counted_lies_within_the_range_that_is_shown(taken: pd.DataFrame) -> None:
     outside = {}
+    checked = 0
     for row in COUNTED.itertuples():
         name = row.quantity + SI[row.unit]
+        if f"{name}_low" not in taken:
+            continue  # no column of the table; the test in C++ has it
+        checked += 1
         low, high = taken.loc[row.locator, [f"{name}_low", f"{name}_high"]]
         counted = row.expected * TO_SI[row.unit]
         if not low / ROUNDED <= counted <= high * ROUNDED:
             outside[row.id] = f"{counted:.1f} is not within {low:.1f} to {high:.1f}"
+    assert checked == 26
     assert set(outside) == set(MISSES), outside
