@@ -44,9 +44,13 @@ inline constexpr std::array measures{
     Measure{"route_width_m", "m", dimension<&D::route_width>},
     Measure{"right_clearance_under_m", "m", dimension<&D::right_clearance_under>},
     Measure{"left_clearance_under_m", "m", dimension<&D::left_clearance_under>},
+    Measure{"height_m", "m", dimension<&D::height>},
     Measure{"detour_km", "km", dimension<&D::detour>},
     Measure{"skew_deg", "deg", dimension<&D::skew>},
     Measure{"recorded_deck_area_m2", "m2", number<&Structure::recorded_deck_area>},
+    Measure{"irregular_deck_area_m2", "m2", number<&Structure::irregular_deck_area>},
+    Measure{"operating_rating", "1", number<&Structure::operating_rating>},
+    Measure{"inventory_rating", "1", number<&Structure::inventory_rating>},
     Measure{"latitude", "1", number<&Structure::latitude>},
     Measure{"longitude", "1", number<&Structure::longitude>},
 };
@@ -89,6 +93,10 @@ inline constexpr std::array code_fields{
     CodeField{"inspection_interval", &C::inspection_interval},
     CodeField{"inspection_year", &C::inspection_year},
     CodeField{"inspection_month", &C::inspection_month},
+    CodeField{"beam_lines", &C::beam_lines},
+    CodeField{"approach_beam_lines", &C::approach_beam_lines},
+    CodeField{"pier_units", &C::pier_units},
+    CodeField{"abutment_units", &C::abutment_units},
 };
 
 /// Text; empty where it is not recorded.
@@ -134,6 +142,9 @@ inline constexpr std::array text_fields{
     TextField{"route", word<&Structure::route>},
     TextField{"border_state", word<&Structure::border_state>},
     TextField{"border_number", word<&Structure::border_number>},
+    TextField{"owner_code", word<&Structure::owner_code>},
+    TextField{"abutment_type", word<&Structure::abutment_type>},
+    TextField{"pier_type", word<&Structure::pier_type>},
     TextField{"material", material<&C::material>},
     TextField{"design", design<&C::design>},
     TextField{"approach_material", material<&C::approach_material>},
@@ -155,6 +166,14 @@ inline constexpr std::array text_fields{
     TextField{"culvert_condition", letter<&C::culvert_condition>},
     TextField{"parallel", letter<&C::parallel>},
     TextField{"on_national_system", letter<&C::on_national_system>},
+    TextField{"design_load", letter<&C::design_load>},
+    TextField{"operating_method", letter<&C::operating_method>},
+    TextField{"inventory_method", letter<&C::inventory_method>},
+    TextField{"beam_layout", letter<&C::beam_layout>},
+    TextField{"approach_beam_layout", letter<&C::approach_beam_layout>},
+    TextField{"railing_condition", letter<&C::railing_condition>},
+    TextField{"bearing_condition", letter<&C::bearing_condition>},
+    TextField{"joint_condition", letter<&C::joint_condition>},
 };
 
 } // namespace scupper::python

@@ -163,7 +163,8 @@ def read_inventory(
     Parameters
     ----------
     source
-        A file of the national inventory, delimited (columns are found by name) or of fixed width;
+        A file of the national inventory, delimited (columns are found by name), of fixed width, or
+        of the specification of 2022 (JSON records, which hold their elements themselves);
         a list (JSON) or table (CSV with a column ``structure_id``) of measured structures; or a
         DataFrame with columns as `Inventory.to_pandas` has them. The first bytes tell the form.
     elements
@@ -202,7 +203,7 @@ def iter_inventory(
     Parameters
     ----------
     path
-        The file, delimited or of fixed width.
+        The file, delimited, of fixed width, or JSON of the specification of 2022.
     chunk
         Records a piece, structures, rejected and routes under together.
     progress
@@ -211,8 +212,9 @@ def iter_inventory(
     Returns
     -------
     iterator of Inventory
-        Each piece with its own rejected records and doubts; lines are those of the file. A second
-        record of a structure is rejected although the first stood in a former piece.
+        Each piece with its own rejected records and doubts; lines are those of the file, in JSON
+        the number of the record. A second record of a structure is rejected although the first
+        stood in a former piece.
 
     Raises
     ------

@@ -18,8 +18,21 @@ def test_element_quantities_replace_inferred_ones_and_are_marked() -> None:
     assert after["rail_length_ft_basis"] == "element"
     assert after["rail_length_ft_low"] == after["rail_length_ft_high"]
     assert before["rail_length_ft_basis"] != "element"
-    # The record alone expects a rail or a parapet; here both stand on each edge of 106 ft.
-    assert before["rail_length_ft_high"] < 212.0
+
+
+@pytest.mark.parametrize(
+    ("quantity", "element"),
+    [("rail_length", 212.0), ("deck_total_area", 7558.0)],
+)
+def test_the_range_from_the_record_alone_holds_what_was_counted(
+    quantity: str, element: float
+) -> None:
+    unit = "ft2" if quantity.endswith("area") else "ft"
+    before = sc.take_off(sc.read_inventory(PAIR[0]), units="us").iloc[0]
+    name = f"{quantity}_{unit}"
+    assert before[f"{name}_basis"] != "element"
+    # Rails stand on both edges; records round lengths and widths to a tenth of a metre.
+    assert before[f"{name}_low"] / 1.006 <= element <= before[f"{name}_high"] * 1.006
 
 
 def test_the_join_tells_what_it_used_and_what_it_doubts() -> None:

@@ -12,7 +12,6 @@ import pandas as pd
 import pytest
 
 import scupper as sc
-from scupper import _core
 
 
 def counted(samples: Path) -> list[str]:
@@ -164,23 +163,3 @@ def test_both_forms_of_the_same_records_are_alike(samples: Path) -> None:
     pd.testing.assert_frame_equal(
         fixed.drop(columns=only_delimited), delimited.drop(columns=only_delimited), check_exact=True
     )
-
-
-@pytest.mark.parametrize("value", ["", "-5", "1e12", "\u00e9?"])
-def test_no_spoilt_field_is_lost_on_the_way_to_a_price(
-    samples: Path, tmp_path: Path, job: sc.Job, value: str
-) -> None:
-    with open(samples / "dc_2019_part.txt", encoding="latin-1", newline="") as text:
-        header, *rows = csv.reader(text, quotechar="'")
-    known = set(_core.known_columns())
-    file = tmp_path / "spoilt.txt"
-    for at in (i for i, name in enumerate(header) if name in known):
-        with open(file, "w", encoding="latin-1", newline="") as text:
-            writer = csv.writer(text, quotechar="'")
-            writer.writerows([header, *([*r[:at], value, *r[at + 1 :]] for r in rows)])
-        inv = sc.read_inventory(file)
-        assert len(inv) + len(inv.rejected) + inv.routes_under == len(rows), header[at]
-        if len(inv) > 0:
-            programme = sc.estimate_all(inv, job)
-            assert len(programme.to_pandas()) + len(programme.unpriced) == len(inv), header[at]
-            assert np.isfinite(programme.total), header[at]

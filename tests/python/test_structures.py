@@ -119,7 +119,7 @@ def test_every_field_of_the_tables_stands_in_the_form(county: sc.Inventory, tmp_
     sc.write_structure_form(file, "si")
     header = file.read_text(encoding="utf-8").strip().split(",")
     names = {name.split(" [")[0] for name in header}
-    suffixes = ("_m", "_km", "_deg")
+    suffixes = ("_m2", "_m", "_km", "_deg")
     for column in county.to_pandas().columns:
         bare = next((column.removesuffix(s) for s in suffixes if column.endswith(s)), column)
         assert bare in names or column == "recorded_deck_area_m2", column

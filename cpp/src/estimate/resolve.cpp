@@ -122,6 +122,14 @@ void put_measured(std::size_t place, const Uncertain& value, const Plan& plan, R
     mark_told(place, plan, r);
 }
 
+const Provenance& counted_origin() {
+    static const Provenance origin{
+        "counted in the record; FHWA, Specifications for the National Bridge Inventory (2022)",
+        {},
+        {}};
+    return origin;
+}
+
 void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved& r) {
     for (std::size_t i = 0; i < takeoff::dimension_count; ++i) {
         if (std::isnan(plan.base[i].guess.likely)) {
@@ -134,6 +142,9 @@ void put_inferred(const takeoff::Inferred& inferred, const Plan& plan, Resolved&
         const std::size_t place = plan.inputs.place(input_place("quantity.given"), s);
         if (!std::isnan(plan.base[place].guess.likely)) {
             mark_told(place, plan, r); // and this quantity
+        } else if (!std::isnan(inferred.counted[s])) {
+            put(plan, place, certain(inferred.counted[s], Basis::recorded, &counted_origin()), r);
+            mark_told(place, plan, r);
         }
     }
 }

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <limits>
 #include <utility>
 
@@ -88,8 +89,16 @@ class Taker {
                        [](const Uncertain& u) { return u.guess.likely; });
         const auto dimensions =
             takeoff::dimensions_from(std::span<const double, likely.size()>(likely));
-        put(takeoff::take_off(inferred.shape, dimensions), bases_of(inferred.dimensions),
-            inferred.untold, index, table);
+        takeoff::Given<double> given;
+        Bases bases = bases_of(inferred.dimensions);
+        for (Slot s = 0; s < slot_table.size(); ++s) {
+            if (!std::isnan(inferred.counted[s])) {
+                given.set(s, inferred.counted[s]);
+                bases[s] = Basis::recorded;
+            }
+        }
+        put(takeoff::take_off(inferred.shape, dimensions, given), bases, inferred.untold, index,
+            table);
     }
 
   private:

@@ -31,6 +31,7 @@ constexpr std::array own_rules{
     OwnRule{&RecordedDimensions::clearance_under, {0.0, 99.99, "outside 0 to 99.99 m"}},
     OwnRule{&RecordedDimensions::navigation_clearance, {0.0, 200.0, "outside 0 to 200 m"}},
     OwnRule{&RecordedDimensions::navigation_width, {0.0, 3000.0, "outside 0 to 3000 m"}},
+    OwnRule{&RecordedDimensions::height, {0.1, 400.0, "outside 0.1 to 400 m"}},
 };
 
 /// A whole number that is read in a way of its own.
@@ -44,6 +45,24 @@ constexpr std::array own_integers{
     OwnInteger{&RecordedCodes::year_reconstructed, {1600, 2099, "outside the years 1600 to 2099"}},
     OwnInteger{&RecordedCodes::inspection_year, {1900, 2099, "outside the years 1900 to 2099"}},
     OwnInteger{&RecordedCodes::inspection_month, {1, 12, "not a month"}},
+    OwnInteger{&RecordedCodes::beam_lines, {0, 200, "outside 0 to 200 lines"}},
+    OwnInteger{&RecordedCodes::approach_beam_lines, {0, 200, "outside 0 to 200 lines"}},
+    OwnInteger{&RecordedCodes::pier_units, {0, 2500, "outside 0 to 2500 units"}},
+    OwnInteger{&RecordedCodes::abutment_units, {0, 50, "outside 0 to 50 units"}},
+};
+
+/// A code that is read in a way of its own.
+struct OwnCode {
+    char RecordedCodes::*member;
+    CodeSet codes;
+};
+
+constexpr std::array own_codes{
+    OwnCode{&RecordedCodes::beam_layout, CodeSet("1AS")},
+    OwnCode{&RecordedCodes::approach_beam_layout, CodeSet("1AS")},
+    OwnCode{&RecordedCodes::railing_condition, ratings},
+    OwnCode{&RecordedCodes::bearing_condition, ratings},
+    OwnCode{&RecordedCodes::joint_condition, ratings},
 };
 
 /// Faults of single values, gathered.
@@ -62,6 +81,9 @@ class Search {
         check(s_.latitude, {-90.0, 90.0, "outside -90 to 90 degrees"});
         check(s_.longitude, {-180.0, 180.0, "outside -180 to 180 degrees"});
         check(s_.recorded_deck_area, {0.0, 1e7, "outside 0 to 10000000 m2"});
+        check(s_.irregular_deck_area, {0.1, 1e7, "outside 0.1 to 10000000 m2"});
+        check(s_.operating_rating, {0.0, 99.9, "outside 0 to 99.9 t"});
+        check(s_.inventory_rating, {0.0, 99.9, "outside 0 to 99.9 t"});
         check_codes();
         return std::move(faults_);
     }
@@ -103,10 +125,16 @@ class Search {
             if (rule.member == nullptr) {
                 continue;
             }
-            const char& code = s_.codes.*rule.member;
-            if (code != ' ' && !rule.codes.has(code)) {
-                faults_.push_back({&code, reason_code});
-            }
+            check_code(s_.codes.*rule.member, rule.codes);
+        }
+        for (const OwnCode& rule : own_codes) {
+            check_code(s_.codes.*rule.member, rule.codes);
+        }
+    }
+
+    void check_code(const char& code, const CodeSet& codes) {
+        if (code != ' ' && !codes.has(code)) {
+            faults_.push_back({&code, reason_code});
         }
     }
 

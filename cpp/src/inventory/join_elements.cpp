@@ -228,8 +228,11 @@ ElementJoin join_elements(Inventory& inventory, const ElementRecords& elements) 
         Giver(*structure, sums[structure], join.doubts).give();
     }
     join.structures = order.size();
-    const auto file = static_cast<std::uint32_t>(inventory.files.size());
-    inventory.files.push_back(elements.file);
+    const auto known = std::find(inventory.files.begin(), inventory.files.end(), elements.file);
+    const auto file = static_cast<std::uint32_t>(known - inventory.files.begin());
+    if (known == inventory.files.end()) {
+        inventory.files.push_back(elements.file);
+    }
     for (Doubt& doubt : join.doubts) {
         doubt.file = file;
         inventory.doubts.push_back(doubt);

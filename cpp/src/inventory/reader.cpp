@@ -35,7 +35,7 @@ Reader::Reader(std::string_view name, std::size_t most)
     inventory_.files.emplace_back(name);
 }
 
-std::size_t Reader::feed(std::string_view block) {
+std::size_t Reader::feed_lines(std::string_view block) {
     std::size_t at = 0;
     while (at < block.size() && !full()) {
         const std::size_t end = block.find('\n', at);
@@ -73,8 +73,7 @@ void Reader::read_kept(bool ended) {
     overlong_ = 0;
 }
 
-void Reader::finish() {
-    finished_ = true;
+void Reader::finish_lines() {
     if (!kept_.empty() || overlong_ > 0) {
         read_kept(false);
     }
@@ -84,6 +83,7 @@ void Reader::finish() {
 }
 
 Inventory Reader::take() {
+    join_own_elements();
     inventory_.absent_columns = header_.absent_columns;
     if (!finished_) { // nothing follows that might be a second record
         seen_.add(inventory_.structures, hashes_);

@@ -1,15 +1,18 @@
 #pragma once
-// Lines into structures.
+// Lines, or the objects of a JSON text, into structures.
 
 #include "columns.hpp"
 #include "fixed.hpp"
+#include "objects.hpp"
 #include "record.hpp"
+#include "scupper/inventory/elements.hpp"
 #include "scupper/inventory/inventory.hpp"
 #include "seen.hpp"
 #include "split.hpp"
 
 #include <cstddef>
 #include <cstdint>
+#include <nlohmann/json_fwd.hpp>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,7 +25,8 @@ struct Line {
     bool ended = true; ///< the last line of a file that was cut off has no end
 };
 
-/// Reads lines into an inventory. The first line tells which form they have.
+/// Reads lines or objects into an inventory. The first sign tells which of the two a file has, the
+/// first line which form its lines have.
 class Reader {
   public:
     Reader(std::string_view name, std::size_t most);
@@ -37,6 +41,16 @@ class Reader {
     const std::string& name() const { return name_; }
 
   private:
+    enum class Kind : std::uint8_t { untold, lines, objects };
+
+    std::size_t feed_lines(std::string_view block);
+    std::size_t feed_objects(std::string_view block);
+    void finish_lines();
+    void finish_objects();
+    void read_ready_object();
+    void read_object(const std::string& text);
+    void read_national_record(const nlohmann::json& object, const std::string& text);
+    void join_own_elements();
     void keep(std::string_view part);
     void read_kept(bool ended);
     void read_line(Line line);
@@ -59,6 +73,10 @@ class Reader {
     std::string name_;
     std::size_t most_;
     std::uint64_t expected_ = 0;
+    Kind kind_ = Kind::untold;
+    std::string lead_; ///< blanks before the first sign
+    ObjectSplitter objects_;
+    ElementRecords elements_;    ///< of the records of a piece
     std::string kept_;           ///< a line whose end has not come yet, or that lacks padding
     std::uint64_t overlong_ = 0; ///< bytes of a line of which nothing more is kept
     bool opened_ = false;

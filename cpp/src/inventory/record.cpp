@@ -239,6 +239,11 @@ void read_fields(const Record& record) {
     record.structure.recorded_deck_area =
         number_of(record, Column::deck_area, {0.0, 1e7, "outside 0 to 10000000 m2", true})
             .value_or(not_recorded);
+    constexpr NumberBounds rated{0.0, 99.9, "outside 0 to 99.9 t", true};
+    record.structure.operating_rating =
+        number_of(record, Column::operating_rating, rated).value_or(not_recorded);
+    record.structure.inventory_rating =
+        number_of(record, Column::inventory_rating, rated).value_or(not_recorded);
     check_trucks(record);
 }
 

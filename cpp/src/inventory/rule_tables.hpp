@@ -204,6 +204,8 @@ struct CodeRule {
     bool may_be_blank = false;
 };
 
+/// Codes 5 to 8 and A to F came after the guide (from memory; 8 and A stand in files).
+inline constexpr CodeSet rating_methods("012345678ABCDEF");
 inline constexpr CodeSet ratings("0123456789N");
 
 inline constexpr std::array code_rules{
@@ -215,6 +217,9 @@ inline constexpr std::array code_rules{
     CodeRule{Column::substructure_condition, &RecordedCodes::substructure_condition, ratings},
     CodeRule{Column::channel_condition, &RecordedCodes::channel_condition, ratings},
     CodeRule{Column::culvert_condition, &RecordedCodes::culvert_condition, ratings},
+    CodeRule{Column::operating_method, &RecordedCodes::operating_method, rating_methods},
+    CodeRule{Column::inventory_method, &RecordedCodes::inventory_method, rating_methods},
+    CodeRule{Column::design_load, &RecordedCodes::design_load, CodeSet("0123456789ABC")},
     CodeRule{Column::structural_evaluation, nullptr, ratings},
     CodeRule{Column::posting_evaluation, &RecordedCodes::posting_evaluation, CodeSet("012345")},
     CodeRule{Column::parallel, &RecordedCodes::parallel, CodeSet("RLN")},

@@ -26,7 +26,10 @@ inline constexpr std::array texts{Text{"state", &Structure::state},
                                   Text{"district", &Structure::district},
                                   Text{"route", &Structure::route},
                                   Text{"border_state", &Structure::border_state},
-                                  Text{"border_number", &Structure::border_number}};
+                                  Text{"border_number", &Structure::border_number},
+                                  Text{"owner_code", &Structure::owner_code},
+                                  Text{"abutment_type", &Structure::abutment_type},
+                                  Text{"pier_type", &Structure::pier_type}};
 
 using D = RecordedDimensions;
 using Distance = Member<D, Length<>>;
@@ -46,7 +49,8 @@ inline constexpr std::array lengths{Distance{"length", &D::length},
                                     Distance{"route_clearance", &D::route_clearance},
                                     Distance{"route_width", &D::route_width},
                                     Distance{"right_clearance_under", &D::right_clearance_under},
-                                    Distance{"left_clearance_under", &D::left_clearance_under}};
+                                    Distance{"left_clearance_under", &D::left_clearance_under},
+                                    Distance{"height", &D::height}};
 
 using C = RecordedCodes;
 using Code = Member<C, int>;
@@ -79,7 +83,11 @@ inline constexpr std::array codes{Code{"main_spans", &C::main_spans},
                                   Code{"future_traffic_year", &C::future_traffic_year},
                                   Code{"inspection_interval", &C::inspection_interval},
                                   Code{"inspection_year", &C::inspection_year},
-                                  Code{"inspection_month", &C::inspection_month}};
+                                  Code{"inspection_month", &C::inspection_month},
+                                  Code{"beam_lines", &C::beam_lines},
+                                  Code{"approach_beam_lines", &C::approach_beam_lines},
+                                  Code{"pier_units", &C::pier_units},
+                                  Code{"abutment_units", &C::abutment_units}};
 
 using Letter = Member<C, char>;
 inline constexpr std::array letters{
@@ -98,7 +106,15 @@ inline constexpr std::array letters{
     Letter{"temporary", &C::temporary},
     Letter{"national_length", &C::national_length},
     Letter{"parallel", &C::parallel},
-    Letter{"on_national_system", &C::on_national_system}};
+    Letter{"on_national_system", &C::on_national_system},
+    Letter{"design_load", &C::design_load},
+    Letter{"operating_method", &C::operating_method},
+    Letter{"inventory_method", &C::inventory_method},
+    Letter{"beam_layout", &C::beam_layout},
+    Letter{"approach_beam_layout", &C::approach_beam_layout},
+    Letter{"railing_condition", &C::railing_condition},
+    Letter{"bearing_condition", &C::bearing_condition},
+    Letter{"joint_condition", &C::joint_condition}};
 
 using Made = Member<C, Material>;
 inline constexpr std::array materials{Made{"material", &C::material},
@@ -124,6 +140,9 @@ void for_each_field(Record& s, Visit visit) {
     visit("latitude", s.latitude, dim::none);
     visit("longitude", s.longitude, dim::none);
     visit("recorded_deck_area", s.recorded_deck_area, dim::area);
+    visit("irregular_deck_area", s.irregular_deck_area, dim::area);
+    visit("operating_rating", s.operating_rating, dim::none);
+    visit("inventory_rating", s.inventory_rating, dim::none);
     for (const auto& m : lengths) {
         visit(m.key, s.dimensions.*m.member, dim::length);
     }

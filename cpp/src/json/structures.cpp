@@ -95,6 +95,17 @@ std::string structures_form() {
     return Json{{"scupper_structures", 1}, {"structures", Json::array({structure})}}.dump(2);
 }
 
+namespace {
+
+/// Whether a text holds records of the national specification of 2022 rather than a list of ours.
+bool is_national(std::string_view head) {
+    return head.find("\"scupper_structures\"") == std::string_view::npos &&
+           (head.find("\"BID01\"") != std::string_view::npos ||
+            head.find("\"BL01\"") != std::string_view::npos);
+}
+
+} // namespace
+
 inventory::Inventory read_any_inventory(const std::filesystem::path& path,
                                         const inventory::Progress& progress) {
     std::ifstream in(path, std::ios::binary);
@@ -102,9 +113,11 @@ inventory::Inventory read_any_inventory(const std::filesystem::path& path,
     in.read(head.data(), static_cast<std::streamsize>(head.size()));
     head.resize(static_cast<std::size_t>(in.gcount()));
     const std::size_t first = head.find_first_not_of("\xEF\xBB\xBF \t\r\n");
-    const bool document = first != std::string::npos && head[first] == '{';
+    const char sign = first == std::string::npos ? ' ' : head[first];
+    const bool national = sign == '[' || (sign == '{' && is_national(head));
+    const bool document = sign == '{' && !national;
     const std::string top = head.substr(0, head.find('\n'));
-    if (!document && top.find("structure_id") == std::string::npos) {
+    if (national || (!document && top.find("structure_id") == std::string::npos)) {
         return inventory::read_inventory(path, progress);
     }
     in.clear();

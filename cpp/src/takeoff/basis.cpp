@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <bitset>
+#include <cmath>
 #include <initializer_list>
 
 namespace scupper::takeoff {
@@ -159,10 +160,16 @@ std::array<Basis, slot_table.size()> bases_of(const std::array<Basis, dimension_
 }
 
 Basis basis_of(const Inferred& inferred, Slot slot) {
+    if (inferred.untold[slot]) {
+        return Basis::assumed;
+    }
+    if (!std::isnan(inferred.counted[slot])) {
+        return Basis::recorded;
+    }
     std::array<Basis, dimension_count> known;
     std::transform(inferred.dimensions.begin(), inferred.dimensions.end(), known.begin(),
                    [](const Uncertain& u) { return u.basis; });
-    return inferred.untold[slot] ? Basis::assumed : bases_of(known)[slot];
+    return bases_of(known)[slot];
 }
 
 } // namespace scupper::takeoff

@@ -36,15 +36,25 @@ Outline vault_or(Outline otherwise, Material m) {
                                                                          : otherwise;
 }
 
-Outline outline_of(Design design, Material m) {
+/// Item 43B = 06 is one box or several that stand apart. Of precast beams they are several: one box is
+/// built for longer spans, and what is cast in place is seldom simple.
+bool are_spread(Material m, char layout, double span) {
+    constexpr RuleId rule("shape.outline.spread_box");
+    return layout == 'S' || (layout == ' ' && m == Material::prestressed && span <= rule->likely);
+}
+
+Outline outline_of(Design design, Material m, char layout, double span) {
     switch (design) {
     case Design::slab:
         return Outline::slab;
     case Design::tee_beam:
         return is_prestressed(m) ? Outline::prestressed_tee : beams_of(m);
     case Design::box_multiple:
-        return is_steel(m) ? Outline::steel_box : Outline::adjacent_box;
+        return is_steel(m)     ? Outline::steel_box
+               : layout == 'S' ? Outline::spread_box
+                               : Outline::adjacent_box;
     case Design::box_single:
+        return are_spread(m, layout, span) ? Outline::spread_box : Outline::box_girder;
     case Design::segmental_box:
         return Outline::box_girder;
     case Design::frame:
@@ -136,29 +146,36 @@ int walks_of(const Record& r) {
 
 bool has_overhang(Outline o) {
     return o == Outline::steel_beam || o == Outline::prestressed_beam ||
-           o == Outline::concrete_tee || o == Outline::steel_box || o == Outline::box_girder;
+           o == Outline::concrete_tee || o == Outline::steel_box || o == Outline::box_girder ||
+           o == Outline::spread_box;
 }
 
 } // namespace
 
 Shape shape_of(const Record& r) {
     Shape s;
-    s.outline = outline_of(r.design, r.material);
+    s.outline = outline_of(r.design, r.material, r.beam_layout, r.span);
     s.lines = lines_of(s.outline);
     s.spans = r.spans;
     s.units = units_of(r);
-    s.piers = r.spans - 1;
+    s.piers = r.pier_units != no_code ? r.pier_units : r.spans - 1;
+    s.abutments = r.abutment_units != no_code ? r.abutment_units : s.abutments;
     s.gutters = r.median == 1 || r.median == 3 ? 4 : 2;
     s.walks = walks_of(r);
     s.flange_faces = flange_faces_of(s.outline);
-    s.has_bearings = s.lines != Lines::none && s.outline != Outline::timber_beam;
+    s.has_bearings =
+        s.lines != Lines::none && s.outline != Outline::timber_beam && r.bearings != 'N';
     s.has_caps = s.piers > 0 && s.outline != Outline::arch_soffit;
     s.has_columns = s.has_caps;
     s.has_overhang = has_overhang(s.outline);
     s.walk_present = s.walks > 0;
     s.open_deck = r.deck_type == '3';
-    s.clearance_known = r.clearance > 0.0;
+    s.clearance_known = r.clearance > 0.0 || r.height > 0.0;
     return s;
+}
+
+bool counts_lines(const Record& r, const Shape& shape) {
+    return r.beam_lines > 0 && shape.lines != Lines::none;
 }
 
 bool jointless_possible(const Record& r) {

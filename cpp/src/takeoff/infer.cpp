@@ -17,7 +17,7 @@ Shape nothing_to_wash(const Record& record) {
     shape.gutters = 0;
     shape.flange_faces = 0;
     shape.has_bearings = false;
-    shape.has_abutments = false;
+    shape.abutments = 0;
     shape.has_overhang = false;
     return shape;
 }
@@ -43,9 +43,20 @@ void mark_untold(const Shape& shape, Inferred& out) {
     mark(slot("slope_protection_area"), !shape.clearance_known);
 }
 
+/// What the record counts itself.
+void put_counts(const Record& record, Inferred& out) {
+    if (detail::counts_lines(record, out.shape)) {
+        out.counted[slot("girder_count")] = record.beam_lines;
+    }
+    if (out.shape.has_caps && record.pier_units != no_code) {
+        out.counted[slot("cap_count")] = record.pier_units;
+    }
+}
+
 void infer_bridge(const Record& record, Inferred& out) {
     Sheet sheet(out);
     out.shape = detail::shape_of(record);
+    put_counts(record, out);
     detail::infer_deck(record, out.shape, sheet);
     detail::infer_girders(record, out.shape, sheet);
     detail::infer_piers(record, out.shape, sheet);

@@ -44,6 +44,9 @@ void infer_slopes(const Record& r, Sheet& sheet) {
     if (r.clearance > 0.0) {
         sheet.scaled(dimension("berm.width"), "berm.width.clearance");
         sheet.scaled(dimension("slope.height"), "slope.height.clearance", r.clearance);
+    } else if (r.height > 0.0) {
+        sheet.scaled(dimension("berm.width"), "berm.width.clearance");
+        sheet.scaled(dimension("slope.height"), "slope.height.height", r.height);
     } else {
         sheet.scaled(dimension("berm.width"), "berm.width.assumed");
         sheet.scaled(dimension("slope.height"), "slope.height.assumed");

@@ -13,7 +13,9 @@ constexpr std::size_t roadway = dimension("deck.roadway_width");
 constexpr std::size_t walk = dimension("deck.walk_width");
 
 void infer_width(const Record& r, Sheet& sheet) {
-    if (r.deck_width > 0.0) {
+    if (r.irregular) {
+        sheet.exact(width, "deck.width.irregular", r.deck_width);
+    } else if (r.deck_width > 0.0) {
         sheet.exact(width, "deck.width.recorded", r.deck_width);
     } else if (r.approach > 0.0 && (r.deck_width == 0.0 || !(r.roadway > 0.0))) {
         sheet.exact(width, "deck.width.approach", r.approach);
@@ -44,7 +46,9 @@ void infer_walk(const Record& r, Sheet& sheet) {
 }
 
 void infer_roadway(const Record& r, Sheet& sheet) {
-    if (r.roadway > 0.0) {
+    if (r.irregular && r.roadway > 0.0) {
+        sheet.exact(roadway, "deck.roadway_width.irregular", r.roadway);
+    } else if (r.roadway > 0.0) {
         sheet.exact(roadway, "deck.roadway_width.recorded",
                     std::min(r.roadway, sheet.likely(width)));
     } else {
@@ -87,10 +91,13 @@ void infer_joints(const Record& r, const Shape& shape, Sheet& sheet) {
     constexpr std::size_t joints = dimension("joint.count");
     const double most = shape.spans + 1.0;
     const double likely = shape.units + 1.0;
-    if (shape.outline == Outline::arch_soffit || shape.outline == Outline::timber_beam) {
-        sheet.range(joints, "joint.count.seldom", 0.0, 0.0, most);
+    const double least = r.joints != ' ' ? 1.0 : 0.0; // one that is rated is there
+    if (r.joints == 'N') {
+        sheet.exact(joints, "joint.count.none", 0.0);
+    } else if (shape.outline == Outline::arch_soffit || shape.outline == Outline::timber_beam) {
+        sheet.range(joints, "joint.count.seldom", least, least, most);
     } else if (jointless_possible(r)) {
-        sheet.range(joints, "joint.count.jointless_possible", 0.0, likely, most);
+        sheet.range(joints, "joint.count.jointless_possible", least, likely, most);
     } else {
         sheet.range(joints, "joint.count.expansion", 2.0, likely, most);
     }
@@ -113,19 +120,29 @@ void infer_drains(const Record& r, Sheet& sheet) {
     sheet.scaled(dimension("drain.box_share"), "drain.box_share");
 }
 
+/// What stands on an edge may run on over the wings at both its ends.
+void share_of(const Record& r, std::size_t edge, RuleId rule, Sheet& sheet) {
+    constexpr RuleId beyond("edge.share.beyond_ends");
+    constexpr double ends = 2.0;
+    sheet.range(edge, rule, rule->low, rule->likely, rule->high + ends * beyond->high / r.length);
+}
+
 void infer_edges(const Record& r, Sheet& sheet) {
     constexpr std::size_t parapet = dimension("parapet.share");
     constexpr std::size_t rail = dimension("rail.share");
     sheet.scaled(dimension("parapet.face_height"), "parapet.face_height");
-    if (r.is_through() || r.material == Material::timber) {
-        sheet.scaled(parapet, "parapet.share.rare");
-        sheet.scaled(rail, "rail.share.usual");
+    if (r.rails == 'N') {
+        sheet.exact(parapet, "parapet.share.none", 0.0);
+        sheet.exact(rail, "rail.share.none", 0.0);
+    } else if (r.is_through() || r.material == Material::timber) {
+        share_of(r, parapet, "parapet.share.rare", sheet);
+        share_of(r, rail, "rail.share.usual", sheet);
     } else if (r.is_newer()) {
-        sheet.scaled(parapet, "parapet.share.newer");
-        sheet.scaled(rail, "rail.share.newer");
+        share_of(r, parapet, "parapet.share.newer", sheet);
+        share_of(r, rail, "rail.share.newer", sheet);
     } else {
-        sheet.scaled(parapet, "parapet.share.older");
-        sheet.scaled(rail, "rail.share.older");
+        share_of(r, parapet, "parapet.share.older", sheet);
+        share_of(r, rail, "rail.share.older", sheet);
     }
 }
 

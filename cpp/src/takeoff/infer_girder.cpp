@@ -99,6 +99,12 @@ constexpr GirderRules adjacent_box{"shape.absent",
                                    "girder.flange_width.unit",
                                    Of::spacing,
                                    "girder.face_factor.adjacent_box"};
+constexpr GirderRules spread_box = [] {
+    GirderRules rules = braced_concrete({"deck.overhang_width.beams", "girder.spacing.spread_box",
+                                         "girder.depth.adjacent_box", "girder.depth.adjacent_box",
+                                         "girder.flange_width.spread_box", Of::itself});
+    return rules;
+}();
 constexpr GirderRules steel_box{"deck.overhang_width.box", "girder.spacing.steel_box",
                                 "girder.depth.steel_box",  "girder.depth.steel_box",
                                 "girder.flange_width.box", Of::spacing};
@@ -118,10 +124,10 @@ constexpr GirderRules slab = soffit_of("girder.face_factor.slab");
 constexpr GirderRules arch_soffit = soffit_of("girder.face_factor.arch");
 
 /// In the order of Outline.
-constexpr std::array<const GirderRules*, 15> by_outline{
+constexpr std::array<const GirderRules*, 16> by_outline{
     &none,        &steel_beam,   &prestressed_beam, &concrete_tee, &prestressed_tee, &channel,
     &sawn_timber, &adjacent_box, &steel_box,        &box_girder,   &floorbeam,       &truss,
-    &cable,       &slab,         &arch_soffit};
+    &cable,       &slab,         &arch_soffit,      &spread_box};
 
 /// Long timber spans are laminated; long steel spans have fewer girders and open cross frames.
 GirderRules rules_for(const Record& r, const Shape& shape) {
@@ -136,6 +142,22 @@ GirderRules rules_for(const Record& r, const Shape& shape) {
         rules.diaphragm_depth = "diaphragm.depth.cross_frame";
     }
     return rules;
+}
+
+/// Lines that are counted stand evenly over the width.
+void infer_spacing(const Record& r, const Shape& shape, const GirderRules& rules, Sheet& sheet) {
+    constexpr std::size_t spacing = dimension("girder.spacing");
+    const double width = sheet.likely(dimension("deck.width"));
+    const double between = width - 2.0 * sheet.likely(dimension("deck.overhang_width"));
+    if (!counts_lines(r, shape) || shape.lines == Lines::pair) {
+        sheet.scaled(spacing, rules.spacing);
+    } else if (shape.lines == Lines::strips) {
+        sheet.exact(spacing, "girder.spacing.counted_strips", width / r.beam_lines);
+    } else if (r.beam_lines > 1) {
+        sheet.exact(spacing, "girder.spacing.counted", between / (r.beam_lines - 1));
+    } else {
+        sheet.scaled(spacing, rules.spacing);
+    }
 }
 
 double flange_base(const GirderRules& rules, const Sheet& sheet) {
@@ -194,7 +216,7 @@ void infer_girders(const Record& r, const Shape& shape, Sheet& sheet) {
     const GirderRules rules = rules_for(r, shape);
     sheet.scaled(dimension("deck.overhang_width"), rules.overhang, 1.0,
                  0.25 * sheet.likely(dimension("deck.width")));
-    sheet.scaled(dimension("girder.spacing"), rules.spacing);
+    infer_spacing(r, shape, rules, sheet);
     sheet.scaled(dimension("girder.depth"),
                  is_continuous(r.material) ? rules.depth_continuous : rules.depth_simple, r.span,
                  rules.deepest);

@@ -2,6 +2,8 @@
 
 #include "sheet.hpp"
 
+#include <algorithm>
+
 namespace scupper::takeoff::detail {
 
 namespace {
@@ -26,6 +28,10 @@ void infer_column_height(const Record& r, const Shape& shape, Sheet& sheet) {
         sheet.absent(height);
     } else if (r.clearance > 0.0) {
         sheet.scaled(height, "column.height.clearance", r.clearance);
+    } else if (r.height > 0.0) {
+        const double above =
+            sheet.likely(dimension("girder.depth")) + sheet.likely(dimension("cap.depth"));
+        sheet.scaled(height, "column.height.height", std::max(r.height - above, 0.0));
     } else if (r.navigation > 0.0) {
         sheet.scaled(height, "column.height.navigation", r.navigation);
     } else {
@@ -87,7 +93,9 @@ void infer_walls(const Record& r, const Shape& shape, Sheet& sheet) {
 void infer_downspouts(const Record& r, Sheet& sheet) {
     constexpr RuleId rule("drain.downspout_length");
     const double below = sheet.likely(dimension("girder.depth")) + rule->likely;
-    const double height = r.clearance > 0.0 ? r.clearance : RuleId("column.height.assumed")->high;
+    const double height = r.clearance > 0.0 ? r.clearance
+                          : r.height > 0.0  ? r.height
+                                            : RuleId("column.height.assumed")->high;
     sheet.range(dimension("drain.downspout_length"), rule, 0.0, below, below + height);
 }
 

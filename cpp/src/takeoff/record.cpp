@@ -12,6 +12,8 @@ namespace scupper::takeoff::detail {
 
 namespace {
 
+constexpr int most_lines = 200;    // on any deck; common practice
+constexpr int most_abutments = 10; // with ramps; common practice
 constexpr double steepest_skew = 75.0 * factor::degree;
 
 double within(double value, double greatest) {
@@ -24,6 +26,19 @@ double above_zero(double value, double greatest) {
 
 constexpr double greatest(std::size_t index) {
     return input_table[index].greatest;
+}
+
+/// A deck of uneven width has its recorded area, spread over its length; edges stay as they are.
+void widen_irregular(double area, Record& r) {
+    const double mean = area / r.length;
+    constexpr double most = 3.0; // times the recorded width; more is another deck's area
+    if (!(area > 0.0) || !(mean >= r.deck_width / most && mean <= r.deck_width * most)) {
+        return;
+    }
+    const double beside = r.deck_width - r.roadway;
+    r.irregular = true;
+    r.deck_width = mean;
+    r.roadway = beside >= 0.0 && beside < mean ? mean - beside : r.roadway;
 }
 
 Record dimensions_of(const Structure& s) {
@@ -44,6 +59,8 @@ Record dimensions_of(const Structure& s) {
     r.skew = within(d.skew.si(), steepest_skew);
     r.clearance = measured ? above_zero(d.clearance_under.si(), highest) : not_recorded;
     r.navigation = above_zero(d.navigation_clearance.si(), highest);
+    r.height = above_zero(d.height.si(), highest);
+    widen_irregular(s.irregular_deck_area, r);
     return r;
 }
 
@@ -58,6 +75,9 @@ void set_codes(const RecordedCodes& c, Record& r) {
     r.over_traffic =
         below({1, 2, 4, 6, 7, 8}) || c.below == Below::highway || c.below == Below::railroad;
     r.deck_type = c.deck_type;
+    r.rails = c.railing_condition;
+    r.bearings = c.bearing_condition;
+    r.joints = c.joint_condition;
     r.main_material = c.material;
     r.approach_material = c.approach_material;
     r.main_design = c.design;
@@ -88,7 +108,7 @@ bool is_known(Design design) {
 }
 
 /// A long viaduct with one truss over the river is, for its dirt, a viaduct.
-void set_majority(Record& r) {
+bool set_majority(Record& r) {
     const double mean = r.length / r.spans;
     const double likely = RuleId("span.longest.inferred")->likely * mean;
     const double main_span = r.longest > 0.0 ? r.longest : std::min(likely, r.length);
@@ -99,6 +119,19 @@ void set_majority(Record& r) {
     r.design = approach ? r.approach_design : r.main_design;
     const double approach_span = (r.length - main_length) / r.approach_spans;
     r.span = approach ? std::min(approach_span, main_span) : main_span;
+    return approach;
+}
+
+int counted(int recorded, int most) {
+    return recorded >= 0 && recorded <= most ? recorded : no_code;
+}
+
+void set_counts(const RecordedCodes& c, bool approach, Record& r) {
+    const int lines = approach ? c.approach_beam_lines : c.beam_lines;
+    r.beam_lines = counted(lines, most_lines);
+    r.beam_layout = approach ? c.approach_beam_layout : c.beam_layout;
+    r.pier_units = counted(c.pier_units, r.spans + 1); // ends may stand on piers
+    r.abutment_units = counted(c.abutment_units, most_abutments);
 }
 
 } // namespace
@@ -107,7 +140,7 @@ Record usable(const Structure& structure) {
     Record r = dimensions_of(structure);
     set_codes(structure.codes, r);
     set_spans(structure.codes, r);
-    set_majority(r);
+    set_counts(structure.codes, set_majority(r), r);
     return r;
 }
 

@@ -11,6 +11,7 @@ struct Record {
     double length;
     double longest; ///< at most the length
     double deck_width;
+    bool irregular; ///< widths are means over a recorded area
     double roadway;
     double approach;
     double left_walk;
@@ -18,12 +19,20 @@ struct Record {
     double skew;
     double clearance; ///< above a road or railway below
     double navigation;
-    int spans; ///< main and approach spans, at least 1
+    double height; ///< the greatest, deck to ground or water
+    int spans;     ///< main and approach spans, at least 1
     int main_spans;
     int approach_spans;
     int year; ///< built or reconstructed, the later
     int built;
     int median;
+    int beam_lines;     ///< of the spans that make up most of the length
+    int pier_units;     ///< at most as many as there are spaces between spans allow
+    int abutment_units; ///< no more than any bridge has
+    char beam_layout;   ///< A side by side, S apart, of these spans
+    char rails;         ///< condition of the railings, of bearings, of joints; N: there are none
+    char bearings;
+    char joints;
     bool over_water;
     bool over_traffic; ///< a road or a railway
     char deck_type;
@@ -49,6 +58,8 @@ Record usable(const Structure& structure);
 Verdict verdict_of(const Structure& structure, const Record& record);
 /// The categories of a bridge.
 Shape shape_of(const Record& record);
+/// Whether the number of girder lines is recorded, of a kind that has lines.
+bool counts_lines(const Record& record, const Shape& shape);
 /// Integral abutments or a deck without joints are possible.
 bool jointless_possible(const Record& record);
 

@@ -24,11 +24,11 @@ std::string_view verdict_reason(Verdict verdict) {
 }
 
 std::string_view outline_name(Outline outline) {
-    static constexpr std::array<std::string_view, 15> names{
+    static constexpr std::array<std::string_view, 16> names{
         "none",        "steel beams",   "prestressed beams", "concrete tee beams",
         "decked tees", "channel beams", "timber stringers",  "adjacent boxes",
         "steel boxes", "box girder",    "floorbeam girders", "trusses",
-        "cable spans", "slab",          "vault or frame"};
+        "cable spans", "slab",          "vault or frame",    "spread boxes"};
     return names.at(static_cast<std::size_t>(outline));
 }
 

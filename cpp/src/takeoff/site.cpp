@@ -136,6 +136,9 @@ Uncertain infer_clearance(const Structure& s) {
     if (s.dimensions.navigation_clearance.si() > 0.0) {
         return times("site.clearance.navigation", s.dimensions.navigation_clearance.si());
     }
+    if (s.dimensions.height.si() > 0.0) {
+        return times("site.clearance.height", s.dimensions.height.si());
+    }
     return by_rule("site.clearance.assumed");
 }
 

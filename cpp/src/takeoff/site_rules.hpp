@@ -51,6 +51,9 @@ inline constexpr auto site_rules = std::to_array<Rule>({
     {"site.clearance.navigation", "site.clearance", "factor x item 39",
      "FHWA-PD-96-001 (1995); more or less with the water by common practice",
      "navigation clearance recorded", "next rule", 0.8, 1.1, 1.5},
+    {"site.clearance.height", "site.clearance", "factor x B.G.13, which reaches up to the deck",
+     "FHWA, Specifications for the National Bridge Inventory (2022); common practice",
+     "B.G.13 recorded", "next rule", 0.4, 0.75, 0.95},
     {"site.clearance.assumed", "site.clearance", "factor", practice, "no clearance recorded",
      "cannot be told from a record", 1.5, 4.5, 12.0, Basis::assumed},
 

@@ -68,7 +68,7 @@ void take_off_supports(const Shape& shape, const Dimensions<T>& d, Bill<T>& bill
     const Length<T> line = named("support line on the skew", skew_length(d.deck_width, d.skew));
     take_off_caps(shape, d, line, bill);
     take_off_walls(shape, d, line, bill);
-    const double abutments = shape.has_abutments ? 2.0 : 0.0;
+    const double abutments = shape.abutments;
     take_off_abutments(d, abutments * line, abutments, bill);
     constexpr double faces_of_a_bent = 2.0;
     bill.template put<slot("support_line_length")>(

@@ -23,17 +23,23 @@ Structure filled() {
     s.route = "00007";
     s.border_state = "98";
     s.border_number = "B-1";
+    s.owner_code = "S01";
+    s.abutment_type = "A01";
+    s.pier_type = "P02";
+    s.irregular_deck_area = 1.0 / 7.0;
+    s.operating_rating = 55.2;
+    s.inventory_rating = 1.0 / 9.0;
     s.line = 7;
     s.latitude = 45.1;
     s.longitude = -93.2;
     s.recorded_deck_area = 0.1 + 0.2;
     double length = 1.0 / 3.0;
     RecordedDimensions& d = s.dimensions;
-    for (Length<>* x :
-         {&d.length, &d.longest_span, &d.deck_width, &d.roadway_width, &d.approach_width,
-          &d.left_walk_width, &d.right_walk_width, &d.clearance_over, &d.clearance_under,
-          &d.navigation_clearance, &d.detour, &d.navigation_width, &d.lift_clearance,
-          &d.route_clearance, &d.route_width, &d.right_clearance_under, &d.left_clearance_under}) {
+    for (Length<>* x : {&d.length, &d.longest_span, &d.deck_width, &d.roadway_width,
+                        &d.approach_width, &d.left_walk_width, &d.right_walk_width,
+                        &d.clearance_over, &d.clearance_under, &d.navigation_clearance, &d.detour,
+                        &d.navigation_width, &d.lift_clearance, &d.route_clearance, &d.route_width,
+                        &d.right_clearance_under, &d.left_clearance_under, &d.height}) {
         *x = Length<>(length);
         length += 1.0;
     }
@@ -74,14 +80,38 @@ Structure filled() {
                    &c.border_percent,
                    &c.future_traffic,
                    &c.future_traffic_year,
-                   &c.inspection_interval}) {
+                   &c.inspection_interval,
+                   &c.beam_lines,
+                   &c.approach_beam_lines,
+                   &c.pier_units,
+                   &c.abutment_units}) {
         *x = code++;
     }
     char letter = 'A';
-    for (char* x : {&c.posting, &c.posting_evaluation, &c.deck_type, &c.surface_type,
-                    &c.deck_condition, &c.superstructure_condition, &c.substructure_condition,
-                    &c.culvert_condition, &c.parallel, &c.on_national_system, &c.channel_condition,
-                    &c.scour, &c.railing, &c.lateral_reference, &c.temporary, &c.national_length}) {
+    for (char* x : {&c.posting,
+                    &c.posting_evaluation,
+                    &c.deck_type,
+                    &c.surface_type,
+                    &c.deck_condition,
+                    &c.superstructure_condition,
+                    &c.substructure_condition,
+                    &c.culvert_condition,
+                    &c.parallel,
+                    &c.on_national_system,
+                    &c.channel_condition,
+                    &c.scour,
+                    &c.railing,
+                    &c.lateral_reference,
+                    &c.temporary,
+                    &c.national_length,
+                    &c.design_load,
+                    &c.operating_method,
+                    &c.inventory_method,
+                    &c.beam_layout,
+                    &c.approach_beam_layout,
+                    &c.railing_condition,
+                    &c.bearing_condition,
+                    &c.joint_condition}) {
         *x = letter++;
     }
     s.given = {{"quantity[drain_count].given", certain(4.0, Basis::measured)},
@@ -107,6 +137,10 @@ TEST_CASE("a record written and read back is the same record, to the bit") {
     const Structure again = json::read_structure(once, "again");
     CHECK(json::write_structure(again) == once);
     CHECK(again.carries == s.carries);
+    CHECK(again.owner_code == s.owner_code);
+    CHECK(again.dimensions.height.si() == s.dimensions.height.si());
+    CHECK(again.codes.joint_condition == s.codes.joint_condition);
+    CHECK(again.inventory_rating == s.inventory_rating);
     CHECK(again.number == s.number);
     CHECK(again.line == s.line);
     CHECK(again.recorded_deck_area == s.recorded_deck_area);

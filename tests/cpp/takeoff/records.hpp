@@ -78,6 +78,9 @@ inline Structure named_record(const std::string& name) {
     if (name == "yardstick") {
         return yardstick();
     }
+    if (name == "AZ") {
+        return pinal_creek();
+    }
     return name == "A" ? creek() : name == "B" ? overpass() : river();
 }
 

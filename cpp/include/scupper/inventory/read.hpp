@@ -26,6 +26,26 @@
 // What cannot be (negative, beyond any built bridge, not a number, a code the guide does not list)
 // is a doubt and not recorded. Owner and maintenance codes the guide does not list are kept.
 // Source: FHWA-PD-96-001 (1995), items by number; limits of size: common practice.
+//
+// The other form is the specification of 2022: JSON, a list of records, or an object around one, or
+// objects one after the other. It is read record by record, so that memory stays flat however long it
+// is. What it tells beyond the old record: beam lines (B.SP.03), units of the substructure (B.SB.02),
+// the greatest height (B.G.13), an irregular deck's area (B.G.15), how railings, bearings and joints
+// are (B.C.05, 07, 08; N: none), and elements within the record. Lengths are in feet, west is
+// negative. Several span sets become one of each kind:
+//
+//   M main        spans added; material, type and beam lines of the set with the most spans
+//   A approach    likewise
+//   W widening    its beam lines stand beside those of the main spans
+//   C culvert     a culvert where there are no main spans, else passed over with a doubt
+//   substructure  units of abutments (A) and piers (P) added, widenings (W) not
+//   features      carried (C) and below (B); names joined, lanes and traffic added, least clearance
+//
+// `line` is the number of the record. Items nobody asked for are passed over. Source: FHWA,
+// Specifications for the National Bridge Inventory (2022), items as tests/reference/inventory/snbi.csv
+// lists them with their basis. From memory: all code lists (`national_codes.hpp`), the names of the
+// sets, which codes mean carried and below, what the height is measured from. The substructure's type
+// (B.SB.04) is kept as the code it is.
 
 #include "scupper/inventory/inventory.hpp"
 
@@ -50,18 +70,19 @@ using Progress = std::function<bool(std::uint64_t bytes_done, std::uint64_t byte
 /// Verified by: tests/cpp/inventory/test_fields.cpp
 std::vector<std::string> known_columns();
 
-/// Reads an inventory file, delimited or of fixed width.
+/// Reads an inventory file, delimited, of fixed width, or JSON of the specification of 2022.
 ///
 /// @param path [text] the file
 /// @param progress [-] told how far the reading is; may be empty
 /// @return [-] structures, rejected records and doubts
-/// Range: text with a header row, or records of 432 or 445 characters; CRLF or LF; UTF-8, with or
-/// without mark, or Latin-1.
+/// Range: text with a header row, or records of 432 or 445 characters; CRLF or LF; or JSON records;
+/// UTF-8, with or without mark, or Latin-1.
 /// Errors: FileError `inventory.open` where it cannot be read, `inventory.header` where the first
 /// row is neither a header nor such a record, `inventory.columns` naming necessary columns it lacks; Interrupted
 /// `inventory.stopped` where progress says so.
-/// Source: FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019
-/// Verified by: tests/cpp/inventory/test_samples.cpp
+/// Source: FHWA-PD-96-001 (1995); header rows of the published files of 2013 and 2019; FHWA,
+/// Specifications for the National Bridge Inventory (2022)
+/// Verified by: tests/cpp/inventory/test_samples.cpp, tests/cpp/inventory/test_national.cpp
 Inventory read_inventory(const std::filesystem::path& path, const Progress& progress = {});
 
 /// Reads an inventory from memory.

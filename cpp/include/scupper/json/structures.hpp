@@ -118,7 +118,7 @@ std::string structures_form();
 std::string structures_schema();
 
 /// Reads an inventory in whatever form its first bytes show: a list of structures (JSON), a table
-/// of structures (a header with `structure_id`), or the national inventory.
+/// of structures (a header with `structure_id`), or the national inventory, old or of 2022 (JSON).
 ///
 /// @param path [text] the file
 /// @param progress [-] told how far the reading of a national inventory is; may be empty

@@ -1,5 +1,8 @@
 #pragma once
 // One structure as its record tells it. Plain data: what a reader found, nothing inferred.
+//
+// Items are those of FHWA-PD-96-001 (1995); B.xx.nn is an item of the national specification of 2022,
+// which alone tells it.
 
 #include "scupper/quantity.hpp"
 #include "scupper/structure/codes.hpp"
@@ -37,6 +40,7 @@ struct RecordedDimensions {
     Length<> route_width{not_recorded}; ///< [m] item 47, total horizontal; NaN where none (99.9)
     Length<> right_clearance_under{not_recorded}; ///< [m] item 55B; NaN where none (99.8, 99.9)
     Length<> left_clearance_under{not_recorded};  ///< [m] item 56; NaN where none (0, 99.8, 99.9)
+    Length<> height{not_recorded}; ///< [m] B.G.13, the greatest, deck to ground or water (memory)
 };
 
 /// Recorded whole numbers and codes; no_code where the record does not give them.
@@ -76,6 +80,10 @@ struct RecordedCodes {
     int inspection_interval = no_code;              ///< [month] item 91
     int inspection_year = no_code;                  ///< [year] item 90, last routine inspection
     int inspection_month = no_code;                 ///< [-] month 1-12 of item 90
+    int beam_lines = no_code;                       ///< [-] B.SP.03, main spans with widenings
+    int approach_beam_lines = no_code;              ///< [-] B.SP.03, approach spans
+    int pier_units = no_code;                       ///< [-] B.SB.02 of the piers
+    int abutment_units = no_code;                   ///< [-] B.SB.02 of the abutments
     char posting = ' ';                             ///< code letter of item 41; blank if absent
     char posting_evaluation = ' ';                  ///< code of item 70; blank if absent
     char deck_type = ' ';                           ///< code of item 107; blank if absent
@@ -92,6 +100,14 @@ struct RecordedCodes {
     char national_length = ' ';                     ///< item 112: Y where above 6.1 m
     char parallel = ' ';                            ///< item 101: R, L or N
     char on_national_system = ' ';                  ///< item 104: 1 on the national highway system
+    char design_load = ' ';                         ///< code of item 31
+    char operating_method = ' ';                    ///< code of item 63: 6 to 8 give a factor
+    char inventory_method = ' ';                    ///< code of item 65: 6 to 8 give a factor
+    char beam_layout = ' ';                         ///< B.SP.06: A side by side, S apart, 1 single
+    char approach_beam_layout = ' ';                ///< B.SP.06 of the approach spans
+    char railing_condition = ' ';                   ///< B.C.05, 0-9 or N: no railings
+    char bearing_condition = ' ';                   ///< B.C.07, 0-9 or N: no bearings
+    char joint_condition = ' ';                     ///< B.C.08, 0-9 or N: no joints
 };
 
 /// A value somebody measured or an element record gives; it beats inference.
@@ -112,13 +128,19 @@ struct Structure {
     std::string route;         ///< item 5D, number of the route carried; empty where 00000
     std::string border_state;  ///< item 98A, two-digit FIPS code of the neighbouring state
     std::string border_number; ///< item 99, the number it has there
-    std::uint64_t line = 0;    ///< [-] line of the file it was read from, from 1
-    double latitude = not_recorded;           ///< [deg] north positive
-    double longitude = not_recorded;          ///< [deg] east positive
-    double recorded_deck_area = not_recorded; ///< [m2] the file's own DECK_AREA, for checks
-    RecordedDimensions dimensions;            ///< [SI unit of each] as the record has them
-    RecordedCodes codes;                      ///< [-] as the record has them
-    std::vector<GivenValue> given;            ///< [SI unit of each, n] what somebody measured
+    std::string owner_code;    ///< B.CL.01, the owner as the specification of 2022 codes it
+    std::string abutment_type; ///< B.SB.04 of the first abutments, code
+    std::string pier_type;     ///< B.SB.04 of the first piers, code
+    std::uint64_t line = 0;    ///< [-] line or record of the file it was read from, from 1
+    double latitude = not_recorded;            ///< [deg] north positive
+    double longitude = not_recorded;           ///< [deg] east positive
+    double recorded_deck_area = not_recorded;  ///< [m2] the file's own DECK_AREA, for checks
+    double irregular_deck_area = not_recorded; ///< [m2] B.G.15; NaN where the deck is regular
+    double operating_rating = not_recorded;    ///< [-] item 64: t, or a factor by its method
+    double inventory_rating = not_recorded;    ///< [-] item 66: t, or a factor by its method
+    RecordedDimensions dimensions;             ///< [SI unit of each] as the record has them
+    RecordedCodes codes;                       ///< [-] as the record has them
+    std::vector<GivenValue> given;             ///< [SI unit of each, n] what somebody measured
 };
 
 /// The stable key of a structure for draws, joins and errors; a number alone is not unique.

@@ -8,6 +8,7 @@
 #include "scupper/uncertain.hpp"
 
 #include <array>
+#include <limits>
 
 namespace scupper::takeoff {
 
@@ -16,7 +17,10 @@ struct Inferred {
     Shape shape;                                       ///< [-] categories
     std::array<Uncertain, dimension_count> dimensions; ///< [SI unit of each field]
     std::array<bool, slot_table.size()> untold{};      ///< no record can tell it: NaN in the table
-    Verdict verdict = Verdict::bridge;                 ///< [-] whether it is priced as a bridge
+    std::array<double, slot_table.size()> counted; ///< [SI of each] recorded whole; NaN where not
+    Verdict verdict = Verdict::bridge;             ///< [-] whether it is priced as a bridge
+
+    Inferred() { counted.fill(std::numeric_limits<double>::quiet_NaN()); }
 };
 
 /// What a structure's record says about its dimensions, and what follows by rule where it says

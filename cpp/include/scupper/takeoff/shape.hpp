@@ -23,6 +23,7 @@ enum class Outline : std::uint8_t {
     cable,            ///< stiffening girders of suspension and stayed spans
     slab,             ///< a flat soffit
     arch_soffit,      ///< vault or rigid frame of concrete or masonry
+    spread_box,       ///< box beams apart from each other: sides and soffit of each show
 };
 
 /// How the girder lines are counted.
@@ -56,11 +57,11 @@ struct Shape {
     bool has_bearings = true;              ///< girders stand on bearings
     bool has_caps = false;                 ///< the piers have caps
     bool has_columns = false;              ///< the caps stand on columns
-    bool has_abutments = true;             ///< both ends have one
+    int abutments = 2;                     ///< [-] abutments
     bool has_overhang = true;              ///< the deck reaches beyond the outer girders
     bool walk_present = false;             ///< walks > 0
     bool open_deck = false;                ///< dirt falls through: no gutter holds any
-    bool clearance_known = false;          ///< item 54B is measured from a road or a railway
+    bool clearance_known = false;          ///< how high the deck stands is recorded
 };
 
 /// The word for a verdict in tables.
