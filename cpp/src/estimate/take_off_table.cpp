@@ -82,7 +82,7 @@ class Taker {
 
     /// The same of a record to which nothing is added, and without ranges: nothing to resolve.
     static void plain_row(const Structure& structure, std::size_t index, TakeOffTable& table) {
-        const takeoff::Inferred inferred = takeoff::infer(structure);
+        takeoff::Inferred inferred = takeoff::infer(structure);
         table.verdict[index] = inferred.verdict;
         std::array<double, takeoff::dimension_count> likely;
         std::transform(inferred.dimensions.begin(), inferred.dimensions.end(), likely.begin(),
@@ -95,6 +95,7 @@ class Taker {
             if (!std::isnan(inferred.counted[s])) {
                 given.set(s, inferred.counted[s]);
                 bases[s] = Basis::recorded;
+                inferred.untold[s] = false;
             }
         }
         put(takeoff::take_off(inferred.shape, dimensions, given), bases, inferred.untold, index,
