@@ -33,7 +33,7 @@ inline constexpr HourSpan any_hour{0, 24};
 inline constexpr HourSpan hours_by_day{6, 12};
 inline constexpr HourSpan hours_by_night{18, 12};
 
-/// No limit of queue or delay.
+/// No limit of queue or delay [each, s].
 QueueLimits no_limits();
 
 /// The stretches of a day that is closed for a time, from then until the same hour of the next day.
