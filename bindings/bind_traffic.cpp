@@ -2,6 +2,7 @@
 #include "docstrings.hpp"
 #include "elementwise.hpp"
 #include "scupper/closure.hpp"
+#include "scupper/error.hpp"
 
 #include <pybind11/stl.h>
 

@@ -18,6 +18,16 @@ const Provenance& window_origin() {
     return origin;
 }
 
+/// The longest permitted run that begins in the part of the day; where all of it is permitted, the
+/// hours after it count too.
+Time<> hours_in_a_row(const std::array<std::size_t, closure::hours_a_day>& permitted,
+                      const closure::HourSpan& part) {
+    const closure::HourSpan window = closure::longest_window(permitted, part);
+    const std::size_t hours =
+        window.hours == part.hours ? permitted.at(window.first) : window.hours;
+    return static_cast<double>(hours) * 1.0_h;
+}
+
 void shorten_window(std::size_t place, const Time<>& permitted, Resolved& r) {
     const double given = r.uncertain[place].guess.likely;
     if (permitted.si() < given) {
@@ -43,9 +53,8 @@ void put_window(const Structure& structure, Resolved& r) {
         if (const auto facts = traffic_facts(structure, r, kind)) {
             const auto permitted =
                 closure::permitted_hours(facts->day, queue_limits(r, facts->lanes));
-            const auto window = closure::longest_window(permitted, part_of_day(plan.job));
-            shorten_window(plan.stages[row].shift.window, static_cast<double>(window.hours) * 1.0_h,
-                           r);
+            shorten_window(plan.stages[row].shift.window,
+                           hours_in_a_row(permitted, part_of_day(plan.job)), r);
         }
     }
 }
