@@ -120,7 +120,7 @@ def _draw_whole(axes: Axes, d: _Drawing) -> None:
 def _draw_near(axes: Axes, d: _Drawing) -> None:
     """From the first taper to the last device, at one scale along and across the road."""
     start, end = d.closed_from, d.length
-    margin = 0.02 * (end - start)
+    margin = 0.03 * (end - start)
     _road(axes, d, start - margin, end + margin)
     _marks(axes, d, size=0.35)
     axes.set_xlim(start - margin, end + margin)

@@ -9,7 +9,7 @@ from scupper import _core
 from scupper._arguments import Arguments, Units, answer, described_by, plain, single
 from scupper._frames import frame
 from scupper.errors import InputError
-from scupper.units import in_pint
+from scupper.units import in_pint, is_quantity
 
 if TYPE_CHECKING:
     import numpy as np
@@ -149,6 +149,12 @@ def one_lane_speed(limit: Any, *, units: Units = None) -> Quantity:
     return answer(_core.one_lane_speed, "m/s", units, limit=(limit, "m/s"))
 
 
+def _vehicles(value: Any) -> tuple[Any, str]:
+    """A number of vehicles: plain, as text, or a count of pint."""
+    plain_number = not isinstance(value, str) and not is_quantity(value)
+    return value, "1" if plain_number else "each"
+
+
 class TrafficQueue:
     """A queue from its beginning on.
 
@@ -212,7 +218,7 @@ def queue_length(
     waiting: Any, spacing: Any = "25 ft/each", lanes: Any = 1, *, units: Units = None
 ) -> Quantity:
     """Vehicles are plain numbers or a count."""
-    return answer(_core.queue_length, "m", units, waiting=(waiting, "each"),
+    return answer(_core.queue_length, "m", units, waiting=_vehicles(waiting),
                   spacing=(spacing, "m/each"), lanes=(lanes, "1"))  # fmt: skip
 
 
@@ -256,7 +262,9 @@ def permitted_hours(
 
 
 def _limit(name: str, value: Any, like: str, units: Units) -> float:
-    return float("inf") if value is None else single(name, value, like, units)
+    if value is None:
+        return float("inf")
+    return single(name, value, _vehicles(value)[1] if like == "each" else like, units)
 
 
 @described_by(_core.slowing_delay)
@@ -264,14 +272,14 @@ def slowing_delay(
     vehicles: Any, length: Any, usual: Any, slow: Any, *, units: Units = None
 ) -> Quantity:
     """In vehicle-seconds; ``.to("count*hour")``."""
-    return answer(_core.slowing_delay, "s*each", units, vehicles=(vehicles, "each"),
+    return answer(_core.slowing_delay, "s*each", units, vehicles=_vehicles(vehicles),
                   length=(length, "m"), usual=(usual, "m/s"), slow=(slow, "m/s"))  # fmt: skip
 
 
 @described_by(_core.turn_delay)
 def turn_delay(vehicles: Any, cycle: Any, green: Any, *, units: Units = None) -> Quantity:
     """In vehicle-seconds; ``.to("count*hour")``."""
-    return answer(_core.turn_delay, "s*each", units, vehicles=(vehicles, "each"),
+    return answer(_core.turn_delay, "s*each", units, vehicles=_vehicles(vehicles),
                   cycle=(cycle, "s"), green=(green, "s"))  # fmt: skip
 
 
@@ -284,16 +292,16 @@ def _in_money(name: str, value: Any) -> tuple[Any, str]:
         si, unit, currency = _core.parse_quantity(value, name)
         if not currency:
             raise InputError("arguments.money", name, f'"{value}"', 'an amount, as "23 USD/h"')
-        return in_pint(si, _without(unit, currency)), currency
+        return in_pint(si, _without_money(unit)), currency
     if isinstance(value, list | tuple):
         pairs = [_in_money(f"{name}[{i}]", item) for i, item in enumerate(value)]
         return [amount for amount, _ in pairs], pairs[0][1] if pairs else ""
     return value, ""
 
 
-def _without(unit: str, currency: str) -> str:
-    """As "USD/s": "1/s"."""
-    return unit.replace(currency, "1") if unit != currency else "1"
+def _without_money(unit: str) -> str:
+    """As "currency/s": "1/s"."""
+    return unit.replace("currency", "1")
 
 
 def _money(
@@ -328,8 +336,11 @@ _ORDER = {
 @described_by(_core.time_value)
 def time_value(car: Any, truck: Any, truck_share: Any, *, units: Units = None) -> Quantity:
     """Amounts as ``"23 USD/h"``; the result is a number by time: ``.to("1/hour")``."""
-    return _money(_core.time_value, "1/s", units, {"car": (car, "1/s"), "truck": (truck, "1/s")},
-                  truck_share=(truck_share, "1"))  # fmt: skip
+    amounts = {"car": (car, "1/s"), "truck": (truck, "1/s")}
+    value: Quantity = _money(
+        _core.time_value, "1/s", units, amounts, truck_share=(truck_share, "1")
+    )
+    return value
 
 
 @described_by(_core.delay_cost)
@@ -346,7 +357,7 @@ def detour_cost(
     """`value` as ``"23 USD/h"``, `running` as ``"0.5 USD/mi"``; a plain amount."""
     return _money(_core.detour_cost, "1", units,
                   {"value": (value, "1/s"), "running": (running, "1/m")},
-                  vehicles=(vehicles, "each"), detour=(detour, "m"),
+                  vehicles=_vehicles(vehicles), detour=(detour, "m"),
                   speed=(speed, "m/s"))  # fmt: skip
 
 

@@ -74,14 +74,20 @@ class RoadUsers:
         columns = self._core.hours()
         return frame({"demand_per_h": columns["demand"], "permitted_h": columns["permitted"]})
 
+    def _permitted(self) -> str:
+        """As "7 h from 22:00"; any hour where neither queue nor delay is limited or reached."""
+        first, hours = self.window
+        if min(self._core.hours()["permitted"]) == 24:
+            return "any hour"
+        return f"{hours} h from {first}:00" if hours else "no hour"
+
     def _lines(self) -> _report.Lines:
         if not self.known:
             return [("caution", caution) for caution in self.cautions]
         flow = "count/hour"
-        first, hours = self.window
         return [
             ("closure", self.kind.replace("_", " ")),
-            ("permitted", f"{hours} h from {first}:00" if hours else "no hour"),
+            ("permitted", self._permitted()),
             ("begins", f"{self.start}:00, {self.closed.to('h').magnitude:,.1f} h"),
             ("passes", f"{self.past_closure.to(flow).magnitude:,.0f} vehicles an hour "
                        f"of {self.open.to(flow).magnitude:,.0f}"),

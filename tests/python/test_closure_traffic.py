@@ -166,9 +166,9 @@ def test_limits_of_traffic_and_its_hours_come_from_the_job(
 def test_day_against_night_with_one_key_changed(county: sc.Inventory, job: sc.Job) -> None:
     table = sc.scenarios(county["TC-0001"], {"day": job, "night": job.replace(work_time="night")})
     night = table["night"] / table["day"]
-    assert night["cost_labour_USD"] > 1
-    assert night["cost_equipment_USD"] > 1  # light towers
-    assert night["cost_total_USD"] > 1
+    assert night["cost_labour_usd"] > 1
+    assert night["cost_equipment_usd"] > 1  # light towers
+    assert night["cost_total_usd"] > 1
 
 
 def test_charges_of_a_contract_stand_in_the_price(county: sc.Inventory, job: sc.Job) -> None:
