@@ -51,6 +51,10 @@ NumberArray tangent_device_spacing(const Array& speed) {
     return elementwise([](double v) { return c::tangent_device_spacing(Speed<>(v)).si(); }, speed);
 }
 
+NumberArray roll_ahead(const Array& speed) {
+    return elementwise([](double v) { return c::roll_ahead(Speed<>(v)).si(); }, speed);
+}
+
 NumberArray device_count(const Array& length, const Array& spacing) {
     return elementwise(
         [](double l, double s) { return number(c::device_count(Length<>(l), Length<>(s))); },
@@ -94,7 +98,7 @@ std::pair<std::size_t, std::size_t> window(const std::vector<double>& demand, do
 
 Plan plan(double speed, const std::string& kind, const std::string& road, double lane_width,
           double shoulder_width, double work_length, int lanes_closed, const std::string& edition,
-          bool divided, double downgrade) {
+          bool divided, double downgrade, int lanes, double set_back, bool at_curb) {
     const py::gil_scoped_release free;
     return c::plan({.speed = Speed<>(speed),
                     .kind = c::kind_by_name(kind),
@@ -105,7 +109,10 @@ Plan plan(double speed, const std::string& kind, const std::string& road, double
                     .lanes_closed = lanes_closed,
                     .edition = c::edition_by_name(edition),
                     .divided = divided,
-                    .downgrade = downgrade});
+                    .downgrade = downgrade,
+                    .lanes = lanes,
+                    .set_back = Length<>(set_back),
+                    .at_curb = at_curb});
 }
 
 std::int64_t whole(const Count<>& count) {
@@ -122,8 +129,49 @@ Columns element_columns(const Elements& rows) {
     return columns;
 }
 
+Columns placing_columns(const std::vector<c::Placing>& rows) {
+    using c::Placing;
+    Columns columns;
+    columns["what"] = texts(rows, [](const Placing& p) { return p.what; });
+    columns["approach"] = texts(rows, [](const Placing& p) { return p.approach; });
+    columns["station"] = numbers<double>(rows, [](const Placing& p) { return p.station.si(); });
+    columns["length"] = numbers<double>(rows, [](const Placing& p) { return p.length.si(); });
+    columns["pieces"] =
+        numbers<std::int64_t>(rows, [](const Placing& p) { return whole(p.pieces); });
+    return columns;
+}
+
+Columns place_columns(const Plan& plan) {
+    using c::Placed;
+    const std::vector<Placed> rows = c::places(plan);
+    Columns columns;
+    columns["what"] = texts(rows, [](const Placed& p) { return p.what; });
+    columns["station"] = numbers<double>(rows, [](const Placed& p) { return p.station.si(); });
+    columns["offset"] = numbers<double>(rows, [](const Placed& p) { return p.offset.si(); });
+    return columns;
+}
+
+void bind_places(py::class_<Plan>& plan) {
+    plan.def(
+            "placing", [](const Plan& p) { return placing_columns(c::placing_order(p)); },
+            doc("closure::placing_order"))
+        .def(
+            "taking", [](const Plan& p) { return placing_columns(c::taking_order(p)); },
+            doc("closure::taking_order"))
+        .def("places", &place_columns, doc("closure::places"))
+        .def_property_readonly("lanes_shown", &c::lanes_shown, doc("closure::lanes_shown"))
+        .def_property_readonly(
+            "lane_width", [](const Plan& p) { return p.site.lane_width.si(); },
+            doc("closure::Site::lane_width"))
+        .def_property_readonly(
+            "shoulder_width", [](const Plan& p) { return p.site.shoulder_width.si(); },
+            doc("closure::Site::shoulder_width"));
+}
+
 void bind_plan(py::module_& m) {
-    py::class_<Plan>(m, "ClosurePlan", doc("closure::Plan"))
+    py::class_<Plan> bound(m, "ClosurePlan", doc("closure::Plan"));
+    bind_places(bound);
+    bound
         .def_property_readonly(
             "kind", [](const Plan& p) { return c::kind_name(p.kind); }, doc("closure::Plan::kind"))
         .def_property_readonly(
@@ -178,7 +226,15 @@ void bind_closure(py::module_& m) {
     bind_plan(m);
     m.def("closure_plan", &plan, doc("closure::plan"), arg("speed"), arg("kind"), arg("road"),
           arg("lane_width"), arg("shoulder_width"), arg("work_length"), arg("lanes_closed"),
-          arg("edition"), arg("divided"), arg("downgrade"));
+          arg("edition"), arg("divided"), arg("downgrade"), arg("lanes"), arg("set_back"),
+          arg("at_curb"));
+    m.def(
+        "advance_warning_may_be_omitted",
+        [](double set_back, bool at_curb) {
+            return c::advance_warning_may_be_omitted(Length<>(set_back), at_curb);
+        },
+        doc("closure::advance_warning_may_be_omitted"), arg("set_back"), arg("at_curb"));
+    m.def("roll_ahead", &roll_ahead, doc("closure::roll_ahead"), arg("speed"));
 }
 
 } // namespace scupper::python

@@ -65,7 +65,8 @@ Table published_columns(const std::string& units) {
 /// Rows of one word after the other; each row has a unit of its own.
 Table build_up_columns(const std::string& units) {
     const Show show(units, "currency");
-    const Layout layout = input_layout(Job{});
+    const Job no_job;
+    const Layout layout = input_layout(no_job);
     std::vector<std::string> since, unit;
     std::vector<Setting> all;
     for (const BuildUp& b : json::shipped_dirt_table().build_ups) {

@@ -17,6 +17,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_inventory(m);
     bind_elements(m);
     bind_structures(m);
+    bind_traffic(m);
     bind_closure(m);
     bind_debris(m);
     bind_dirt_table(m);
@@ -26,6 +27,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_estimate(m);
     bind_remedies(m);
     bind_schedule(m);
+    bind_road_users(m);
     bind_workbook(m);
     bind_programme(m);
     bind_saved_estimate(m);

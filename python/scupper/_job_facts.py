@@ -86,6 +86,20 @@ def stretches(estimate: Estimate) -> list[str]:
     ]
 
 
+def past_closure(estimate: Estimate) -> str:
+    """What the closure does to traffic, beside the price; empty where nobody is held up."""
+    users = estimate.road_users
+    if not users.known or not (users.total > 0):
+        return ""
+    delay = (users.queue_delay + users.slow_delay).to("count*hour").magnitude
+    queue = users.queue.longest.magnitude
+    waits = f"a queue of {queue:,.0f} vehicles at most" if queue >= 1 else "no queue"
+    return (
+        f"Road users, beside the price: {users.currency} {money(users.total)} "
+        f"({delay:,.0f} vehicle-hours a closure, {waits})."
+    )
+
+
 def _plan(estimate: Estimate) -> tuple[Plan | None, str]:
     """The closure laid out, or why there is no lay-out."""
     if estimate.closure == "none":

@@ -47,6 +47,9 @@ def estimate_lines(estimate: Estimate) -> Lines:
         ("priced at", f"the {estimate.job.price_at} value of every input"),
         ("outing", "a group of one: this structure alone"),
     ]
+    users = estimate.road_users
+    if users.known and users.total > 0:
+        lines.append(("road users", f"{users.currency} {users.total:,.0f}, beside the cost"))
     lines += [("warning", warning) for warning in estimate.warnings]
     cautions = estimate.cautions
     return lines + [("cautions", f"{len(cautions)}, in .cautions: {cautions[0]['text']}")]

@@ -16,30 +16,79 @@ from scupper import _core, _report
 from scupper._arguments import Arguments, Units, described_by, result, single
 from scupper._core import kind_by_record
 from scupper._frames import frame
+from scupper._traffic import (
+    TrafficQueue,
+    bid_with_time,
+    capacity_before_queue,
+    closure_queue,
+    closure_severity,
+    delay_cost,
+    detour_cost,
+    heavy_vehicle_factor,
+    hourly_shares,
+    one_lane_speed,
+    optimal_green,
+    passenger_car_demand,
+    permitted_hours,
+    queue,
+    queue_discharge,
+    queue_length,
+    slowing_delay,
+    time_value,
+    truck_equivalent,
+    turn_delay,
+    work_zone_capacity,
+    work_zone_speed,
+)
 from scupper.errors import InputError
 from scupper.units import in_pint
 
 if TYPE_CHECKING:
     import pandas as pd
+    from matplotlib.figure import Figure
 
     from scupper.units import Quantity
 
 __all__ = [
     "Plan",
     "SignSpacing",
+    "TrafficQueue",
     "Window",
+    "advance_warning_may_be_omitted",
+    "bid_with_time",
     "buffer_length",
+    "capacity_before_queue",
+    "closure_queue",
+    "closure_severity",
+    "delay_cost",
+    "detour_cost",
     "device_count",
+    "heavy_vehicle_factor",
     "hourly_demand",
+    "hourly_shares",
     "kind_by_record",
     "one_lane_capacity",
     "one_lane_cycle",
+    "one_lane_speed",
+    "optimal_green",
+    "passenger_car_demand",
+    "permitted_hours",
     "plan",
+    "queue",
+    "queue_discharge",
+    "queue_length",
+    "roll_ahead",
     "sign_spacing",
+    "slowing_delay",
     "tangent_device_spacing",
     "taper_device_spacing",
     "taper_length",
+    "time_value",
+    "truck_equivalent",
+    "turn_delay",
     "window",
+    "work_zone_capacity",
+    "work_zone_speed",
 ]
 
 
@@ -211,6 +260,42 @@ class Plan:
         """The same stretches in the order in which they are taken away, the first sign last."""
         return _elements(self._core.removal_order())
 
+    @cached_property
+    def placing(self) -> pd.DataFrame:
+        """What to place in which order: the first sign that a driver meets first, of both
+        directions, the arrow board lit before the taper, then devices with the traffic.
+
+        Columns: what, approach, station from the first sign, length, pieces.
+        """
+        return _steps(self._core.placing())
+
+    @cached_property
+    def removal(self) -> pd.DataFrame:
+        """The same in the order of removal: that of placing, reversed."""
+        return _steps(self._core.taking())
+
+    @cached_property
+    def places(self) -> pd.DataFrame:
+        """Where every sign, device, board, vehicle and flagger stands.
+
+        Columns: what, station from the first sign, offset to the left of the right edge of the
+        travelled way. For a picture; no survey.
+        """
+        return _lengths(self._core.places(), ("station", "offset"))
+
+    def picture(self, units: str = "us") -> Figure:
+        """The lay-out as a matplotlib figure: the whole with its breadth stretched, then the part
+        from the first taper on at one scale both ways.
+
+        Parameters
+        ----------
+        units
+            ``"us"`` for feet, ``"metric"`` or ``"si"`` for metres.
+        """
+        from scupper._closure_picture import picture
+
+        return picture(self, units)
+
     def _lines(self) -> _report.Lines:
         """Stretches, counts, cautions; lengths in feet, as the manual has them."""
         stretches = self._core.elements()
@@ -253,15 +338,20 @@ def plan(
     edition: str | int = "2023",
     divided: bool = False,
     downgrade: Any = 0,
+    lanes: int = 0,
+    set_back: Any = "0 ft",
+    at_curb: bool = False,
     units: Units = None,
 ) -> Plan:
-    """One site, one plan: no arrays. `lanes_closed` 0 stands for as many as the kind says."""
+    """One site, one plan: no arrays. `lanes_closed` 0 stands for as many as the kind says; `lanes`
+    are those of the picture; `set_back` and `at_curb` are for work off the road."""
     given = {
         "speed": single("speed", speed, "m/s", units),
         "lane_width": single("lane_width", lane_width, "m", units),
         "shoulder_width": single("shoulder_width", shoulder_width, "m", units),
         "work_length": single("work_length", work_length, "m", units),
         "downgrade": single("downgrade", downgrade, "1", units),
+        "set_back": single("set_back", set_back, "m", units),
     }
     return Plan(
         _core.closure_plan(
@@ -270,14 +360,40 @@ def plan(
             lanes_closed=lanes_closed,
             edition=str(edition),
             divided=divided,
+            lanes=lanes,
+            at_curb=at_curb,
             **given,
         )
     )
 
 
+@described_by(_core.advance_warning_may_be_omitted)
+def advance_warning_may_be_omitted(
+    set_back: Any, at_curb: bool = False, *, units: Units = None
+) -> bool:
+    """One value, no array."""
+    return _core.advance_warning_may_be_omitted(single("set_back", set_back, "m", units), at_curb)
+
+
+@described_by(_core.roll_ahead)
+def roll_ahead(speed: Any, *, units: Units = None) -> Quantity:
+    """In metre."""
+    given = Arguments(units)
+    given.add("speed", speed, "m/s")
+    return result(_core.roll_ahead(*given.shaped()), "m")
+
+
 def _elements(columns: Mapping[str, Any]) -> pd.DataFrame:
-    lengths = {name: [in_pint(float(si), "m") for si in columns[name]]
-               for name in ("start", "length")}  # fmt: skip
+    return _lengths(columns, ("start", "length"))
+
+
+def _steps(columns: Mapping[str, Any]) -> pd.DataFrame:
+    return _lengths(columns, ("station", "length"))
+
+
+def _lengths(columns: Mapping[str, Any], names: tuple[str, ...]) -> pd.DataFrame:
+    """A table whose named columns are lengths."""
+    lengths = {name: [in_pint(float(si), "m") for si in columns[name]] for name in names}
     return frame({**columns, **lengths})
 
 

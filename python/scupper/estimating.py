@@ -16,6 +16,7 @@ from scupper._shown import Nozzle, Quantities
 from scupper._stamp import stamp
 from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
+from scupper.road_users import RoadUsers, effort
 from scupper.scheduling import Day, Schedule, schedule
 from scupper.units import in_pint
 
@@ -191,6 +192,18 @@ class Estimate:
             Where the road leaves no room for it, as a shoulder closure without a shoulder.
         """
         return ClosurePlan(self._core.closure_plan())
+
+    @cached_property
+    def road_users(self) -> RoadUsers:
+        """When the road may be closed, and what its closure costs those who drive past: queue,
+        delay, road-user cost. It stands beside the price and is no part of it."""
+        return RoadUsers(_core.road_users(self._core), self.currency)
+
+    @cached_property
+    def closure_effort(self) -> pd.DataFrame:
+        """What setting up, changing sides and removing the closures takes, by people: step,
+        people, number, time_h of each, labour_h together."""
+        return effort(self._core)
 
     @cached_property
     def cautions(self) -> list[dict[str, str]]:

@@ -12,6 +12,7 @@
 #include "scupper/estimate/programme.hpp"
 #include "scupper/estimate/remedies.hpp"
 #include "scupper/estimate/resolve.hpp"
+#include "scupper/estimate/road_users.hpp"
 #include "scupper/estimate/run.hpp"
 #include "scupper/estimate/schedule.hpp"
 #include "scupper/estimate/show.hpp"

@@ -55,6 +55,7 @@ int lanes_closed(Kind kind) {
     case Kind::none:
     case Kind::shoulder:
     case Kind::full_closure:
+    case Kind::off_road:
         break;
     }
     return 0;
@@ -74,11 +75,11 @@ int shadow_vehicle_count(Kind kind, const Speed<>& speed, int lanes) {
     if (speed < shadow_vehicle_speed * (1.0 - count_slack)) {
         return 0;
     }
-    return kind == Kind::shoulder ? 1 : lanes_closed(kind) > 0 ? lanes : 0;
+    return kind == Kind::shoulder ? 1 : kind == Kind::rural_lane ? lanes : 0;
 }
 
 int flagger_count(Kind kind) {
-    return kind == Kind::one_lane_two_way ? 2 : 0;
+    return kind == Kind::one_lane_two_way || kind == Kind::full_closure ? 2 : 0;
 }
 
 #define SCUPPER_INSTANTIATE(T)                                                                     \

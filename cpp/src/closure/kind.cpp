@@ -32,6 +32,10 @@ Kind kind_by_record(const Road& road) {
     return can_pass ? Kind::rural_lane : Kind::one_lane_two_way;
 }
 
+bool takes_a_lane(Kind kind) {
+    return kind != Kind::none && kind != Kind::shoulder && kind != Kind::off_road;
+}
+
 std::string_view kind_name(Kind kind) {
     return closure_kind_names[static_cast<std::size_t>(kind)];
 }

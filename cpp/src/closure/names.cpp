@@ -2,6 +2,7 @@
 
 #include "scupper/error.hpp"
 #include "scupper/schema.hpp"
+#include "words.hpp"
 
 #include <algorithm>
 #include <array>
@@ -10,6 +11,9 @@
 #include <string>
 
 namespace scupper::closure {
+
+using detail::index_in;
+
 namespace {
 
 constexpr std::array<std::string_view, 5> taper_words{"merging", "shifting", "shoulder",
@@ -42,8 +46,10 @@ std::string plain(std::string_view word) {
     return out;
 }
 
-std::size_t index_in(std::span<const std::string_view> words, std::string_view word,
-                     const char* name) {
+} // namespace
+
+std::size_t detail::index_in(std::span<const std::string_view> words, std::string_view word,
+                             const char* name) {
     const std::string given = plain(word);
     for (std::size_t i = 0; i < words.size(); ++i) {
         if (words[i] == given) {
@@ -59,8 +65,6 @@ std::size_t index_in(std::span<const std::string_view> words, std::string_view w
     throw UnknownNameError(
         ErrorFacts{std::string("closure.") + name, name, std::string(word), allowed});
 }
-
-} // namespace
 
 Kind kind_by_name(std::string_view word) {
     return static_cast<Kind>(index_in(closure_kind_names, word, "kind"));

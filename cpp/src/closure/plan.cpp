@@ -14,6 +14,9 @@ using namespace scupper::literals;
 constexpr Length<> shoulder_that_reads_as_lane = 8.0_ft;
 constexpr double tangent_in_merging_tapers = 2.0;
 constexpr int signs_of_an_approach = 3;
+constexpr int signs_off_the_road = 1;
+constexpr Length<> behind_a_curb = 2.0_ft;
+constexpr Length<> beside_a_road = 15.0_ft;
 
 bool merges(Kind kind) {
     return arrow_board_count(kind, 1) > 0;
@@ -51,6 +54,8 @@ void require_site(const Site& site) {
     if (site.kind == Kind::shoulder) {
         detail::positive("shoulder_width", site.shoulder_width);
     }
+    detail::not_negative("set_back", site.set_back);
+    detail::not_negative("lanes", static_cast<double>(site.lanes));
     require_lanes(site);
 }
 
@@ -118,6 +123,16 @@ void append_activity(Plan& plan, const Site& site) {
     }
 }
 
+// One sign, where the work is near enough to the road to need it.
+void lay_out_off_road(Plan& plan, const Site& site, const SignSpacing& spacing) {
+    if (!advance_warning_may_be_omitted(site.set_back, site.at_curb)) {
+        append(plan, "advance_warning_a", spacing.a, 0.0_each);
+        plan.advance_signs = signs_off_the_road * (is_divided(site) ? 1 : 2);
+        plan.opposite_approach = is_divided(site) ? 0.0_ft : spacing.a;
+    }
+    append(plan, "work_space", site.work_length, 0.0_each);
+}
+
 void count_signs(Plan& plan, const Site& site, const SignSpacing& spacing) {
     const bool opposite = has_opposite_approach(site);
     plan.opposite_approach = opposite ? advance_warning_length(spacing) : 0.0_ft;
@@ -129,6 +144,9 @@ void add_cautions(Plan& plan, const Site& site) {
         plan.cautions.emplace_back(
             "A full closure needs barricades at both ends and a signed detour; they are not "
             "counted here.");
+    } else if (site.kind == Kind::off_road) {
+        plan.cautions.emplace_back(
+            "Work off the road: vehicles and people who step onto it need a closure of their own.");
     } else if (site.kind != Kind::one_lane_two_way && !taper_formula_exists(site.speed)) {
         plan.cautions.emplace_back(
             "No taper formula is published between 40 and 45 mph; the longer "
@@ -142,11 +160,17 @@ Plan plan(const Site& site) {
     require_site(site);
     Plan out;
     out.kind = site.kind;
+    out.site = site;
     out.cautions.emplace_back(plan_caution);
     if (site.kind == Kind::none) {
         return out;
     }
     const SignSpacing spacing = sign_spacing(site.road, site.edition);
+    if (site.kind == Kind::off_road) {
+        lay_out_off_road(out, site, spacing);
+        add_cautions(out, site);
+        return out;
+    }
     append_advance_warning(out, spacing);
     if (site.kind == Kind::full_closure) {
         append(out, "work_space", site.work_length, 0.0_each);
@@ -160,6 +184,12 @@ Plan plan(const Site& site) {
     out.flaggers = flagger_count(site.kind);
     add_cautions(out, site);
     return out;
+}
+
+bool advance_warning_may_be_omitted(const Length<>& set_back, bool at_curb) {
+    detail::not_negative("set_back", set_back);
+    const bool far = set_back >= beside_a_road * (1.0 - count_slack);
+    return far || (at_curb && set_back > behind_a_curb * (1.0 + count_slack));
 }
 
 std::vector<Element> removal_order(const Plan& plan) {

@@ -13,6 +13,18 @@ namespace scupper::estimate {
 
 namespace {
 
+/// The same shift on a road that may be closed at any hour.
+work::Shift<double> without_window(work::Shift<double> shift) {
+    shift.window = Time<>(unbounded);
+    return shift;
+}
+
+/// A lay-out that could not be made counts nothing.
+bool lacks_room(const Resolved& resolved, const Plan& plan) {
+    return std::any_of(plan.planned_counts.begin(), plan.planned_counts.end(),
+                       [&](const PlannedCount& c) { return std::isnan(resolved.values[c.place]); });
+}
+
 double total_of(const Plan& plan, const std::vector<double>& figures) {
     return figures[plan.figures.place(figure_place("cost.total"), 0)];
 }
@@ -34,11 +46,17 @@ Outcome outcome_of(const Resolved& resolved, const std::vector<double>& figures,
     for (std::size_t stage = 0; stage < plan.stages.size(); ++stage) {
         const auto shift = detail::stage_shift(resolved.model, stage, in);
         if (!(work::work_time(shift) > Time<>(0.0))) {
-            return Outcome::no_work_time;
+            return resolved.model.window_by_traffic &&
+                           work::work_time(without_window(shift)) > Time<>(0.0)
+                       ? Outcome::no_window
+                       : Outcome::no_work_time;
         }
     }
     if (std::isfinite(total_of(plan, figures))) {
         return Outcome::priced;
+    }
+    if (lacks_room(resolved, plan)) {
+        return Outcome::no_room;
     }
     for (std::size_t row = 0; row < plan.hauls.size(); ++row) {
         if (!(figures[plan.figures.place(figure_place("haul.payload"), row)] > 0.0)) {
@@ -66,6 +84,11 @@ std::string outcome_reason(Outcome outcome, const Resolved& resolved) {
     case Outcome::no_payload:
         return "a haul truck may carry nothing: empty, with the water aboard, it weighs its whole "
                "gross limit";
+    case Outcome::no_window:
+        return "traffic leaves no hours in which the road may be closed within the limits of queue "
+               "and delay";
+    case Outcome::no_room:
+        return "the road leaves no room for the closure";
     case Outcome::posting:
         return detail::posting_reason(resolved);
     case Outcome::no_number:

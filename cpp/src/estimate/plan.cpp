@@ -4,6 +4,7 @@
 #include "scupper/error.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -64,11 +65,39 @@ bool is_in_use(const Plan& plan, const std::string& key) {
     return std::find(used.begin(), used.end(), row) != used.end();
 }
 
+bool has_value(const Plan& plan, const char* key) {
+    return !std::isnan(plan.base[plan.inputs.at(key, "job.inputs")].guess.likely);
+}
+
+/// Terms that the contract does not name cost nothing; damages need chance, time and amount.
+bool contract_needs(const Plan& plan, const std::string& key) {
+    const bool late = has_value(plan, "contract.late_chance") ||
+                      has_value(plan, "contract.late_time") || has_value(plan, "contract.damages");
+    return late && key != "contract.occupancy_charge";
+}
+
+/// How many there are is known from the closure where the job says so.
+bool is_counted_by_closure(const Job& job, const std::string& key) {
+    const auto counted = [&](const std::vector<Resource>& rows, const std::string& group,
+                             const std::string& field) {
+        return std::any_of(rows.begin(), rows.end(), [&](const Resource& r) {
+            return !r.plan.empty() && key == group + "[" + r.name + "]." + field;
+        });
+    };
+    return counted(job.labour, "labour", "people") || counted(job.equipment, "equipment", "number");
+}
+
 /// An operation with a method takes its water from the nozzle, any other states it.
 bool is_needed(const Plan& plan, const std::string& key) {
     const bool of_stages = key.starts_with("stage[") || key.starts_with("party[");
     if (of_stages || !is_in_use(plan, key) || !detail::haul_needs(plan.job, key)) {
         return false; // a stage without values of its own has the job's
+    }
+    if (key.starts_with("contract.")) {
+        return contract_needs(plan, key);
+    }
+    if (is_counted_by_closure(plan.job, key)) {
+        return false;
     }
     if (key == "dirt[cap].width" || key == "dirt[seat].width") {
         return false; // these lie on an area, not along a strip
@@ -82,10 +111,16 @@ bool is_needed(const Plan& plan, const std::string& key) {
     return true;
 }
 
-/// Given quantities come from a survey; posted limit, clearance and road from the record.
+/// Given quantities come from a survey; posted limit, clearance, road and traffic from the record,
+/// and nobody need limit a queue or value an hour.
 bool follows_from_structure(const std::string& key) {
-    const bool road =
-        key == "road.speed" || key == "road.lane_width" || key == "road.shoulder_width";
+    static constexpr std::array<std::string_view, 13> of_the_road{
+        "road.speed",          "road.lane_width",        "road.shoulder_width",
+        "traffic.daily",       "traffic.truck_share",    "traffic.green_time",
+        "traffic.zone_speed",  "traffic.queue_limit",    "traffic.delay_limit",
+        "traffic.detour",      "traffic.car_time_value", "traffic.truck_time_value",
+        "traffic.running_cost"};
+    const bool road = std::find(of_the_road.begin(), of_the_road.end(), key) != of_the_road.end();
     return road || key.starts_with("quantity[") || key == "posting.limit" ||
            key == "site.clearance";
 }
@@ -182,6 +217,7 @@ std::shared_ptr<const Plan> make_plan(const Job& job) {
     require_complete(*plan);
     detail::plan_stages(*plan);
     detail::plan_operations(*plan);
+    detail::plan_counts(*plan);
     detail::plan_hauls(*plan);
     detail::require_payload(*plan);
     detail::require_dry_trips(*plan);

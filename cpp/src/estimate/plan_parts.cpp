@@ -28,6 +28,7 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.dry_removal |= word == "dry_removal";
         condition.wet_removal |= word == "wet_removal";
         condition.posted |= word == "posted";
+        condition.night |= word == "night";
     }
     return condition;
 }
@@ -158,6 +159,26 @@ void plan_operations(Plan& plan) {
     }
 }
 
+namespace {
+
+void plan_counts_of(const std::vector<Resource>& resources, const std::vector<std::size_t>& crews,
+                    const FieldPlace& field, Plan& plan) {
+    for (std::size_t row = 0; row < resources.size(); ++row) {
+        const int what = index_of(closure_count_names, resources[row].plan);
+        if (what >= 0) {
+            plan.planned_counts.push_back(
+                {plan.inputs.place(field, row), static_cast<std::size_t>(what), crews[row]});
+        }
+    }
+}
+
+} // namespace
+
+void plan_counts(Plan& plan) {
+    plan_counts_of(plan.job.labour, plan.labour_crews, input_place("labour.people"), plan);
+    plan_counts_of(plan.job.equipment, plan.equipment_crews, input_place("equipment.number"), plan);
+}
+
 void plan_lines(Plan& plan) {
     for (std::size_t row = 0; row < plan.operations.size(); ++row) {
         if (!plan.operations[row].in_scope) {
@@ -183,6 +204,9 @@ void plan_lines(Plan& plan) {
     for (std::size_t r = 0; r < plan.job.charges.size(); ++r) {
         plan.lines.push_back({0, Charge::fixed, r, "visit", "charge", plan.job.charges[r].name});
     }
+    plan.lines.push_back(
+        {0, Charge::occupancy, 0, "traffic_control", "contract", "lane occupancy"});
+    plan.lines.push_back({0, Charge::damages, 0, "visit", "contract", "liquidated damages"});
     const char* const margins[] = {"overhead", "profit", "bond", "mobilization", "contingency"};
     for (std::size_t which = 0; which < std::size(margins); ++which) {
         plan.lines.push_back({0, Charge::margin, which, "indirect", "margin", margins[which]});

@@ -12,6 +12,8 @@ namespace scupper::estimate::detail {
 Uncertain checked(const Uncertain& value, const LayoutField& field, const std::string& path);
 /// Looks up the words of operations, people and equipment.
 void plan_operations(Plan& plan);
+/// Looks up which people and pieces the closure's lay-out counts.
+void plan_counts(Plan& plan);
 /// Looks up which dirt and whose water every haul truck takes.
 void plan_hauls(Plan& plan);
 /// Refuses a haul truck that may carry nothing.

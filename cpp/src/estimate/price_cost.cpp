@@ -10,10 +10,19 @@ Time<T> paid_time(const Workspace<T>& ws, std::size_t crew) {
     return ws.crews[crew].outing.paid;
 }
 
+/// The pay of one person; by night with its premium.
 template <class T>
-Amount<T> labour_cost(const Inputs<T>& in, std::size_t row, const Time<T>& time) {
-    return cost::hire(time, in.template get<"labour.people">(row),
-                      in.template get<"labour.wage">(row));
+AmountPerTime<T> wage(const Model& model, const Inputs<T>& in, std::size_t row) {
+    const AmountPerTime<T> by_day = in.template get<"labour.wage">(row);
+    return model.plan->job.work_time == WorkTime::day
+               ? by_day
+               : named("pay by night", by_day * (1.0 + in.template get<"night.premium">()));
+}
+
+template <class T>
+Amount<T> labour_cost(const Model& model, const Inputs<T>& in, std::size_t row,
+                      const Time<T>& time) {
+    return cost::hire(time, in.template get<"labour.people">(row), wage(model, in, row));
 }
 
 template <class T>
@@ -27,8 +36,35 @@ template <class T>
 Amount<T> overtime_premium(const Model& model, const Inputs<T>& in, std::size_t row,
                            const Workspace<T>& ws) {
     const std::size_t crew = model.plan->labour_crews[row];
-    return labour_cost(in, row, ws.crews[crew].outing.overtime) *
+    return labour_cost(model, in, row, ws.crews[crew].outing.overtime) *
            (in.template get<"shift.overtime_factor">() - 1.0);
+}
+
+template <class T>
+Amount<T> occupancy_cost(const Inputs<T>& in, const Workspace<T>& ws) {
+    return named("lane occupancy", cost::occupancy(ws.figures.template get<"hours.closed">(),
+                                                   in.template get<"contract.occupancy_charge">()));
+}
+
+template <class T>
+Amount<T> damages_cost(const Inputs<T>& in) {
+    return named("liquidated damages, expected",
+                 cost::expected_damages(in.template get<"contract.late_chance">(),
+                                        in.template get<"contract.late_time">(),
+                                        in.template get<"contract.damages">()));
+}
+
+/// What the contract charges; nothing of what it does not name.
+template <class T>
+Amount<T> contract_cost(const Model& model, const Inputs<T>& in, const Workspace<T>& ws) {
+    Amount<T> sum(T(0.0));
+    if (model.occupancy) {
+        sum += occupancy_cost(in, ws);
+    }
+    if (model.damages) {
+        sum += damages_cost(in);
+    }
+    return sum;
 }
 
 template <class T>
@@ -72,8 +108,8 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
         if (model.active_labour[row]) {
             const Time<T> paid = paid_time(ws, plan.labour_crews[row]);
-            labour += named(plan.labour_labels[row],
-                            labour_cost(in, row, paid) + overtime_premium(model, in, row, ws));
+            labour += named(plan.labour_labels[row], labour_cost(model, in, row, paid) +
+                                                         overtime_premium(model, in, row, ws));
         }
     }
     labour += named("dump runs, cost", ws.haul.after_shift_pay);
@@ -95,10 +131,13 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
         ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">() +
         named("charges by the load", ws.haul.load_charges) +
         named("disposal of wash water", ws.haul.wash_water);
-    const Amount<T> direct = ws.figures.template set<"cost.labour">(labour) +
-                             ws.figures.template set<"cost.equipment">(equipment) +
-                             ws.figures.template set<"cost.materials">(materials) +
-                             ws.figures.template set<"cost.charges">(charges);
+    Amount<T> direct = ws.figures.template set<"cost.labour">(labour) +
+                       ws.figures.template set<"cost.equipment">(equipment) +
+                       ws.figures.template set<"cost.materials">(materials) +
+                       ws.figures.template set<"cost.charges">(charges);
+    if (model.occupancy || model.damages) {
+        direct += ws.figures.template set<"cost.contract">(contract_cost(model, in, ws));
+    }
     price_margins(in, ws.figures.template set<"cost.direct">(direct), ws);
 }
 
@@ -125,7 +164,8 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
     const std::size_t r = line.resource;
     switch (line.charge) {
     case Charge::labour:
-        return labour_cost(in, r, charged_time(model, line.operation, plan.labour_crews[r], ws));
+        return labour_cost(model, in, r,
+                           charged_time(model, line.operation, plan.labour_crews[r], ws));
     case Charge::overtime:
         return overtime_premium(model, in, r, ws);
     case Charge::fixed:
@@ -146,6 +186,10 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
         return ws.haul.load_charges;
     case Charge::wash_water:
         return ws.haul.wash_water;
+    case Charge::occupancy:
+        return occupancy_cost(in, ws);
+    case Charge::damages:
+        return damages_cost(in);
     }
     return ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
 }
@@ -162,6 +206,10 @@ bool is_charged(const Model& model, const CostLine& line) {
         return model.active[line.operation];
     case Charge::fixed:
         return model.active_charges[line.resource];
+    case Charge::occupancy:
+        return model.occupancy;
+    case Charge::damages:
+        return model.damages;
     case Charge::margin:
     case Charge::disposal:
     case Charge::dump_run:

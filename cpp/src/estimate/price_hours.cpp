@@ -207,6 +207,19 @@ auto labour_hours(const Model& model, const Inputs<T>& in, const Workspace<T>& w
     return sum;
 }
 
+/// How long lanes are closed: the closures' set-up, the work and the meals under them.
+template <class T>
+Time<T> closed_time(const Model& model, const Workspace<T>& ws) {
+    Time<T> closed(T(0.0));
+    for (std::size_t row = 0; row < model.plan->stages.size(); ++row) {
+        if (closure::takes_a_lane(model.closures[row])) {
+            const CrewHours<T>& crew = ws.crews[model.plan->stages[row].crew];
+            closed += crew.work + crew.set_up + crew.removal + crew.outing.meal;
+        }
+    }
+    return closed;
+}
+
 template <class T>
 void write_productive_hours(const Model& model, Workspace<T>& ws) {
     Time<T> productive(T(0.0));
@@ -247,6 +260,7 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Time<T> paid = ws.figures.template set<"hours.paid">(all.outing.paid);
     ws.figures.template set<"hours.lost">(paid - on_site);
     ws.figures.template set<"hours.overtime">(all.outing.overtime);
+    ws.figures.template set<"hours.closed">(closed_time(model, ws));
     ws.figures.template set<"hours.labour">(labour_hours(model, in, ws) + ws.haul.after_shift);
 }
 

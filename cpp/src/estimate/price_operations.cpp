@@ -12,11 +12,14 @@ struct Effort {
     Volume<T> water{T(0.0)};
 };
 
-/// Productive minutes in a clock hour, as the stage has them.
+/// Productive minutes in a clock hour, as the stage has them; fewer by night.
 template <class T>
-const T& productive_share(const Model& model, const PlannedOperation& op, const Inputs<T>& in) {
+T productive_share(const Model& model, const PlannedOperation& op, const Inputs<T>& in) {
     const Plan& plan = *model.plan;
-    return in.at(plan.stages[plan.parties[op.party].stage].shift.productive_share);
+    const T& share = in.at(plan.stages[plan.parties[op.party].stage].shift.productive_share);
+    return plan.job.work_time == WorkTime::day
+               ? share
+               : named("productive share by night", share * in.template get<"night.pace">());
 }
 
 template <class T>

@@ -62,6 +62,15 @@ bool is_used(const std::vector<std::size_t>& users, const Model& model) {
            });
 }
 
+/// Terms that nobody gives are no part of the price.
+void decide_contract(const Plan& plan, Resolved& r) {
+    const auto given = [&](std::size_t place) {
+        return !std::isnan(r.uncertain[place].guess.likely);
+    };
+    r.model.occupancy = given(plan.inputs.place(input_place("contract.occupancy_charge"), 0));
+    r.model.damages = given(plan.inputs.place(input_place("contract.damages"), 0));
+}
+
 void decide_activity(const Plan& plan, Model& model) {
     model.underside = reaches_underside(plan, model);
     model.active.resize(plan.operations.size());
@@ -243,6 +252,7 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
            (c.underside && model.underside) ||
            (c.steel_underside && model.underside && model.steel) ||
            (c.posted && model.posting != Posting::none) ||
+           (c.night && model.plan->job.work_time == WorkTime::night) ||
            (c.closures & closures_around(model, crew)) != 0;
 }
 
@@ -270,6 +280,9 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     decide_closures(structure, plan, r.model);
     detail::refuse_wash_water(plan, r);
     detail::decide_posting(structure, r);
+    detail::put_counts(structure, r);
+    detail::put_window(structure, r);
+    decide_contract(plan, r);
     decide_activity(plan, r.model);
     detail::require_hose(r.model);
 }

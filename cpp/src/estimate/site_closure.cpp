@@ -2,7 +2,9 @@
 
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/show.hpp"
+#include "traffic_facts.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace scupper::estimate {
@@ -15,12 +17,12 @@ constexpr Speed<> fastest_low_speed = 40.0_mph;
 constexpr int one_way = 1;
 constexpr int first_urban_class = 11;
 
-const Uncertain& input(const Estimate& e, std::string_view key) {
-    return e.resolved.uncertain[e.plan->inputs.at(key, "closure")];
+const Uncertain& input(const Resolved& r, std::string_view key) {
+    return r.uncertain[r.model.plan->inputs.at(key, "closure")];
 }
 
-Length<> likely_length(const Estimate& e, std::string_view key) {
-    return Length<>(input(e, key).guess.likely);
+Length<> likely_length(const Resolved& r, std::string_view key) {
+    return Length<>(input(r, key).guess.likely);
 }
 
 /// A value of the job or the survey beats the record's.
@@ -44,13 +46,17 @@ std::string note_on(const Estimate& e, std::string_view key, const Uncertain& va
 
 } // namespace
 
-takeoff::Road road_of(const Estimate& e) {
-    Structure s = e.structure;
-    s.dimensions.roadway_width = likely_length(e, "deck.roadway_width");
+takeoff::Road detail::road_of(const Structure& structure, const Resolved& r) {
+    Structure s = structure;
+    s.dimensions.roadway_width = likely_length(r, "deck.roadway_width");
     const takeoff::Road road = takeoff::infer_road(s);
-    return {given_or(input(e, "road.speed"), road.speed),
-            given_or(input(e, "road.lane_width"), road.lane_width),
-            given_or(input(e, "road.shoulder_width"), road.shoulder_width)};
+    return {given_or(input(r, "road.speed"), road.speed),
+            given_or(input(r, "road.lane_width"), road.lane_width),
+            given_or(input(r, "road.shoulder_width"), road.shoulder_width)};
+}
+
+takeoff::Road road_of(const Estimate& e) {
+    return detail::road_of(e.structure, e.resolved);
 }
 
 closure::RoadClass road_class_by_record(int functional_class, const Speed<>& speed) {
@@ -64,20 +70,25 @@ closure::RoadClass road_class_by_record(int functional_class, const Speed<>& spe
                                                             : closure::RoadClass::urban_high_speed;
 }
 
-closure::Site closure_site(const Estimate& e) {
-    const takeoff::Road road = road_of(e);
+closure::Site detail::site_of(const Structure& s, const Resolved& r, closure::Kind kind) {
+    const takeoff::Road road = road_of(s, r);
     closure::Site site;
     site.speed = Speed<>(road.speed.guess.likely);
-    site.kind = e.resolved.model.closure;
-    site.road = road_class_by_record(e.structure.codes.functional_class, site.speed);
+    site.kind = kind;
+    site.road = road_class_by_record(s.codes.functional_class, site.speed);
     site.lane_width = Length<>(road.lane_width.guess.likely);
     site.shoulder_width = Length<>(road.shoulder_width.guess.likely);
-    site.work_length = likely_length(e, "deck.length") + likely_length(e, "road.work_margin");
-    if (e.resolved.model.posting == Posting::approach) {
-        site.work_length += likely_length(e, "posting.set_back");
+    site.work_length = likely_length(r, "deck.length") + likely_length(r, "road.work_margin");
+    if (r.model.posting == Posting::approach) {
+        site.work_length += likely_length(r, "posting.set_back");
     }
-    site.divided = is_divided(e.structure.codes);
+    site.divided = is_divided(s.codes);
+    site.lanes = std::max(s.codes.lanes_on, 0);
     return site;
+}
+
+closure::Site closure_site(const Estimate& e) {
+    return detail::site_of(e.structure, e.resolved, e.resolved.model.closure);
 }
 
 closure::Plan closure_plan(const Estimate& e) {

@@ -66,6 +66,30 @@ std::vector<std::string_view> ways_offered(const Job& job, const std::string& co
     return ways;
 }
 
+void check_planned(const std::vector<Resource>& resources, const std::string& path) {
+    for (const Resource& r : resources) {
+        if (!r.plan.empty()) {
+            require_word(closure_count_names, r.plan, path + "[" + r.name + "].plan");
+        }
+    }
+}
+
+void check_traffic(const Traffic& traffic) {
+    require_word(hour_pattern_names, traffic.hours, "job.traffic.hours", "by_record");
+    require_word(capacity_method_names, traffic.capacity, "job.traffic.capacity");
+}
+
+/// A charge is an amount; nothing of a closure counts it.
+void check_charges(const Job& job) {
+    for (const Resource& r : job.charges) {
+        check_conditions(r.when, "job.charges[" + r.name + "]");
+        if (!r.plan.empty()) {
+            throw InputError({"job.plan", "job.charges[" + r.name + "].plan", r.plan,
+                              "nothing: a charge is an amount by the visit"});
+        }
+    }
+}
+
 void check_ways(const Job& job) {
     for (const auto& [component, way] : job.ways) {
         require_word(component_names, component, "job.ways");
@@ -280,9 +304,10 @@ void check_job(const Job& job) {
     for (const Resource& r : job.equipment) {
         check_conditions(r.when, "job.equipment[" + r.name + "]");
     }
-    for (const Resource& r : job.charges) {
-        check_conditions(r.when, "job.charges[" + r.name + "]");
-    }
+    check_charges(job);
+    check_planned(job.labour, "job.labour");
+    check_planned(job.equipment, "job.equipment");
+    check_traffic(job.traffic);
     for (const Caution& c : job.cautions) {
         check_conditions(c.when, "job.cautions[" + c.id + "]");
     }

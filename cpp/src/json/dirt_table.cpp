@@ -65,7 +65,8 @@ DirtKind read_kind(const Json& value, const std::string& path, const std::string
 
 /// Any job has these rows: dirt by component, drains by condition.
 const Layout& dirt_layout() {
-    static const Layout layout = input_layout(Job{});
+    static const Job no_job;
+    static const Layout layout = input_layout(no_job);
     return layout;
 }
 

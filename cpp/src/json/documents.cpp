@@ -7,6 +7,7 @@
 #include "scupper/error.hpp"
 #include "scupper/json/dirt_table.hpp"
 #include "scupper/json/hose_library.hpp"
+#include "traffic.hpp"
 
 #include <algorithm>
 #include <array>
@@ -202,6 +203,8 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
         read_sharing(detail::text_or(doc, "sharing", "pro_rata", path), path + ".sharing");
     job.posting =
         read_posting(detail::text_or(doc, "posting", "approach", path), path + ".posting");
+    job.work_time = detail::read_word<WorkTime>(work_time_names, doc, "work_time", path);
+    job.traffic = detail::read_traffic(doc, path);
     job.service = read_words(doc, "service", path);
     job.ways = read_words(doc, "ways", path);
     job.build_up = detail::text_or(doc, "build_up", std::string(build_up_names.front()), path);

@@ -49,7 +49,19 @@ Form operation() {
 }
 
 Form resource() {
-    return closed(members(job_resource_keys, {{"when", conditions()}}), {"name"});
+    static constexpr std::array<std::string_view, 1> no_plan{""};
+    return closed(members(job_resource_keys,
+                          {{"when", conditions()}, {"plan", one_of(no_plan, closure_count_names)}}),
+                  {"name"});
+}
+
+Form traffic() {
+    static constexpr std::array<std::string_view, 1> by_record{"by_record"};
+    const Form share{{"type", "number"}, {"minimum", 0}, {"maximum", 100}};
+    const Form shares{{"type", "array"}, {"items", share}, {"minItems", 24}, {"maxItems", 24}};
+    return closed(members(job_traffic_keys,
+                          {{"hours", {{"anyOf", {one_of(by_record, hour_pattern_names), shares}}}},
+                           {"capacity", one_of(capacity_method_names)}}));
 }
 
 Form method() {
@@ -132,6 +144,8 @@ Form properties() {
          {"closure", one_of(by_record, closure_kind_names)},
          {"sharing", one_of(sharing_names)},
          {"posting", one_of(posting_names)},
+         {"work_time", one_of(work_time_names)},
+         {"traffic", traffic()},
          {"stages", list_of(stage())},
          {"operations", list_of(operation())},
          {"labour", list_of(resource())},

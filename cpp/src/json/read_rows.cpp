@@ -63,7 +63,8 @@ Operation read_operation(const Json& value, const std::string& path) {
 Resource read_resource(const Json& value, const std::string& path) {
     require_known_keys(value, job_resource_keys, path);
     return {text_or(value, "name", {}, path), words(value, "when", path),
-            text_or(value, "note", {}, path), text_or(value, "party", {}, path)};
+            text_or(value, "note", {}, path), text_or(value, "party", {}, path),
+            text_or(value, "plan", {}, path)};
 }
 
 WashMethod read_method(const Json& value, const std::string& path) {

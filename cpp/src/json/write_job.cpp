@@ -1,5 +1,6 @@
 #include "calendar.hpp"
 #include "scupper/json/documents.hpp"
+#include "traffic.hpp"
 
 namespace scupper::json {
 
@@ -25,7 +26,11 @@ Json write_operation(const Operation& op) {
 Json write_resources(const std::vector<Resource>& resources) {
     Json list = Json::array();
     for (const Resource& r : resources) {
-        list.push_back({{"name", r.name}, {"when", r.when}, {"note", r.note}, {"party", r.party}});
+        list.push_back({{"name", r.name},
+                        {"when", r.when},
+                        {"note", r.note},
+                        {"party", r.party},
+                        {"plan", r.plan}});
     }
     return list;
 }
@@ -78,6 +83,8 @@ Json detail::job_document(const Job& job) {
     doc["ways"] = job.ways;
     doc["closure"] = job.closure;
     doc["sharing"] = sharing_names.at(static_cast<std::size_t>(job.sharing));
+    doc["work_time"] = work_time_names.at(static_cast<std::size_t>(job.work_time));
+    doc["traffic"] = detail::write_traffic(job.traffic);
     doc["posting"] = posting_names.at(static_cast<std::size_t>(job.posting));
     doc["stages"] = write_stages(job.stages);
     doc["operations"] = Json::array();

@@ -71,9 +71,12 @@ std::string key_listing() {
            words("job_haul", job_haul_keys) + words("job_notice", job_notice_keys) +
            words("job_calendar", job_calendar_keys) + words("job_season", job_season_keys) +
            words("weekday", weekday_names) + words("job_resource", job_resource_keys) +
-           words("job_stage", job_stage_keys) + words("job_party", job_party_keys) +
-           words("hose_kind", hose_kind_keys) + words("fitting_kind", fitting_kind_keys) +
-           words("dirt_kind", dirt_kind_keys) + words("published_figure", published_figure_keys) +
+           words("job_traffic", job_traffic_keys) + words("closure_count", closure_count_names) +
+           words("work_time", work_time_names) + words("hour_pattern", hour_pattern_names) +
+           words("capacity_method", capacity_method_names) + words("job_stage", job_stage_keys) +
+           words("job_party", job_party_keys) + words("hose_kind", hose_kind_keys) +
+           words("fitting_kind", fitting_kind_keys) + words("dirt_kind", dirt_kind_keys) +
+           words("published_figure", published_figure_keys) +
            words("dirt_build_up", build_up_keys) + words("street_load", street_load_keys) +
            words("section", section_keys) + words("survey", survey_names) +
            words("hose_lay", hose_lay_keys) + words("hose_lay_pump", hose_lay_pump_keys) +

@@ -83,14 +83,17 @@ TEST_CASE("faster traffic never has fewer shadow vehicles (common practice)") {
     }
     CHECK(shadow_vehicle_count(Kind::two_freeway_lanes, 40.0_mph, 2) == 2);
     CHECK(shadow_vehicle_count(Kind::shoulder, 45.0_mph, 0) == 1);
-    CHECK(shadow_vehicle_count(Kind::one_lane_two_way, 30.0_mph, 1) == 0);
+    CHECK(shadow_vehicle_count(Kind::one_lane_two_way, 55.0_mph, 1) == 0); // flaggers stop traffic
+    CHECK(shadow_vehicle_count(Kind::rural_lane, 45.0_mph, 1) == 1);
+    CHECK(shadow_vehicle_count(Kind::off_road, 55.0_mph, 0) == 0);
     CHECK(shadow_vehicle_count(Kind::full_closure, 55.0_mph, 0) == 0);
     CHECK_THROWS_AS(shadow_vehicle_count(Kind::shoulder, 0.0_mph, 0), InputError);
 }
 
-TEST_CASE("two flaggers hold a one-lane two-way section, and only that") {
+TEST_CASE("two flaggers hold a one-lane two-way section or stand at a closed road's ends") {
     for (std::size_t i = 0; i < closure_kind_names.size(); ++i) {
-        CHECK(flagger_count(kind(i)) == (kind(i) == Kind::one_lane_two_way ? 2 : 0));
+        const bool both_ends = kind(i) == Kind::one_lane_two_way || kind(i) == Kind::full_closure;
+        CHECK(flagger_count(kind(i)) == (both_ends ? 2 : 0));
     }
 }
 

@@ -36,6 +36,10 @@ TEST_CASE("freeways are the classes the coding guide names (FHWA-PD-96-001, item
     for (int c = 0; c < 20; ++c) {
         CHECK(closure::is_freeway(c) == (c == 1 || c == 11 || c == 12));
     }
+    CHECK_FALSE(closure::takes_a_lane(Kind::none));
+    CHECK_FALSE(closure::takes_a_lane(Kind::shoulder));
+    CHECK_FALSE(closure::takes_a_lane(Kind::off_road));
+    CHECK(closure::takes_a_lane(Kind::full_closure));
     CHECK(closure::kind_name(Kind::one_lane_two_way) == "one_lane_two_way");
     CHECK(closure::kind_name(Kind::full_closure) == "full_closure");
 }

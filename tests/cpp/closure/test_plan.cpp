@@ -185,6 +185,24 @@ TEST_CASE("faster traffic, a wider lane or a longer job never make a closure sho
     }
 }
 
+TEST_CASE("work off the road has a sign each way, or none where it is far enough") {
+    Site site = rural(Kind::off_road);
+    const Plan near = plan(site);
+    CHECK(names(near.elements) == "advance_warning_a work_space");
+    CHECK(near.advance_signs == 2);
+    CHECK(number(near.devices) == 0.0);
+    site.set_back = 15.0_ft;
+    const Plan far = plan(site);
+    CHECK(names(far.elements) == "work_space");
+    CHECK(far.advance_signs == 0);
+    // Omitted more than 2 ft behind the curb: California 2026, 6B.04.
+    CHECK_FALSE(advance_warning_may_be_omitted(2.0_ft, true));
+    CHECK(advance_warning_may_be_omitted(2.1_ft, true));
+    CHECK_FALSE(advance_warning_may_be_omitted(2.1_ft, false));
+    CHECK(refusal([] { advance_warning_may_be_omitted(-1.0 * 1.0_ft, false); }).id() ==
+          "closure.set_back");
+}
+
 TEST_CASE("every plan says that it is a starting point, and what it leaves open") {
     for (const Site& site : one_of_each_kind()) {
         CHECK(plan(site).cautions.front() == plan_caution);

@@ -115,9 +115,9 @@ TEST_CASE("equipment that operations name is on site where one of them is at wor
     job = json::with_input(job, "equipment[street_sweeper].rate", "\"80 USD/h\"");
     const auto by_hand = estimate::estimate(overpass(), estimate::make_plan(job));
     job.ways["deck_top"] = "broom";
-    job.equipment.push_back({"light_tower", {}, {}}); // named by no operation: there all the time
-    job = json::with_input(job, "equipment[light_tower].number", "1");
-    job = json::with_input(job, "equipment[light_tower].rate", "\"5 USD/h\"");
+    job.equipment.push_back({"message_board", {}, {}}); // named by no operation: there all the time
+    job = json::with_input(job, "equipment[message_board].number", "1");
+    job = json::with_input(job, "equipment[message_board].rate", "\"5 USD/h\"");
     const auto by_broom = estimate::estimate(overpass(), estimate::make_plan(job));
     const auto paid = [](const estimate::Estimate& e, const std::string& resource) {
         double sum = 0.0;
@@ -129,7 +129,7 @@ TEST_CASE("equipment that operations name is on site where one of them is at wor
     CHECK(paid(by_hand, "street_sweeper") == 0.0);
     CHECK(paid(by_hand, "pump_and_hose") > 0.0);
     CHECK(paid(by_broom, "street_sweeper") > 0.0);
-    CHECK(paid(by_broom, "light_tower") > 0.0);
+    CHECK(paid(by_broom, "message_board") > 0.0);
 }
 
 TEST_CASE("a party takes all work of a kind of crew, unless another names a part of it") {

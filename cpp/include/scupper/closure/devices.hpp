@@ -73,7 +73,8 @@ int arrow_board_count(Kind kind, int lanes);
 /// How many shadow vehicles with a truck-mounted attenuator a closure usually has.
 ///
 /// Formula: one for each closed lane on freeways; at 45 mph and above also one for each closed lane
-/// of other roads and one for a closed shoulder; else none
+/// of other roads of several lanes and one for a closed shoulder; none where flaggers stop the
+/// traffic, nor elsewhere
 /// @param kind [-] how the road is narrowed or closed
 /// @param speed [m/s] of the traffic, > 0
 /// @param lanes [-] lanes closed, >= 0
@@ -86,12 +87,13 @@ int shadow_vehicle_count(Kind kind, const Speed<>& speed, int lanes);
 
 /// How many flaggers a closure needs.
 ///
-/// Formula: one at each end of a one-lane two-way section, else none
+/// Formula: one at each end of a one-lane two-way section and of a full closure, else none
 /// @param kind [-] how the road is narrowed or closed
 /// @return [-] flaggers on duty at a time, without relief
 /// Range: ends that cannot see each other, or that one person cannot control; no signals.
 /// Errors: none.
-/// Source: Manual on Uniform Traffic Control Devices, 2009 edition, 6C.11 (from memory)
+/// Source: Manual on Uniform Traffic Control Devices, 2009 edition, 6C.11 (from memory); the people
+/// at the barricades of a full closure: common practice
 /// Verified by: tests/cpp/closure/test_devices.cpp
 int flagger_count(Kind kind);
 

@@ -15,7 +15,8 @@ enum class Kind {
     rural_lane,
     freeway_lane,
     two_freeway_lanes,
-    full_closure
+    full_closure,
+    off_road
 };
 
 /// What the record tells about the road on the structure; a negative number is "not recorded".
@@ -54,6 +55,17 @@ std::string_view kind_name(Kind kind);
 /// Range: any code.
 /// Errors: none.
 /// Source: FHWA-PD-96-001 (1995), item 26
+/// Verified by: tests/cpp/closure/test_kind.cpp
 bool is_freeway(int functional_class);
+
+/// Whether a kind of closure takes a lane, or the whole road, from the traffic.
+///
+/// @param kind [-] how the road is narrowed or closed
+/// @return [-] false for none, shoulder and off_road
+/// Range: every kind.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/closure/test_kind.cpp
+bool takes_a_lane(Kind kind);
 
 } // namespace scupper::closure

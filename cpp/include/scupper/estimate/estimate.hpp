@@ -23,6 +23,8 @@ enum class Outcome : std::uint8_t {
     no_work_time, ///< travel, briefing and meal take the whole shift
     no_payload,   ///< a haul truck may carry nothing
     posting,      ///< the weight posting of the bridge; the model says how
+    no_window,    ///< traffic leaves no hours in which the road may be closed
+    no_room,      ///< the road leaves no room for the closure
     no_number,    ///< the total is not a number for another reason
 };
 

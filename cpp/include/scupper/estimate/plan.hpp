@@ -31,6 +31,7 @@ struct Condition {
     bool dry_removal = false;     ///< [-] needed where dirt comes up dry
     bool wet_removal = false;     ///< [-] needed where it need not
     bool posted = false;          ///< [-] needed where the bridge has a weight limit
+    bool night = false;           ///< [-] needed where the crew works by night
     std::uint32_t closures = 0;   ///< bit k: needed under closure kind k
 };
 
@@ -102,6 +103,13 @@ struct PlannedHaul {
     std::vector<std::size_t> stages;               ///< [-, n] rows of the stages it works in
 };
 
+/// An input whose value the closure's lay-out says.
+struct PlannedCount {
+    std::size_t place; ///< [-] of the input
+    std::size_t what;  ///< [-] place in closure_count_names
+    std::size_t crew;  ///< [-] row of the crew whose closures count
+};
+
 /// What a cost line charges.
 enum class Charge {
     labour,
@@ -112,6 +120,8 @@ enum class Charge {
     dump_run,
     load_charge,
     wash_water,
+    occupancy,
+    damages,
     fixed,
     margin
 };
@@ -154,6 +164,7 @@ struct Plan {
     std::vector<Condition> cautions;           ///< [-] when each caution of the job applies
     std::vector<Condition> jet_limits;         ///< [-] when each pressure limit counts
     std::vector<Condition> notices;            ///< [-] when each notice of the job is needed
+    std::vector<PlannedCount> planned_counts;  ///< [-, n] people and pieces that the closure says
     std::vector<Condition> seasons;            ///< [-] when each closed season of the job counts
     std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal
     std::unordered_map<std::string, Overrides> overrides; ///< [-] by structure id or "state:id"

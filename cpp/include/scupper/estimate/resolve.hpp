@@ -43,6 +43,9 @@ struct Model {
     std::vector<closure::Kind> closures;         ///< [-, n] by stage, as job or record has it
     Posting posting = Posting::none;             ///< [-] what its weight limit does to the work
     std::vector<char> haul_stays_off;            ///< by haul truck: on the approach, too heavy
+    bool window_by_traffic = false;              ///< [-] queue or delay limit the closure's hours
+    bool occupancy = false;                      ///< [-] the contract charges for closed lanes
+    bool damages = false;                        ///< [-] it has liquidated damages
     bool steel = false;                          ///< [-] the spans are of steel, by the record
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below

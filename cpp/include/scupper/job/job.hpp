@@ -36,6 +36,16 @@ struct Stage {
     std::vector<Party> parties; ///< [-, n] at least one
 };
 
+/// When the crew works; the words are `work_time_names`, in this order.
+enum class WorkTime { day, night };
+
+/// How traffic meets a closure.
+struct Traffic {
+    std::string hours = "by_record";   ///< one of hour_pattern_names, or by the record's road class
+    std::vector<double> shares;        ///< [-, 24] of the hours from midnight; empty: by `hours`
+    std::string capacity = "hcm_2010"; ///< one of capacity_method_names
+};
+
 /// A job. Values are settings by schema key: those of the rate book first, then the job's own.
 struct Job {
     std::string name;                           ///< [text] what people call the job
@@ -47,6 +57,8 @@ struct Job {
     std::map<std::string, std::string> ways;    ///< component name to the way it is served
     std::string closure = "by_record";          ///< a closure kind, or "by_record"
     Sharing sharing = Sharing::pro_rata;        ///< [-] how an outing's fixed time is shared
+    WorkTime work_time = WorkTime::day;         ///< [-] when the crew works
+    Traffic traffic;                            ///< [-] how traffic meets a closure
     AtPosted posting = AtPosted::approach;      ///< [-] at a bridge too weak for the truck
     std::vector<Stage> stages;                  ///< [-, n] none: one stage and party for all
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own

@@ -58,6 +58,7 @@ struct Resource {
     std::vector<std::string> when; ///< condition_names or closure_kind_names; any may hold
     std::string note;              ///< free text
     std::string party{};           ///< [text] party or stage it works in; empty: in all of them
+    std::string plan{}; ///< what of the closure says how many; one of closure_count_names
 };
 
 /// One value with its key and origin. Copies share the origin.

@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 25> job_keys{
+inline constexpr std::array<std::string_view, 27> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
@@ -18,6 +18,8 @@ inline constexpr std::array<std::string_view, 25> job_keys{
     "service",     // component name to service level
     "ways",        // component name to the way it is served, where operations offer several
     "closure",     // closure kind, or "by_record"
+    "work_time",   // "day" or "night"
+    "traffic",     // how traffic spreads over the day, and by what a closure's capacity is judged
     "sharing",     // how an outing's fixed time is shared
     "posting",     // what is done at a bridge too weak for the loaded water truck
     "stages",      // stages with their parties, where more than one crew works
@@ -75,9 +77,14 @@ inline constexpr std::array<std::string_view, 5> job_season_keys{"name", "from",
 inline constexpr std::array<std::string_view, 7> weekday_names{
     "sunday", "monday", "tuesday", "wednesday", "thursday", "friday", "saturday"};
 /// Keys of one kind of people or equipment.
-inline constexpr std::array<std::string_view, 4> job_resource_keys{
+inline constexpr std::array<std::string_view, 5> job_resource_keys{
     "name", "when", "note",
-    "party"}; // the party or stage it belongs to; none where it is there all the time
+    "party", // the party or stage it belongs to; none where it is there all the time
+    "plan"}; // what of the closure's lay-out says how many; one of closure_count_names
+/// Keys of `traffic`.
+inline constexpr std::array<std::string_view, 2> job_traffic_keys{
+    "hours",     // "by_record", one of hour_pattern_names, or 24 shares in percent from midnight
+    "capacity"}; // one of capacity_method_names
 /// Keys of one stage in `stages`.
 inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure", "parties"};
 /// Keys of one party of a stage.

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 44> input_groups{{
+inline constexpr std::array<InputGroup, 47> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -78,9 +78,12 @@ inline constexpr std::array<InputGroup, 44> input_groups{{
     {"road", false, "road on the bridge"},
     {"stage", true, "stages, where they differ"},
     {"party", true, "parties"},
+    {"traffic", false, "traffic past a closure"},
+    {"night", false, "work by night"},
+    {"contract", false, "terms of the contract"},
 }};
 
-inline constexpr std::array<InputField, 129> input_table{{
+inline constexpr std::array<InputField, 153> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -211,6 +214,31 @@ inline constexpr std::array<InputField, 129> input_table{{
     {"road", "lane_width", dim::length, 1.5, 10.0, "lane width"},
     {"road", "shoulder_width", dim::length, 0.0, 10.0, "shoulder beside the right lane"},
     {"road", "work_margin", dim::length, 0.0, 1e4, "closed road beyond the deck, both ends"},
+    {"traffic", "daily", dim::count, 0.0, 1e6, "vehicles a day"},
+    {"traffic", "directional_share", dim::none, 0.5, 1.0, "share of the busier direction"},
+    {"traffic", "truck_share", dim::none, 0.0, 1.0, "share of trucks"},
+    {"traffic", "truck_equivalent", dim::none, 1.0, 10.0, "cars that a truck stands for"},
+    {"traffic", "lane_capacity", dim::count / dim::time, 1e-3, 2.0, "what an open lane carries"},
+    {"traffic", "saturation", dim::count / dim::time, 1e-3, 2.0, "what leaves a waiting line"},
+    {"traffic", "pass_speed", dim::speed, 0.5, 50.0, "speed past flaggers"},
+    {"traffic", "green_time", dim::time, 1.0, 3600.0, "green of each direction"},
+    {"traffic", "zone_speed", dim::speed, 0.5, 50.0, "speed past a closed lane"},
+    {"traffic", "vehicle_spacing", dim::length / dim::count, 1.0, 50.0,
+     "road a waiting vehicle takes"},
+    {"traffic", "queue_limit", dim::length, 0.0, 1e6, "longest queue allowed"},
+    {"traffic", "delay_limit", dim::time, 0.0, 86400.0, "longest delay allowed"},
+    {"traffic", "day_start", dim::time, 0.0, 86400.0, "when a closure by day begins"},
+    {"traffic", "night_start", dim::time, 0.0, 86400.0, "when a closure by night begins"},
+    {"traffic", "car_time_value", dim::money_per_time, 0.0, 1e3, "value of a car's time"},
+    {"traffic", "truck_time_value", dim::money_per_time, 0.0, 1e3, "value of a truck's time"},
+    {"traffic", "running_cost", dim::money / dim::length, 0.0, 1e3, "running cost on a detour"},
+    {"traffic", "detour", dim::length, 0.0, 1e6, "detour, how much longer"},
+    {"night", "pace", dim::none, 0.05, 2.0, "pace by night to that by day"},
+    {"night", "premium", dim::none, 0.0, 5.0, "pay by night above that by day"},
+    {"contract", "occupancy_charge", dim::money_per_time, 0.0, 1e4, "charge for a closed lane"},
+    {"contract", "late_chance", dim::none, 0.0, 1.0, "chance of finishing late"},
+    {"contract", "late_time", dim::time, 0.0, unbounded, "how late, if late"},
+    {"contract", "damages", dim::money_per_time, 0.0, 1e4, "liquidated damages"},
 }};
 
 } // namespace scupper

@@ -13,7 +13,7 @@ struct ShownIn {
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 25> shown_in_table{{
+inline constexpr std::array<ShownIn, 33> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -39,6 +39,14 @@ inline constexpr std::array<ShownIn, 25> shown_in_table{{
     {"haul.decant_time", "min", "min"},
     {"shift.briefing_time", "min", "min"},
     {"shift.meal_time", "min", "min"},
+    {"traffic.green_time", "s", "s"},
+    {"traffic.delay_limit", "min", "min"},
+    {"traffic.queue_limit", "mi", "km"},
+    {"traffic.detour", "mi", "km"},
+    {"traffic.running_cost", "currency/mi", "currency/km"},
+    {"traffic.vehicle_spacing", "ft/each", "m/each"},
+    {"contract.late_time", "day", "day"},
+    {"contract.damages", "currency/day", "currency/day"},
 }};
 
 /// Groups of times that the trade counts in minutes.

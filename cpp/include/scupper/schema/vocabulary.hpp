@@ -28,9 +28,28 @@ inline constexpr std::array<std::string_view, 4> road_class_names{
     "urban_low_speed", "urban_high_speed", "rural", "freeway"};
 
 /// How the road is narrowed or closed while the crew works.
-inline constexpr std::array<std::string_view, 7> closure_kind_names{
-    "none",         "shoulder",          "one_lane_two_way", "rural_lane",
-    "freeway_lane", "two_freeway_lanes", "full_closure"};
+inline constexpr std::array<std::string_view, 8> closure_kind_names{
+    "none",         "shoulder",     "one_lane_two_way",
+    "rural_lane",   "freeway_lane", "two_freeway_lanes",
+    "full_closure", "off_road"}; // beyond the shoulder: a sign at most
+
+/// What of a closure's lay-out may say how many people or pieces of equipment there are.
+inline constexpr std::array<std::string_view, 5> closure_count_names{
+    "advance_signs", "devices", "arrow_boards", "shadow_vehicles", "flaggers"};
+
+/// When the crew works.
+inline constexpr std::array<std::string_view, 2> work_time_names{"day", "night"};
+
+/// How traffic spreads over the hours of a day.
+inline constexpr std::array<std::string_view, 2> hour_pattern_names{"rural", "urban"};
+
+/// By what the capacity of a lane closure is judged.
+inline constexpr std::array<std::string_view, 5> capacity_method_names{
+    "hcm_2000",             // a base for short-term work, adjusted for its intensity
+    "hcm_2010",             // by lanes before and during
+    "hcm_7",                // queue discharge by severity, barrier, area, clearance, light
+    "missouri_2011",        // mean discharge measured at work zones
+    "north_carolina_1996"}; // heavy work, two lanes to one
 
 /// The operations of the trade in their order on site. A job may add its own.
 inline constexpr std::array<std::string_view, 65> operation_names{
@@ -124,12 +143,20 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 12> condition_names{
-    "always",          "over_water",  "not_over_water", "navigable", "over_road",
-    "over_rail",       "any_closure", "underside",      "posted",
+inline constexpr std::array<std::string_view, 13> condition_names{
+    "always",
+    "over_water",
+    "not_over_water",
+    "navigable",
+    "over_road",
+    "over_rail",
+    "any_closure",
+    "underside",
+    "posted",
     "steel_underside", // steel, painted or once painted, is reached from below
     "dry_removal",     // dirt comes up dry: over water, or where no wash water may run
-    "wet_removal"};    // everywhere else
+    "wet_removal",     // everywhere else
+    "night"};          // the crew works by night
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{
