@@ -21,6 +21,8 @@ void bind_structures(py::module_& m);
 void bind_closure(py::module_& m);
 void bind_debris(py::module_& m);
 void bind_dirt_table(py::module_& m);
+void bind_cost(py::module_& m);
+void bind_rates(py::module_& m);
 void bind_take_off(py::module_& m);
 void bind_job(py::module_& m);
 void bind_derivation(py::module_& m);

@@ -24,6 +24,15 @@ bool is_dirt(std::string_view key) {
     return key.find("dirt") != key.npos || key.find("dry_pick_up") != key.npos;
 }
 
+std::string in_currency(std::string_view unit, const std::string& currency) {
+    static constexpr std::string_view word = "currency";
+    std::string text(unit);
+    if (text.starts_with(word)) {
+        text.replace(0, word.size(), currency);
+    }
+    return text;
+}
+
 std::string_view rate_unit(const Dimension& d, std::string_view key, UnitSystem system) {
     const bool us = system == UnitSystem::us;
     if (d == dim::time / dim::volume) {
@@ -64,7 +73,8 @@ Unit Show::unit(const Dimension& dimension, std::string_view key) const {
         return parse_unit(rate_unit(dimension, key, system_), key);
     }
     if (const ShownIn* row = shown_in(key)) {
-        return parse_unit(system_ == UnitSystem::us ? row->us : row->metric, key);
+        return parse_unit(in_currency(system_ == UnitSystem::us ? row->us : row->metric, currency_),
+                          key);
     }
     if (dimension == dim::volume && key.ends_with("].quantity") && is_dirt(key)) {
         return parse_unit(system_ == UnitSystem::us ? "ft3" : "m3", key);
