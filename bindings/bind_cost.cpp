@@ -190,6 +190,10 @@ void bind_contract(py::module_& m) {
           arg("share"), arg("kept"), arg("limit"));
     m.def("conversion_differential", over_arrays(&c::conversion_differential<double>),
           doc("cost::conversion_differential"), arg("personnel_cost"), arg("share"), arg("most"));
+    m.def("unit_cost", over_arrays(&c::unit_cost<double>), doc("cost::unit_cost"), arg("amount"),
+          arg("quantity"));
+    m.def("hire", over_arrays(&c::hire<double>), doc("cost::hire"), arg("time"), arg("pieces"),
+          arg("rate"));
     m.def("distributed", over_arrays(&c::distributed<double>), doc("cost::distributed"),
           arg("indirect"), arg("direct"), arg("all"));
 }

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 from scupper import _core
 from scupper._arguments import Arguments, Units, described_by
 from scupper._frames import frame
-from scupper._money import amount, require_one_currency
+from scupper._money import amount_of, require_one_currency
 from scupper.errors import InputError
 
 if TYPE_CHECKING:
@@ -23,7 +23,7 @@ def hydrant_water(
 ) -> float | FloatArray:
     """In the currency of the prices."""
     given = {"volume": (volume, "m3"), "price": (price, "currency/m3"), "fee": (fee, "currency")}
-    return amount(_core.hydrant_water, units, **given)
+    return amount_of(_core.hydrant_water, units, **given)
 
 
 @described_by(_core.hauled_water)
@@ -38,7 +38,7 @@ def hauled_water(
         "trip": (trip, "s"),
         "rate": (rate, "currency/s"),
     }
-    return amount(_core.hauled_water, units, **given)
+    return amount_of(_core.hauled_water, units, **given)
 
 
 @described_by(_core.disposal_by_mass)
@@ -47,14 +47,14 @@ def disposal_by_mass(
 ) -> float | FloatArray:
     """In the currency of the prices."""
     given = {"mass": (mass, "kg"), "price": (price, "currency/kg"), "least": (least, "currency")}
-    return amount(_core.disposal_by_mass, units, **given)
+    return amount_of(_core.disposal_by_mass, units, **given)
 
 
 @described_by(_core.disposal_by_load)
 def disposal_by_load(loads: Any, charge: Any, *, units: Units = None) -> float | FloatArray:
     """In the currency of the prices."""
     given = {"loads": (loads, "1"), "charge": (charge, "currency")}
-    return amount(_core.disposal_by_load, units, **given)
+    return amount_of(_core.disposal_by_load, units, **given)
 
 
 @described_by(_core.varied_payment)
@@ -68,7 +68,10 @@ def varied_payment(
     *,
     units: Units = None,
 ) -> float | FloatArray:
-    """Quantities in the unit of the item. Prices that are not given are that of the contract. In the currency of the prices."""
+    """Quantities in the unit of the item; in the currency of the prices.
+
+    Prices over and under the limit that are not given are that of the contract.
+    """
     over = price if price_over is None else price_over
     under = price if price_under is None else price_under
     given = {
@@ -79,7 +82,7 @@ def varied_payment(
         "price_over": (over, "currency"),
         "price_under": (under, "currency"),
     }
-    return amount(_core.varied_payment, units, **given)
+    return amount_of(_core.varied_payment, units, **given)
 
 
 @described_by(_core.retained)
@@ -93,7 +96,7 @@ def retained(
         "kept": (kept, "currency"),
         "limit": (limit, "currency"),
     }
-    return amount(_core.retained, units, **given)
+    return amount_of(_core.retained, units, **given)
 
 
 @described_by(_core.conversion_differential)
@@ -106,7 +109,7 @@ def conversion_differential(
         "share": (share, "1"),
         "most": (most, "currency"),
     }
-    return amount(_core.conversion_differential, units, **given)
+    return amount_of(_core.conversion_differential, units, **given)
 
 
 @described_by(_core.distributed)
@@ -117,7 +120,21 @@ def distributed(indirect: Any, direct: Any, all: Any, *, units: Units = None) ->
         "direct": (direct, "currency"),
         "all": (all, "currency"),
     }
-    return amount(_core.distributed, units, **given)
+    return amount_of(_core.distributed, units, **given)
+
+
+@described_by(_core.unit_cost)
+def unit_cost(amount: Any, quantity: Any, *, units: Units = None) -> float | FloatArray:
+    """For one unit of the quantity, in the currency of the amount."""
+    given = {"amount": (amount, "currency"), "quantity": (quantity, "1")}
+    return amount_of(_core.unit_cost, units, **given)
+
+
+@described_by(_core.hire)
+def hire(time: Any, pieces: Any, rate: Any, *, units: Units = None) -> float | FloatArray:
+    """As ``hire("16.3 h", 1, "268.97 USD/h")``; in the currency of the rate."""
+    given = {"time": (time, "s"), "pieces": (pieces, "1"), "rate": (rate, "currency/s")}
+    return amount_of(_core.hire, units, **given)
 
 
 @dataclass(frozen=True)

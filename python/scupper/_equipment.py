@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import Units, described_by
-from scupper._money import amount, rate_of, time_of
+from scupper._money import amount_of, rate_of, time_of
 
 if TYPE_CHECKING:
     from scupper._arguments import FloatArray
@@ -19,7 +19,7 @@ def straight_line(
 ) -> float | FloatArray:
     """In the currency of the prices."""
     given = {"price": (price, "currency"), "salvage": (salvage, "currency"), "years": (years, "1")}
-    return amount(_core.straight_line, units, **given)
+    return amount_of(_core.straight_line, units, **given)
 
 
 @described_by(_core.declining_balance)
@@ -33,7 +33,7 @@ def declining_balance(
         "share": (share, "1"),
         "year": (year, "1"),
     }
-    return amount(_core.declining_balance, units, **given)
+    return amount_of(_core.declining_balance, units, **given)
 
 
 @described_by(_core.sum_of_years)
@@ -47,7 +47,7 @@ def sum_of_years(
         "years": (years, "1"),
         "year": (year, "1"),
     }
-    return amount(_core.sum_of_years, units, **given)
+    return amount_of(_core.sum_of_years, units, **given)
 
 
 @described_by(_core.average_investment)
@@ -56,7 +56,7 @@ def average_investment(
 ) -> float | FloatArray:
     """In the currency of the prices."""
     given = {"price": (price, "currency"), "salvage": (salvage, "currency"), "years": (years, "1")}
-    return amount(_core.average_investment, units, **given)
+    return amount_of(_core.average_investment, units, **given)
 
 
 @described_by(_core.ownership_by_investment)
@@ -71,7 +71,7 @@ def ownership_by_investment(
         "interest": (interest, "1"),
         "keeping": (keeping, "1"),
     }
-    return amount(_core.ownership_by_investment, units, **given)
+    return amount_of(_core.ownership_by_investment, units, **given)
 
 
 @described_by(_core.ownership_by_recovery)
@@ -86,7 +86,7 @@ def ownership_by_recovery(
         "interest": (interest, "1"),
         "keeping": (keeping, "1"),
     }
-    return amount(_core.ownership_by_recovery, units, **given)
+    return amount_of(_core.ownership_by_recovery, units, **given)
 
 
 @described_by(_core.hourly)
@@ -177,4 +177,4 @@ def mobilization(
         "price": (price, "currency/m"),
         "fixed": (fixed, "currency"),
     }
-    return amount(_core.mobilization, units, **given)
+    return amount_of(_core.mobilization, units, **given)

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import Units, described_by
-from scupper._money import amount, plain
+from scupper._money import amount_of, plain
 
 if TYPE_CHECKING:
     from scupper._arguments import FloatArray
@@ -126,7 +126,7 @@ def present_worth(
 ) -> float | FloatArray:
     """A rate of 5 % is 0.05. In the currency of the prices."""
     given = {"annual": (annual, "currency"), "interest": (interest, "1"), "years": (years, "1")}
-    return amount(_core.present_worth, units, **given)
+    return amount_of(_core.present_worth, units, **given)
 
 
 @described_by(_core.escalated)
@@ -140,4 +140,4 @@ def escalated(
         "start": (start, "s"),
         "length": (length, "s"),
     }
-    return amount(_core.escalated, units, **given)
+    return amount_of(_core.escalated, units, **given)

@@ -20,7 +20,9 @@ def plain(core: Callable[..., FloatArray], units: Units, /, **given: Given) -> f
     return _plain(core, units, **given)
 
 
-def amount(core: Callable[..., FloatArray], units: Units, /, **given: Given) -> float | FloatArray:
+def amount_of(
+    core: Callable[..., FloatArray], units: Units, /, **given: Given
+) -> float | FloatArray:
     """The same where the answer is an amount, in the currency of the arguments."""
     return plain(core, units, **given)
 

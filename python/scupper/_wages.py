@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import Units, described_by
-from scupper._money import amount, plain, rate_of, time_of
+from scupper._money import amount_of, plain, rate_of, time_of
 
 if TYPE_CHECKING:
     from scupper._arguments import FloatArray
@@ -37,7 +37,7 @@ def capped_tax(
         "pay": (pay, "currency"),
         "cap": (cap, "currency"),
     }
-    return amount(_core.capped_tax, units, **given)
+    return amount_of(_core.capped_tax, units, **given)
 
 
 @described_by(_core.leave_factor)
@@ -74,7 +74,7 @@ def week_pay(
         "limit": (limit, "s"),
         "factor": (factor, "1"),
     }
-    return amount(_core.week_pay, units, **given)
+    return amount_of(_core.week_pay, units, **given)
 
 
 @described_by(_core.labour_hour)

@@ -24,9 +24,11 @@ from scupper._contract import (
     disposal_by_mass,
     distributed,
     hauled_water,
+    hire,
     hydrant_water,
     retainage,
     retained,
+    unit_cost,
     varied_payment,
 )
 from scupper._equipment import (
@@ -46,6 +48,7 @@ from scupper._equipment import (
     tyres,
     updated_fuel,
 )
+from scupper._frames import frame
 from scupper._interest import (
     capital_recovery_factor,
     compound_amount_factor,
@@ -72,7 +75,6 @@ from scupper._wages import (
     show_up_time,
     week_pay,
 )
-from scupper._frames import frame
 from scupper.errors import UnknownNameError
 
 if TYPE_CHECKING:
@@ -100,6 +102,7 @@ __all__ = [
     "gradient_present_worth_factor",
     "gradient_series_factor",
     "hauled_water",
+    "hire",
     "hourly",
     "hydrant_water",
     "implied_inflation",
@@ -127,6 +130,7 @@ __all__ = [
     "straight_line",
     "sum_of_years",
     "tyres",
+    "unit_cost",
     "updated_fuel",
     "varied_payment",
     "wage",

@@ -11,7 +11,8 @@ from typing import TYPE_CHECKING, Any
 from scupper import _core
 from scupper._files import read_text, require_new, write_whole
 from scupper._frames import frame
-from scupper._rate_sheets import faults_of, is_sheet, sheet_bytes, sheet_document, sheet_rows
+from scupper._rate_sheet_files import sheet_bytes
+from scupper._rate_sheets import faults_of, is_sheet, sheet_document, sheet_rows
 from scupper.errors import UnknownNameError
 
 if TYPE_CHECKING:
@@ -72,7 +73,7 @@ class RateBook:
         return document
 
     def to_pandas(self, units: str = "us") -> pd.DataFrame:
-        """Every value: key, label, low, likely, high, unit, shared_share, basis, source, date, note.
+        """Every value: key, label, low, likely, high, unit, basis, source, date and the like.
 
         The parts of a built-up rate follow it, as ``labour[wash_crew].wage.cash``.
         """

@@ -88,6 +88,12 @@ Amount<T> distributed(const Amount<T>& indirect, const Amount<T>& direct, const 
     return indirect * (direct / all);
 }
 
+template <class T>
+Amount<T> unit_cost(const Amount<T>& amount, const T& quantity) {
+    detail::positive("quantity", quantity);
+    return amount / quantity;
+}
+
 #define SCUPPER_INSTANTIATE(T)                                                                     \
     template Amount<T> varied_payment(const T&, const T&, const Amount<T>&, const T&,              \
                                       const Amount<T>&, const Amount<T>&);                         \
@@ -96,7 +102,8 @@ Amount<T> distributed(const Amount<T>& indirect, const Amount<T>& direct, const 
     template Time<T> break_even_time(const Amount<T>&, const AmountPerTime<T>&,                    \
                                      const AmountPerTime<T>&);                                     \
     template Amount<T> conversion_differential(const Amount<T>&, const T&, const Amount<T>&);      \
-    template Amount<T> distributed(const Amount<T>&, const Amount<T>&, const Amount<T>&);
+    template Amount<T> distributed(const Amount<T>&, const Amount<T>&, const Amount<T>&);          \
+    template Amount<T> unit_cost(const Amount<T>&, const T&);
 
 SCUPPER_INSTANTIATE(double)
 SCUPPER_INSTANTIATE(Traced)

@@ -98,7 +98,8 @@ Sums sums_of(const Estimate& e) {
 
 void finish(UnitCost& u) {
     u.total = u.direct + u.distributed + u.margins;
-    u.per_unit = u.quantity > 0.0 ? u.total / u.quantity : std::numeric_limits<double>::quiet_NaN();
+    u.per_unit = u.quantity > 0.0 ? cost::unit_cost<double>(Amount<>(u.total), u.quantity).si()
+                                  : std::numeric_limits<double>::quiet_NaN();
 }
 
 double part(double whole, double direct, double all) {

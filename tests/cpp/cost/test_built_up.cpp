@@ -22,20 +22,21 @@ const std::vector<PartValue> prevailing{{"cash", 20.0 / hour},
                                         {"insurance", 0.08},
                                         {"modifier", 0.9}};
 
-const std::vector<PartValue> truck{{"ownership", 1.0},
-                                   {"price", 300000.0},
-                                   {"salvage", 50000.0},
-                                   {"life", 8.0 * factor::year},
-                                   {"year_hours", 1330.0 * hour},
-                                   {"interest", 0.08},
-                                   {"power", 250.0 * factor::horsepower},
-                                   {"fuel_use", 0.04 * factor::us_gallon / (factor::horsepower * hour)},
-                                   {"load", 0.6},
-                                   {"fuel_price", 4.0 / factor::us_gallon},
-                                   {"repair", 0.6},
-                                   {"tyre_set", 6000.0},
-                                   {"tyre_life", 3000.0 * hour},
-                                   {"tyre_repair", 0.15}};
+const std::vector<PartValue> truck{
+    {"ownership", 1.0},
+    {"price", 300000.0},
+    {"salvage", 50000.0},
+    {"life", 8.0 * factor::year},
+    {"year_hours", 1330.0 * hour},
+    {"interest", 0.08},
+    {"power", 250.0 * factor::horsepower},
+    {"fuel_use", 0.04 * factor::us_gallon / (factor::horsepower * hour)},
+    {"load", 0.6},
+    {"fuel_price", 4.0 / factor::us_gallon},
+    {"repair", 0.6},
+    {"tyre_set", 6000.0},
+    {"tyre_life", 3000.0 * hour},
+    {"tyre_repair", 0.15}};
 
 std::vector<PartValue> without(std::vector<PartValue> parts, const std::string& name) {
     std::erase_if(parts, [&](const PartValue& p) { return p.name == name; });
@@ -108,14 +109,19 @@ TEST_CASE("every part of the tables moves the rate") {
         }
     };
     auto whole = truck;
-    whole.insert(whole.end(), {{"keeping", 0.02}, {"utilisation", 0.8}, {"lubrication", 0.15},
+    whole.insert(whole.end(), {{"keeping", 0.02},
+                               {"utilisation", 0.8},
+                               {"lubrication", 0.15},
                                {"wear_parts", 1.0 / hour}});
     CHECK(whole.size() == equipment_parts.size());
     moves(BuiltUp::equipment, whole);
     auto crew = prevailing;
-    crew.insert(crew.end(), {{"year_hours", 2080.0 * hour}, {"worked_hours", 1776.0 * hour},
-                             {"state_unemployment", 0.027}, {"state_unemployment_cap", 9000.0},
-                             {"per_diem", 60.0}, {"day_hours", 10.0 * hour},
+    crew.insert(crew.end(), {{"year_hours", 2080.0 * hour},
+                             {"worked_hours", 1776.0 * hour},
+                             {"state_unemployment", 0.027},
+                             {"state_unemployment_cap", 9000.0},
+                             {"per_diem", 60.0},
+                             {"day_hours", 10.0 * hour},
                              {"insured_premium", 0.5}});
     CHECK(crew.size() == wage_parts.size());
     moves(BuiltUp::wage, crew);

@@ -12,8 +12,7 @@ AmountPerTime<> per_hour(double amount) {
 
 TEST_CASE("wages and hire of a worked single span") {
     // Inputs common practice: six people for 4.6497 h at 46 an hour; 135 an hour of equipment.
-    CHECK(cost::hire<double>(4.6497_h, 6_each, per_hour(46)).si() ==
-          Approx(1283.31).epsilon(1e-4));
+    CHECK(cost::hire<double>(4.6497_h, 6_each, per_hour(46)).si() == Approx(1283.31).epsilon(1e-4));
     CHECK(cost::hire<double>(4.6497_h, 1_each, per_hour(135)).si() == Approx(627.71).epsilon(1e-4));
 }
 

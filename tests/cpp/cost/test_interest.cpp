@@ -9,7 +9,7 @@ using namespace scupper;
 using namespace scupper::cost;
 
 namespace {
-constexpr double nan = std::numeric_limits<double>::quiet_NaN();
+constexpr double not_a_number = std::numeric_limits<double>::quiet_NaN();
 } // namespace
 
 TEST_CASE("interest factors are those of each other") {
@@ -60,10 +60,10 @@ TEST_CASE("a rate beyond the published terms is that of the nearest") {
 }
 
 TEST_CASE("rates and periods that cannot be are refused") {
-    for (const double bad : {-1.0, -2.0, 11.0, nan}) {
+    for (const double bad : {-1.0, -2.0, 11.0, not_a_number}) {
         CHECK_THROWS_AS(capital_recovery_factor(bad, 5.0), InputError);
     }
-    for (const double bad : {0.0, -1.0, nan}) {
+    for (const double bad : {0.0, -1.0, not_a_number}) {
         CHECK_THROWS_AS(capital_recovery_factor(0.05, bad), InputError);
     }
     CHECK_THROWS_AS(gradient_present_worth_factor(0.05, 2.5), InputError);

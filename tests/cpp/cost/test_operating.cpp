@@ -18,8 +18,8 @@ TEST_CASE("an hour is ownership and operating, fuel brought to the price of toda
     // USACE EP 1110-1-8, paragraph 3-9: (DEPR + FCCM) + (FOG + tyre wear + tyre repair + repair)
     // + (new fuel price / base fuel price) FUEL; figures invented
     const AmountPerTime<> ownership = per_hour(20.0 + 5.0);
-    const AmountPerTime<> fuel_now = updated_fuel(per_hour(24.0), AmountPerVolume<>(5.0),
-                                                  AmountPerVolume<>(4.0));
+    const AmountPerTime<> fuel_now =
+        updated_fuel(per_hour(24.0), AmountPerVolume<>(5.0), AmountPerVolume<>(4.0));
     const AmountPerTime<> operating = per_hour(3.0 + 2.0 + 0.3 + 14.1) + fuel_now;
     CHECK(an_hour(fuel_now) == Approx(30.0));
     CHECK(an_hour(equipment_hour(ownership, operating, 1.0)) == Approx(25.0 + 19.4 + 30.0));

@@ -86,10 +86,10 @@ void add_equipment(std::map<std::string, Check>& checks) {
         return an_hour(hourly(annual, hours(r["h"])));
     };
     checks["fuel"] = [](const Row& r) {
-        return an_hour(cost::fuel(Power<>(r["hp"] * factor::horsepower),
-                                  FuelUse<>(r["factor"] * factor::us_gallon /
-                                            (factor::horsepower * factor::hour)),
-                                  r["load"], AmountPerVolume<>(r["price"] / factor::us_gallon)));
+        return an_hour(cost::fuel(
+            Power<>(r["hp"] * factor::horsepower),
+            FuelUse<>(r["factor"] * factor::us_gallon / (factor::horsepower * factor::hour)),
+            r["load"], AmountPerVolume<>(r["price"] / factor::us_gallon)));
     };
     checks["tyres"] = [](const Row& r) {
         return an_hour(tyres(amount(r["set"]), hours(r["life_h"]), r["repair_pct"] / 100.0));
@@ -109,8 +109,8 @@ void add_equipment(std::map<std::string, Check>& checks) {
 
 /// Payroll taxes on the next hundred of pay after so much was earned, in per cent.
 double next_tax(const Row& r, double earned) {
-    const Amount<> capped = capped_tax(r["capped_pct"] / 100.0, amount(earned), amount(100.0),
-                                       amount(r["base"]));
+    const Amount<> capped =
+        capped_tax(r["capped_pct"] / 100.0, amount(earned), amount(100.0), amount(r["base"]));
     return r["uncapped_pct"] + capped.si();
 }
 
@@ -132,9 +132,8 @@ void add_labour(std::map<std::string, Check>& checks) {
     };
     checks["overtime_hour"] = [](const Row& r) {
         const AmountPerTime<> base = per_hour(r["base"]);
-        return an_hour(
-            labour_hour(base, per_hour(r["fringe"]), r["burden"], 1.0, per_hour(0.0)) +
-            overtime_premium(base, base, 1.5, r["burden"]));
+        return an_hour(labour_hour(base, per_hour(r["fringe"]), r["burden"], 1.0, per_hour(0.0)) +
+                       overtime_premium(base, base, 1.5, r["burden"]));
     };
     checks["leave_factor"] = [](const Row& r) {
         return leave_factor(hours(r["paid"]), hours(r["worked"]));
@@ -170,10 +169,11 @@ TEST_CASE("every published figure of money is met, or it says why it is no check
             }
             REQUIRE(checks.count(check) == 1);
             ++used[check];
-            tally.add(row, checks.at(check)(row), {{"cut_off", reference::cut_off(row, checks.at(check)(row))}});
+            tally.add(row, checks.at(check)(row),
+                      {{"cut_off", reference::cut_off(row, checks.at(check)(row))}});
         }
-        const std::string counted = std::string(file) + ": " + tally.summary() + ", no_check " +
-                                    std::to_string(no_check);
+        const std::string counted =
+            std::string(file) + ": " + tally.summary() + ", no_check " + std::to_string(no_check);
         INFO(counted);
         CHECK(counted.find("unexplained") == std::string::npos);
         const std::map<std::string, std::string> expected{

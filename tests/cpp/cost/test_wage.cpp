@@ -25,7 +25,8 @@ TEST_CASE("the burden of a capped tax falls during the year and its sum is that 
     CHECK(sum == Approx(26000.0 * capped_tax_share(0.027, Amount<>(26000.0), cap)));
 }
 
-TEST_CASE("moving money between cash and fringe changes no straight pay and no premium below basic") {
+TEST_CASE(
+    "moving money between cash and fringe changes no straight pay and no premium below basic") {
     // US DOL resource book: the premium rests on the higher of cash and basic rate
     const auto pay = [](double cash, double fringe) {
         return week_pay(Time<>(50 * factor::hour), per_hour(cash), per_hour(fringe), per_hour(22.0),
@@ -40,9 +41,9 @@ TEST_CASE("moving money between cash and fringe changes no straight pay and no p
 
 TEST_CASE("an hour bears leave, burden, fringe and per diem") {
     // by hand: 30 x 2080/1776 x 1.2 + 12 + 80/10
-    const double hour = labour_hour(per_hour(30), per_hour(12), 0.2, 2080.0 / 1776.0, per_hour(8))
-                            .si() *
-                        factor::hour;
+    const double hour =
+        labour_hour(per_hour(30), per_hour(12), 0.2, 2080.0 / 1776.0, per_hour(8)).si() *
+        factor::hour;
     CHECK(hour == Approx(62.1622).epsilon(1e-5));
 }
 

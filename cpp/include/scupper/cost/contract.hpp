@@ -79,7 +79,7 @@ CashFlow retainage(std::span<const double> earned, double share, double limit_sh
 /// Range: any.
 /// Errors: as `series_present_worth_factor`
 /// Source: OMB Circular A-94: real rates on real costs, nominal on nominal ones
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> present_worth(const Amount<T>& annual, const T& interest, const T& years);
 
@@ -93,7 +93,7 @@ Amount<T> present_worth(const Amount<T>& annual, const T& interest, const T& yea
 /// Range: any.
 /// Errors: InputError `cost.fixed`, `cost.own_rate`, `cost.hire_rate` where out of range
 /// Source: definition
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Time<T> break_even_time(const Amount<T>& fixed, const AmountPerTime<T>& own_rate,
                         const AmountPerTime<T>& hire_rate);
@@ -108,7 +108,7 @@ Time<T> break_even_time(const Amount<T>& fixed, const AmountPerTime<T>& own_rate
 /// Range: any.
 /// Errors: InputError `cost.personnel_cost`, `cost.share`, `cost.most` where below 0
 /// Source: 10 U.S.C. 2461(a)(1)(F)
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> conversion_differential(const Amount<T>& personnel_cost, const T& share,
                                   const Amount<T>& most);
@@ -126,5 +126,18 @@ Amount<T> conversion_differential(const Amount<T>& personnel_cost, const T& shar
 /// Verified by: tests/cpp/cost/test_contract.cpp
 template <class T>
 Amount<T> distributed(const Amount<T>& indirect, const Amount<T>& direct, const Amount<T>& all);
+
+/// What one unit of a quantity costs.
+///
+/// Formula: A / q
+/// @param amount [currency] A
+/// @param quantity [unit of the quantity] q, > 0
+/// @return [currency] for one unit
+/// Range: any.
+/// Errors: InputError `cost.quantity` where not above 0
+/// Source: definition
+/// Verified by: tests/cpp/cost/test_published.cpp
+template <class T>
+Amount<T> unit_cost(const Amount<T>& amount, const T& quantity);
 
 } // namespace scupper::cost

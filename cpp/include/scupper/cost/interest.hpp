@@ -15,7 +15,7 @@ namespace scupper::cost {
 /// Range: i above -1.
 /// Errors: InputError `cost.interest`, `cost.periods` where out of range
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T compound_amount_factor(const T& interest, const T& periods);
 
@@ -41,7 +41,7 @@ T present_worth_factor(const T& interest, const T& periods);
 /// Range: i above -1.
 /// Errors: InputError `cost.interest`, `cost.periods` where out of range
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T series_amount_factor(const T& interest, const T& periods);
 
@@ -54,7 +54,7 @@ T series_amount_factor(const T& interest, const T& periods);
 /// Range: i above -1.
 /// Errors: as `series_amount_factor`
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T sinking_fund_factor(const T& interest, const T& periods);
 
@@ -67,7 +67,7 @@ T sinking_fund_factor(const T& interest, const T& periods);
 /// Range: i above -1.
 /// Errors: as `series_amount_factor`
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T capital_recovery_factor(const T& interest, const T& periods);
 
@@ -80,7 +80,7 @@ T capital_recovery_factor(const T& interest, const T& periods);
 /// Range: i above -1.
 /// Errors: as `series_amount_factor`
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T series_present_worth_factor(const T& interest, const T& periods);
 
@@ -94,7 +94,7 @@ T series_present_worth_factor(const T& interest, const T& periods);
 /// Range: i above -1.
 /// Errors: InputError `cost.interest`, `cost.periods` where out of range or not whole
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T gradient_present_worth_factor(const T& interest, double periods);
 
@@ -107,7 +107,7 @@ T gradient_present_worth_factor(const T& interest, double periods);
 /// Range: i above -1.
 /// Errors: as `gradient_present_worth_factor`
 /// Source: engineering economy factor tables
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T gradient_series_factor(const T& interest, double periods);
 
@@ -120,7 +120,7 @@ T gradient_series_factor(const T& interest, double periods);
 /// Range: both above -1.
 /// Errors: InputError `cost.real`, `cost.inflation` where out of range
 /// Source: definition (Fisher)
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T nominal_rate(const T& real, const T& inflation);
 
@@ -146,7 +146,7 @@ T real_rate(const T& nominal, const T& inflation);
 /// Range: both above -1.
 /// Errors: InputError `cost.nominal`, `cost.real` where out of range
 /// Source: definition (Fisher)
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T implied_inflation(const T& nominal, const T& real);
 
@@ -162,7 +162,7 @@ T implied_inflation(const T& nominal, const T& real);
 /// Range: any rates.
 /// Errors: InputError `cost.term`, `cost.longer` where out of range
 /// Source: OMB Circular A-94, appendix C: 4-year term between the 3- and 5-year rates
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 double rate_for_term(const Time<>& term, const Time<>& shorter, double shorter_rate,
                      const Time<>& longer, double longer_rate);
 

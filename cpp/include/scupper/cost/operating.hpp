@@ -21,7 +21,7 @@ using FuelUse = Quantity<dim::volume / dim::energy, T>;
 /// Range: any.
 /// Errors: InputError `cost.power`, `cost.fuel_use`, `cost.load`, `cost.fuel_price`
 /// Source: construction equipment textbooks, from memory
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> fuel(const Power<T>& power, const FuelUse<T>& fuel_use, const T& load,
                       const AmountPerVolume<T>& price);
@@ -51,7 +51,7 @@ AmountPerTime<T> updated_fuel(const AmountPerTime<T>& fuel, const AmountPerVolum
 /// Range: any.
 /// Errors: InputError `cost.set`, `cost.life`, `cost.repair` where out of range
 /// Source: construction equipment textbooks, from memory
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> tyres(const Amount<T>& set, const Time<T>& life, const T& repair);
 
@@ -64,7 +64,7 @@ AmountPerTime<T> tyres(const Amount<T>& set, const Time<T>& life, const T& repai
 /// Range: any.
 /// Errors: InputError `cost.depreciation`, `cost.repair` where below 0
 /// Source: construction equipment textbooks, from memory
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> repair(const AmountPerTime<T>& depreciation, const T& repair);
 

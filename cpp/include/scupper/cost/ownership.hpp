@@ -16,7 +16,7 @@ namespace scupper::cost {
 /// Range: any.
 /// Errors: InputError `cost.price`, `cost.salvage`, `cost.years` where out of range
 /// Source: definition; open course lecture on equipment cost
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> straight_line(const Amount<T>& price, const Amount<T>& salvage, const T& years);
 
@@ -62,7 +62,7 @@ Amount<T> sum_of_years(const Amount<T>& price, const Amount<T>& salvage, const T
 /// Range: any.
 /// Errors: as `straight_line`
 /// Source: construction equipment textbooks, from memory
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> average_investment(const Amount<T>& price, const Amount<T>& salvage, const T& years);
 
@@ -78,7 +78,7 @@ Amount<T> average_investment(const Amount<T>& price, const Amount<T>& salvage, c
 /// Range: any.
 /// Errors: InputError `cost.interest`, `cost.keeping` and as `straight_line`
 /// Source: construction equipment textbooks, from memory
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> ownership_by_investment(const Amount<T>& price, const Amount<T>& salvage, const T& years,
                                   const T& interest, const T& keeping);
@@ -109,7 +109,7 @@ Amount<T> ownership_by_recovery(const Amount<T>& price, const Amount<T>& salvage
 /// Range: any.
 /// Errors: InputError `cost.hours` where not above 0
 /// Source: definition
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> hourly(const Amount<T>& annual, const Time<T>& hours);
 

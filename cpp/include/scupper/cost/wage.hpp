@@ -16,7 +16,7 @@ namespace scupper::cost {
 /// Range: any.
 /// Errors: InputError `cost.tax_rate`, `cost.year_pay`, `cost.cap` where out of range
 /// Source: definition of a wage base
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T capped_tax_share(const T& tax_rate, const Amount<T>& year_pay, const Amount<T>& cap);
 
@@ -45,7 +45,7 @@ Amount<T> capped_tax(const T& tax_rate, const Amount<T>& earned, const Amount<T>
 /// Range: any.
 /// Errors: InputError `cost.paid`, `cost.worked` where out of range
 /// Source: construction accounting: annual cost over hours worked, leave excluded
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 T leave_factor(const Time<T>& paid, const Time<T>& worked);
 
@@ -58,7 +58,7 @@ T leave_factor(const Time<T>& paid, const Time<T>& worked);
 /// Range: any.
 /// Errors: InputError `cost.cash`, `cost.basic` where below 0
 /// Source: US DOL prevailing wage resource book; 29 CFR 5.32: the fringe is never paid at a premium
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> overtime_base(const AmountPerTime<T>& cash, const AmountPerTime<T>& basic);
 
@@ -75,7 +75,7 @@ AmountPerTime<T> overtime_base(const AmountPerTime<T>& cash, const AmountPerTime
 /// Range: any.
 /// Errors: InputError `cost.hours`, `cost.limit`, `cost.factor` and as `overtime_base`
 /// Source: US DOL prevailing wage resource book, overtime examples; 29 CFR 5.32
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 Amount<T> week_pay(const Time<T>& hours, const AmountPerTime<T>& cash,
                    const AmountPerTime<T>& fringe, const AmountPerTime<T>& basic,
@@ -110,7 +110,7 @@ AmountPerTime<T> labour_hour(const AmountPerTime<T>& cash, const AmountPerTime<T
 /// Range: any.
 /// Errors: InputError `cost.factor`, `cost.burden` and as `overtime_base`
 /// Source: US DOL prevailing wage resource book; 29 CFR 5.32
-/// Verified by: tests/python/test_cost_published.py
+/// Verified by: tests/cpp/cost/test_published.cpp
 template <class T>
 AmountPerTime<T> overtime_premium(const AmountPerTime<T>& cash, const AmountPerTime<T>& basic,
                                   const T& factor, const T& burden);
