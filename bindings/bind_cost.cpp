@@ -207,7 +207,8 @@ void bind_cost(py::module_& m) {
     bind_contract(m);
     m.def("retainage", &retainage, doc("cost::retainage"), arg("earned"), arg("share"),
           arg("limit_share"), arg("release_after"), arg("interest"));
-    m.def("built_up_rate", &built_up_rate, doc("cost::built_up_rate"), arg("kind"), arg("parts"));
+    m.def("built_up_rate", &built_up_rate, "The rate that parts in SI come to, per second.",
+          arg("kind"), arg("parts"));
     m.def("rate_parts", &rate_parts,
           "Rows of name, label, SI unit, whether it is required, and what it needs besides.",
           arg("kind"));

@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Mapping
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._arguments import FloatArray, Units, _called, answer
+from scupper._arguments import Units, _called, answer
 from scupper._arguments import plain as _plain
 from scupper.errors import UnitError
-from scupper.units import Quantity
+
+if TYPE_CHECKING:
+    from scupper._arguments import FloatArray
+    from scupper.units import Quantity
 
 Given = tuple[Any, str]
 

@@ -202,7 +202,7 @@ def compare(
 def _changed(a: RateBook, b: RateBook, units: str) -> pd.DataFrame:
     sides = [book.to_pandas(units).set_index("key") for book in (a, b)]
     columns = ["low", "likely", "high", "source"]
-    both = sides[0][columns].join(sides[1][columns], how="outer", lsuffix="_a", rsuffix="_b")
+    both = sides[0][columns].add_suffix("_a").join(sides[1][columns].add_suffix("_b"), how="outer")
     about = sides[1][["label", "unit"]].combine_first(sides[0][["label", "unit"]])
     table = about.join(both).rename(columns={"likely_a": "a", "likely_b": "b"})
     same = (

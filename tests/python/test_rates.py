@@ -81,7 +81,7 @@ def test_a_job_names_its_book_and_is_priced_on_it(
 ) -> None:
     agency.save(tmp_path / "county.xlsx")
     document = {
-        "scupper_job": 1, "name": "on a book", "service": {"deck_top": "rinse"},
+        "scupper_job": 1, "name": "on a book", "service": {"drain": "rinse"},
         "rates": "county.xlsx", "labour": [{"name": "wash_crew"}],
     }  # fmt: skip
     (tmp_path / "job.json").write_text(json.dumps(document))
@@ -116,7 +116,7 @@ def test_what_changed_and_what_it_does_to_a_price(agency: sc.rates.RateBook) -> 
     assert total["effect"] == pytest.approx(wage["effect"] + table.loc["price.water", "effect"])
     job = sc.Job.demo().with_rates(new)
     assert total["b"] == pytest.approx(sc.estimate(inventory[0], job).cost.total)
-    county = sc.rates.compare(agency, new, inventory.select(inventory["id"][:5]))
+    county = sc.rates.compare(agency, new, inventory.select(["TC-0001", "TC-0002", "TC-0003"]))
     assert county.loc["total", "a"] > total["a"]
 
 

@@ -61,7 +61,7 @@ TEST_CASE("an hour of equipment is built up from published parts") {
     CHECK(rate == Approx(34.962406 + 24.0 + 0.6 * 31250.0 / 1330.0 + 2.3).epsilon(1e-8));
     auto recovery = truck;
     recovery.front().value = 0.0;
-    CHECK(built_up_rate(BuiltUp::equipment, recovery) < built_up_rate(BuiltUp::equipment, truck));
+    CHECK(built_up_rate(BuiltUp::equipment, recovery) > built_up_rate(BuiltUp::equipment, truck));
 }
 
 TEST_CASE("traced and plain build-ups are equal to the bit") {

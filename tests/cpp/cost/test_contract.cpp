@@ -33,7 +33,7 @@ TEST_CASE("retainage is kept back, stops at its limit, and is released") {
     CHECK(flow.outstanding.back() == 0.0);
     CHECK(std::accumulate(flow.paid.begin(), flow.paid.end(), 0.0) == Approx(6000.0));
     // by hand: 100 / 1.01 + 200 / 1.01^2 - 300 / 1.01^5
-    CHECK(flow.waiting_cost == Approx(9.61974).epsilon(1e-5));
+    CHECK(flow.waiting_cost == Approx(9.6294).epsilon(1e-5));
     CHECK(retainage(earned, 0.10, 0.05, 2, 0.0).waiting_cost == Approx(0.0).margin(1e-9));
     CHECK(retainage(earned, 0.0, 1.0, 0, 0.05).waiting_cost == 0.0);
     CHECK_THROWS_AS(retainage({}, 0.1, 1.0, 0, 0.0), InputError);

@@ -20,9 +20,10 @@ Job built_up_job() {
     return job;
 }
 
-/// Enough work for overtime: a long deck.
-Job with_overtime(Job job) {
-    return json::with_input(job, "shift.overtime_limit", "\"11 h\"");
+/// A shift too short for the work, and overtime rather than another shift.
+Job with_overtime(const Job& job) {
+    return json::with_input(json::with_input(job, "shift.length", "\"5 h\""),
+                            "shift.overtime_limit", "\"11 h\"");
 }
 
 } // namespace
