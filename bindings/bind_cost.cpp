@@ -213,8 +213,13 @@ void bind_cost(py::module_& m) {
           "Rows of name, label, SI unit, whether it is required, and what it needs besides.",
           arg("kind"));
     m.def("unit_costs", &unit_cost_columns, doc("estimate::unit_costs"), arg("estimate"));
-    m.attr("ownership_names") = py::cast(
-        std::vector<std::string_view>(c::ownership_names.begin(), c::ownership_names.end()));
+    m.def(
+        "ownership_names",
+        [] {
+            return std::vector<std::string_view>(c::ownership_names.begin(),
+                                                 c::ownership_names.end());
+        },
+        "How ownership may be reckoned, in the order of the values of that part.");
 }
 
 } // namespace scupper::python

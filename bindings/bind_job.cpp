@@ -137,6 +137,7 @@ void bind_job(py::module_& m) {
             "price_at",
             [](const Job& j) { return j.price_at == PriceAt::mean ? "mean" : "likely"; },
             doc("PriceAt"));
+    m.def("rate_book_of", &json::rate_book_of, doc("json::rate_book_of"), arg("job"));
     m.def("job_schema", &json::job_schema, doc("json::job_schema"));
 }
 

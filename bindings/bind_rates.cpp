@@ -85,7 +85,6 @@ void bind_rates(py::module_& m) {
     py::class_<RateBook>(m, "RateBook", doc("RateBook"))
         .def_static(
             "shipped", [] { return json::shipped_rates(); }, doc("json::shipped_rates"))
-        .def_static("of_job", &json::rate_book_of, doc("json::rate_book_of"), arg("job"))
         .def_static("read", &read, doc("json::read_rate_book"), arg("text"), arg("name"))
         .def("write", &write, doc("json::write_rate_book"), arg("units"))
         .def("merged", &merge, doc("merge"), arg("over"))

@@ -107,8 +107,8 @@ def _built_up(key: str, given: dict[str, Any], units: Units) -> BuiltUp:
 def _si(name: str, value: Any, like: str | None, units: Units) -> float:
     """A part in SI; one that is not known is left for the core to refuse by name."""
     if name == "ownership":
-        if value not in _core.ownership_names:
-            allowed = " or ".join(_core.ownership_names)
+        if value not in _core.ownership_names():
+            allowed = " or ".join(_core.ownership_names())
             raise UnknownNameError("cost.ownership", name, f'"{value}"', allowed)
-        return float(_core.ownership_names.index(value))
+        return float(_core.ownership_names().index(value))
     return 0.0 if like is None else single(name, value, like, units)

@@ -42,7 +42,7 @@ def _with_words(values: pd.DataFrame) -> pd.DataFrame:
     """How ownership is reckoned is a word, not its number."""
     words = values["key"].str.endswith(".ownership")
     values.loc[words, "likely"] = [
-        _core.ownership_names[int(n)] for n in values.loc[words, "likely"]
+        _core.ownership_names()[int(n)] for n in values.loc[words, "likely"]
     ]
     return values
 

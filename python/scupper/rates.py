@@ -43,7 +43,7 @@ class RateBook:
     @classmethod
     def of_job(cls, job: Job) -> RateBook:
         """The values of a job as a book."""
-        return cls(_core.RateBook.of_job(job._core))
+        return cls(_core.rate_book_of(job._core))
 
     @classmethod
     def from_file(cls, path: str | os.PathLike[str]) -> RateBook:
@@ -240,7 +240,7 @@ def write_rate_form(
     from scupper.job import Job
 
     require_new(path)
-    book = _core.RateBook.of_job((job or Job.demo())._core)
+    book = _core.rate_book_of((job or Job.demo())._core)
     document = json.loads(book.write(units))
     document |= {"name": "my rates", "version": "1", "operations": [], "source": ""}
     document["inputs"] = {k: v for k, v in document["inputs"].items() if _in_form(k)}
