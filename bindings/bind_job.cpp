@@ -15,10 +15,14 @@ namespace {
 using estimate::Plan;
 using estimate::Show;
 
-Job read(const std::string& text, const std::string& name) {
-    Job job = json::read_job(text, name, json::shipped_rates());
+Job read_on(const std::string& text, const std::string& name, const RateBook& book) {
+    Job job = json::read_job(text, name, book);
     check_job(job);
     return job;
+}
+
+Job read(const std::string& text, const std::string& name) {
+    return read_on(text, name, json::shipped_rates());
 }
 
 PlanHandle ready(const Job& job) {
@@ -110,7 +114,11 @@ void bind_job(py::module_& m) {
         .def_static(
             "demo", [] { return json::demo_job(); }, doc("json::demo_job"))
         .def_static("read", &read, doc("json::read_job"), arg("text"), arg("name"))
+        .def_static("read_on", &read_on, doc("json::read_job"), arg("text"), arg("name"),
+                    arg("book"))
+        .def_readonly("rate_books", &Job::rate_books, doc("Job::rate_books"))
         .def("write", &json::write_job, doc("json::write_job"))
+        .def("with_rates", &json::with_rates, doc("json::with_rates"), arg("book"))
         .def("with_input", &json::with_input, doc("json::with_input"), arg("key"), arg("value"))
         .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
              arg("key"), arg("value"))
@@ -129,6 +137,7 @@ void bind_job(py::module_& m) {
             "price_at",
             [](const Job& j) { return j.price_at == PriceAt::mean ? "mean" : "likely"; },
             doc("PriceAt"));
+    m.def("rate_book_of", &json::rate_book_of, doc("json::rate_book_of"), arg("job"));
     m.def("job_schema", &json::job_schema, doc("json::job_schema"));
 }
 

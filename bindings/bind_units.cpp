@@ -12,8 +12,11 @@ namespace {
 
 double parse_like(const std::string& text, const std::string& like, const std::string& path) {
     const Dimension due = parse_unit(like, path).dimension;
-    return due == dim::temperature ? parse_temperature(text, path).kelvin()
-                                   : parse_as(text, due, path);
+    if (due == dim::temperature) {
+        return parse_temperature(text, path).kelvin();
+    }
+    std::string currency; // whichever the text names; callers see to it that it is one
+    return due.money != 0 ? parse_as(text, due, path, currency) : parse_as(text, due, path);
 }
 
 NumberArray to_si(const Array& numbers, const std::string& unit, const std::string& like,

@@ -22,9 +22,11 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_debris(m);
     bind_dirt_table(m);
     bind_take_off(m);
+    bind_rates(m);
     bind_job(m);
     bind_derivation(m);
     bind_estimate(m);
+    bind_cost(m);
     bind_remedies(m);
     bind_schedule(m);
     bind_road_users(m);

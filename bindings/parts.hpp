@@ -22,6 +22,8 @@ void bind_closure(py::module_& m);
 void bind_traffic(py::module_& m);
 void bind_debris(py::module_& m);
 void bind_dirt_table(py::module_& m);
+void bind_cost(py::module_& m);
+void bind_rates(py::module_& m);
 void bind_take_off(py::module_& m);
 void bind_job(py::module_& m);
 void bind_derivation(py::module_& m);

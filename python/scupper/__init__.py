@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, debris, hydraulics, units
+from scupper import closure, cost, debris, hydraulics, rates, units
 from scupper._core import Derivation, Structure, __version__
 from scupper.comparing import scenarios
 from scupper.cost import Cost
@@ -55,6 +55,7 @@ __all__ = [
     "UnknownNameError",
     "__version__",
     "closure",
+    "cost",
     "debris",
     "demo_records",
     "estimate",
@@ -64,6 +65,7 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "rates",
     "read_inventory",
     "rules",
     "scenarios",

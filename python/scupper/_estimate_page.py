@@ -6,7 +6,15 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._job_facts import asked_before, devices, money_by_kind, past_closure, scope, stretches
+from scupper._job_facts import (
+    asked_before,
+    devices,
+    money_by_kind,
+    past_closure,
+    scope,
+    stretches,
+    unit_prices,
+)
 from scupper._paper import counted, measured, money, nice, render, short, words
 from scupper._structure_facts import described
 
@@ -46,6 +54,7 @@ def page(estimate: Estimate) -> str:
         quantities=_quantities(estimate),
         scope=scope(estimate),
         kinds=money_by_kind(estimate),
+        unit_prices=unit_prices(estimate),
         stretches=stretches(estimate),
         users=past_closure(estimate),
         asked=asked_before(estimate),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._paper import money, words
+from scupper._paper import measured, money, words
 from scupper.closure import Plan
 from scupper.errors import InputError
 
@@ -17,6 +17,8 @@ _WASH_WATER = {
     "collect": "all wash water collected",
     "none": "no water: dry removal alone",
 }
+#: Components that owners ask a unit price of.
+_UNIT_PRICED = ("deck_top", "joint", "drain", "girder", "bearing")
 #: Sums of other figures.
 _SUMS = ("cost.direct", "cost.total")
 
@@ -55,6 +57,19 @@ def money_by_kind(estimate: Estimate) -> str:
     rows = rows[rows["key"].str.startswith("cost.") & ~rows["key"].isin(_SUMS)]
     kinds = zip(rows["label"], rows["value"], strict=True)
     return " · ".join(f"{kind.removesuffix(' cost')} {money(n)}" for kind, n in kinds if n)
+
+
+def unit_prices(estimate: Estimate) -> str:
+    """As "drain 92.4 USD/each · whole 1.34 USD/ft² of deck": all in, indirect cost shared out."""
+    table = estimate.unit_costs.dropna(subset=["per_unit"])
+    chosen = table[table.index.isin([*_UNIT_PRICED, "structure"])]
+    texts = [
+        f"{'whole' if name == 'structure' else words(str(name))} {measured(price, unit)}"
+        for name, price, unit in zip(
+            chosen.index, chosen["per_unit"], chosen["price_unit"], strict=True
+        )
+    ]
+    return " · ".join(texts) + (" of deck" if "structure" in chosen.index else "")
 
 
 def devices(estimate: Estimate) -> tuple[str, list[str]]:

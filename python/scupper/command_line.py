@@ -83,6 +83,7 @@ def _add_job(command: argparse.ArgumentParser) -> None:
         "--elements", metavar="ELEMENTS.xml", nargs="+", help="element-level files to join"
     )
     command.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
+    command.add_argument("--rates", metavar="BOOK", help="rate book (.json, .csv, .xlsx): it wins")
     command.add_argument("--survey", metavar="SURVEY.csv", help="what was counted and measured")
     command.add_argument("--units", choices=["us", "metric", "si"], help="how results are shown")
 
@@ -117,7 +118,9 @@ def _add_template(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     structures.set_defaults(run=_template_structures)
     structures.add_argument("--out", metavar="FILE", required=True, help="a new file")
     structures.add_argument("--units", choices=["us", "metric", "si"], default="us")
-    for form in (job, survey):
+    rates = forms.add_parser("rates", help="a rate book (.csv, .xlsx, .json) to fill in")
+    rates.set_defaults(run=_template_rates)
+    for form in (job, survey, rates):
         form.add_argument("--out", metavar="FILE", required=True, help="a new file")
         form.add_argument("--job", metavar="JOB.json", help="job document; without it the demo's")
         form.add_argument("--units", choices=["us", "metric", "si"], help="units of the form")
@@ -151,6 +154,11 @@ def _job(options: argparse.Namespace) -> Job:
     if options.job is None:
         print("scupper: no --job: the demo's invented prices and crew are used", file=sys.stderr)
     job = Job.demo() if options.job is None else Job.from_file(options.job)
+    book = getattr(options, "rates", None)
+    if book is not None:
+        from scupper.rates import RateBook
+
+        job = job.with_rates(RateBook.from_file(book))
     return job.replace(units=options.units) if options.units else job
 
 
@@ -215,6 +223,13 @@ def _template_survey(options: argparse.Namespace) -> None:
             near_misses = ", ".join(near) or "nothing"
             print(f"scupper: not found: {number}, near: {near_misses}", file=sys.stderr)
     write_survey_sheet(options.out, chosen, _job(options))
+    print(options.out)
+
+
+def _template_rates(options: argparse.Namespace) -> None:
+    from scupper.rates import write_rate_form
+
+    write_rate_form(options.out, _job(options), options.units or "us")
     print(options.out)
 
 

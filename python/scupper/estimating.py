@@ -86,6 +86,11 @@ class Estimate:
         """One figure as text in the job's units, as ``"1,600 gal"``."""
         return self._core.text(key)
 
+    @property
+    def unit_costs(self) -> pd.DataFrame:
+        """What each component costs by the unit of its quantity: see `Cost.unit_costs`."""
+        return self.cost.unit_costs
+
     @cached_property
     def quantities(self) -> Quantities:
         """What there is to wash, by quantity slot."""

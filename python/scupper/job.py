@@ -6,6 +6,7 @@ import json
 import os
 from collections.abc import Mapping
 from functools import cached_property
+from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
@@ -18,6 +19,7 @@ if TYPE_CHECKING:
     import pandas as pd
 
     from scupper.inventory import Inventory
+    from scupper.rates import RateBook
 
 
 class Job:
@@ -36,8 +38,17 @@ class Job:
         return cls(_core.Job.demo())
 
     @classmethod
-    def from_file(cls, path: str | os.PathLike[str]) -> Job:
-        """Reads a job document (JSON) on top of the shipped rates.
+    def from_file(cls, path: str | os.PathLike[str], rates: RateBook | None = None) -> Job:
+        """Reads a job document (JSON) on top of a rate book.
+
+        Parameters
+        ----------
+        path
+            The document. Its ``rates`` may name a rate book (.json, .csv, .xlsx) beside it, or be
+            one: it is laid over `rates`.
+        rates
+            The book beneath; without it the shipped one. A book of some values only is laid over
+            the shipped one by `scupper.rates.merge`.
 
         Raises
         ------
@@ -46,12 +57,34 @@ class Job:
         InputError
             Where a key, word, unit or value cannot be used; the path names it.
         """
-        return cls(_core.Job.read(read_text(path), os.fspath(path)))
+        name = os.fspath(path)
+        text = read_text(path)
+        if '"rates"' in text:
+            text = _with_book(text, Path(path).parent)
+        return cls(_read(text, name, rates))
 
     @classmethod
-    def from_dict(cls, document: Mapping[str, Any]) -> Job:
+    def from_dict(cls, document: Mapping[str, Any], rates: RateBook | None = None) -> Job:
         """A job from a document as `to_dict` gives it; pint quantities may stand for text."""
-        return cls(_core.Job.read(json.dumps(_plain(document, "job")), "job"))
+        text = json.dumps(_plain(document, "job"))
+        return cls(_read(_with_book(text, Path()), "job", rates))
+
+    def with_rates(self, book: RateBook) -> Job:
+        """A job with the values of a rate book in place of its own.
+
+        What the book says of people and equipment that the job does not have is left out.
+
+        Raises
+        ------
+        InputError
+            Where book and job have two currencies.
+        """
+        return Job(self._core.with_rates(book._core))
+
+    @property
+    def rate_books(self) -> list[str]:
+        """Titles of the rate books it rests on, the first beneath."""
+        return list(self._core.rate_books)
 
     def to_dict(self) -> dict[str, Any]:
         """The whole job as a document: every operation and value, in SI with all digits."""
@@ -186,6 +219,26 @@ class Job:
 
     def __repr__(self) -> str:
         return f"<Job {self.name!r}: {self.currency}, units {self.units}>"
+
+
+def _read(text: str, name: str, rates: RateBook | None) -> _core.Job:
+    return (
+        _core.Job.read(text, name) if rates is None else _core.Job.read_on(text, name, rates._core)
+    )
+
+
+def _with_book(text: str, folder: Path) -> str:
+    """A job document with the rate book that it names by its file in place of the name."""
+    try:
+        document = json.loads(text)
+    except ValueError:
+        return text  # the core says what is wrong with it
+    if not isinstance(document, dict) or not isinstance(document.get("rates"), str):
+        return text
+    from scupper.rates import RateBook
+
+    document["rates"] = RateBook.from_file(folder / document["rates"]).to_dict("si")
+    return json.dumps(document)
 
 
 def _plain(value: Any, path: str) -> Any:

@@ -136,7 +136,7 @@ def test_the_page_says_what_is_cleaned_how_and_by_whom(county: sc.Inventory, job
 def test_the_kinds_of_cost_add_up(county: sc.Inventory, job: sc.Job) -> None:
     margins = {"margin.overhead": 0.1, "margin.profit": 0.05}
     priced = sc.estimate(county["TC-0001"], job.replace(margins))
-    kinds = plain(priced.page()).split("P95")[3].split("crew-shifts")[0].split("labour")[1]
+    kinds = plain(priced.page()).split("P95")[3].split("all in")[0].split("labour")[1]
     amounts = [float(number.replace(",", "")) for number in re.findall(r"[\d,]+", f"labour{kinds}")]
     assert len(amounts) == 5
     assert sum(amounts) == pytest.approx(priced.cost.total, abs=0.5 * len(amounts))

@@ -18,4 +18,5 @@
 #include "scupper/estimate/show.hpp"
 #include "scupper/estimate/site_closure.hpp"
 #include "scupper/estimate/take_off_table.hpp"
+#include "scupper/estimate/unit_costs.hpp"
 #include "scupper/estimate/workbook.hpp"

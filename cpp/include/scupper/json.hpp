@@ -8,6 +8,7 @@
 #include "scupper/json/hose_lay.hpp"
 #include "scupper/json/hose_library.hpp"
 #include "scupper/json/job_schema.hpp"
+#include "scupper/json/rate_books.hpp"
 #include "scupper/json/section_library.hpp"
 #include "scupper/json/structure.hpp"
 #include "scupper/json/structures.hpp"

@@ -1,6 +1,7 @@
 #include "scupper/estimate/plan.hpp"
 
 #include "plan_parts.hpp"
+#include "scupper/cost.hpp"
 #include "scupper/error.hpp"
 
 #include <algorithm>
@@ -35,12 +36,35 @@ void blank_values(Plan& plan) {
     }
 }
 
+/// The share of a wage on which an overtime premium rests: what its build-up says, else all of it.
+Uncertain overtime_share_of(const Uncertain& wage) {
+    static const Provenance whole{
+        "the whole cost, where no build-up of the wage says less", {}, {}};
+    if (wage.origin == nullptr || wage.origin->parts.empty()) {
+        return certain(1.0, Basis::given, &whole);
+    }
+    const double share = cost::built_up_rate(cost::BuiltUp::overtime_share, wage.origin->parts);
+    return certain(share, wage.basis, wage.origin);
+}
+
+void fill_overtime_shares(Plan& plan) {
+    const std::size_t rows = plan.inputs.row_names("labour").size();
+    for (std::size_t row = 0; row < rows; ++row) {
+        Uncertain& share = plan.base[plan.inputs.place(input_place("labour.overtime_share"), row)];
+        if (std::isnan(share.guess.likely)) {
+            share =
+                overtime_share_of(plan.base[plan.inputs.place(input_place("labour.wage"), row)]);
+        }
+    }
+}
+
 void set_values(Plan& plan) {
     for (const Setting& setting : plan.job.settings) {
         const std::size_t place = plan.inputs.at(setting.key, "job.inputs");
         plan.base[place] =
             detail::checked(setting.value, plan.inputs.fields()[place], "job.inputs");
     }
+    fill_overtime_shares(plan);
     for (std::size_t i = 0; i < plan.base.size(); ++i) {
         plan.base_values[i] = price_value(plan.base[i], plan.job.price_at);
     }
@@ -137,14 +161,26 @@ void require_complete(const Plan& plan) {
     }
 }
 
+/// A wage of its own brings its own share; one that is stated after it wins.
+void add_override(Plan& plan, Overrides& list, std::size_t place, const Uncertain& value) {
+    list.emplace_back(place, value);
+    const FieldPlace wage = input_place("labour.wage");
+    for (std::size_t row = 0; row < plan.inputs.row_names("labour").size(); ++row) {
+        if (place == plan.inputs.place(wage, row)) {
+            list.emplace_back(plan.inputs.place(input_place("labour.overtime_share"), row),
+                              overtime_share_of(value));
+        }
+    }
+}
+
 void set_overrides(Plan& plan) {
     for (const auto& [id, settings] : plan.job.overrides) {
         Overrides& list = plan.overrides[id];
         for (const Setting& setting : settings) {
             const std::string path = "job.overrides." + id;
             const std::size_t place = plan.inputs.at(full_key(setting.key), path);
-            list.emplace_back(place,
-                              detail::checked(setting.value, plan.inputs.fields()[place], path));
+            add_override(plan, list, place,
+                         detail::checked(setting.value, plan.inputs.fields()[place], path));
         }
     }
 }

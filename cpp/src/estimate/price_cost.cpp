@@ -31,12 +31,14 @@ Amount<T> equipment_cost(const Inputs<T>& in, std::size_t row, const Time<T>& ti
                       in.template get<"equipment.rate">(row));
 }
 
-/// What overtime costs beyond the plain wage, which stands with the paid hours.
+/// What overtime costs beyond the plain wage, which stands with the paid hours. Fringe benefits and
+/// what else a premium does not raise are kept out of it by the share.
 template <class T>
 Amount<T> overtime_premium(const Model& model, const Inputs<T>& in, std::size_t row,
                            const Workspace<T>& ws) {
     const std::size_t crew = model.plan->labour_crews[row];
     return labour_cost(model, in, row, ws.crews[crew].outing.overtime) *
+           in.template get<"labour.overtime_share">(row) *
            (in.template get<"shift.overtime_factor">() - 1.0);
 }
 

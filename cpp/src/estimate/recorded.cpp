@@ -1,6 +1,11 @@
 #include "recorded.hpp"
 
+#include "scupper/cost.hpp"
+
+#include <map>
 #include <string>
+#include <string_view>
+#include <vector>
 
 namespace scupper::estimate::detail {
 
@@ -21,21 +26,67 @@ Label label_of(const LayoutField& field, const Uncertain& value) {
     return label;
 }
 
-std::vector<Traced> leaves(const Estimate& e, Recording& recording) {
-    std::vector<Traced> inputs;
-    inputs.reserve(e.resolved.values.size());
-    for (std::size_t i = 0; i < e.resolved.values.size(); ++i) {
-        const Label label = label_of(e.plan->inputs.fields()[i], e.resolved.uncertain[i]);
-        const double value = e.resolved.values[i];
-        inputs.emplace_back(value, &recording, recording.leaf(value, label));
+using Parts = std::vector<cost::NamedPart<Traced>>;
+
+/// Makes the inputs of a recording: leaves, and rates that are built up from leaves of their own.
+class Leaves {
+  public:
+    Leaves(const Estimate& e, Recording& recording) : e_(e), recording_(recording) {}
+
+    std::vector<Traced> run() {
+        std::vector<Traced> inputs;
+        inputs.reserve(e_.resolved.values.size());
+        for (std::size_t i = 0; i < e_.resolved.values.size(); ++i) {
+            inputs.push_back(input(e_.plan->inputs.fields()[i], e_.resolved.uncertain[i],
+                                   e_.resolved.values[i]));
+        }
+        return inputs;
     }
-    return inputs;
-}
+
+  private:
+    Traced input(const LayoutField& field, const Uncertain& known, double value) {
+        const cost::BuiltUp kind = cost::built_up_of(field.key);
+        if (kind == cost::BuiltUp::none || known.origin == nullptr || known.origin->parts.empty()) {
+            return leaf(value, label_of(field, known));
+        }
+        const Traced rate = cost::built_up_rate<Traced>(kind, parts(kind, field, known));
+        return named(field.label, rate, field.dimension, field.key);
+    }
+
+    Traced leaf(double value, const Label& label) {
+        return {value, &recording_, recording_.leaf(value, label)};
+    }
+
+    /// What a wage and its overtime are built up from stands there once.
+    const Parts& parts(cost::BuiltUp kind, const LayoutField& field, const Uncertain& known) {
+        Parts& parts = parts_[known.origin];
+        if (parts.empty()) {
+            for (const PartValue& part : known.origin->parts) {
+                const cost::RatePart& row = cost::rate_part(kind, part.name, field.key);
+                Label label = label_of(field, known);
+                label.name = named_after(field.label, row.label);
+                label.key += "." + part.name;
+                label.dimension = row.dimension;
+                parts.push_back({part.name, leaf(part.value, label)});
+            }
+        }
+        return parts;
+    }
+
+    /// "wash crew, pay in cash" for the label "wash crew, cost of one person".
+    static std::string named_after(const std::string& label, std::string_view part) {
+        return label.substr(0, label.find(',')) + ", " + std::string(part);
+    }
+
+    const Estimate& e_;
+    Recording& recording_;
+    std::map<const Provenance*, Parts> parts_;
+};
 
 } // namespace
 
 Recorded::Recorded(const Estimate& e)
-    : estimate(&e), inputs(leaves(e, recording)), workspace(*e.plan) {
+    : estimate(&e), inputs(Leaves(e, recording).run()), workspace(*e.plan) {
     price(e.resolved.model, Inputs<Traced>(e.plan->inputs, inputs.data()), workspace);
 }
 

@@ -24,6 +24,15 @@ bool is_dirt(std::string_view key) {
     return key.find("dirt") != key.npos || key.find("dry_pick_up") != key.npos;
 }
 
+std::string in_currency(std::string_view unit, const std::string& currency) {
+    static constexpr std::string_view word = "currency";
+    std::string text(unit);
+    if (const std::size_t at = text.find(word); at != std::string::npos) {
+        text.replace(at, word.size(), currency);
+    }
+    return text;
+}
+
 std::string_view rate_unit(const Dimension& d, std::string_view key, UnitSystem system) {
     const bool us = system == UnitSystem::us;
     if (d == dim::time / dim::volume) {
@@ -36,16 +45,6 @@ std::string_view rate_unit(const Dimension& d, std::string_view key, UnitSystem 
 }
 
 /// The unit of a row of the table, with the currency in place of the word for it.
-Unit trade_unit(const ShownIn& row, UnitSystem system, const std::string& currency,
-                std::string_view key) {
-    static constexpr std::string_view word = "currency";
-    std::string name(system == UnitSystem::us ? row.us : row.metric);
-    if (const std::size_t at = name.find(word); at != std::string::npos) {
-        name.replace(at, word.size(), currency);
-    }
-    return parse_unit(name, key);
-}
-
 } // namespace
 
 UnitSystem unit_system(std::string_view word) {
@@ -75,7 +74,8 @@ Unit Show::unit(const Dimension& dimension, std::string_view key) const {
         return parse_unit(rate_unit(dimension, key, system_), key);
     }
     if (const ShownIn* row = shown_in(key)) {
-        return trade_unit(*row, system_, currency_, key);
+        return parse_unit(in_currency(system_ == UnitSystem::us ? row->us : row->metric, currency_),
+                          key);
     }
     if (dimension == dim::volume && key.ends_with("].quantity") && is_dirt(key)) {
         return parse_unit(system_ == UnitSystem::us ? "ft3" : "m3", key);

@@ -2,6 +2,7 @@
 
 #include "price_steps.hpp"
 #include "recorded.hpp"
+#include "scupper/cost.hpp"
 #include "scupper/estimate/show.hpp"
 
 #include <algorithm>
@@ -9,6 +10,7 @@
 #include <cmath>
 #include <cstdio>
 #include <cstdlib>
+#include <optional>
 #include <string_view>
 #include <utility>
 
@@ -121,18 +123,24 @@ void show_guess(const Uncertain& value, const Show& show, const SheetCell& cell,
     }
 }
 
-Formula check_bounds(std::size_t cell, const LayoutField& field) {
+Formula check_bounds(std::size_t cell, double least, double greatest) {
     Formula formula{{"IFERROR(IF(AND(", no_cell}, {{}, cell}};
-    const double least = field.least - bound_slack * std::abs(field.least);
-    formula.push_back({">=" + formula_number(least), no_cell});
-    if (std::isfinite(field.greatest)) {
+    formula.push_back({">=" + formula_number(least - bound_slack * std::abs(least)), no_cell});
+    if (std::isfinite(greatest)) {
         formula.back().text += ",";
         formula.push_back({{}, cell});
-        const double greatest = field.greatest + bound_slack * std::abs(field.greatest);
-        formula.push_back({"<=" + formula_number(greatest), no_cell});
+        const double most = greatest + bound_slack * std::abs(greatest);
+        formula.push_back({"<=" + formula_number(most), no_cell});
     }
     formula.push_back({"),0,1),1)", no_cell});
     return formula;
+}
+
+/// The part of a built-up rate that a cell holds: "labour[wash_crew].wage.cash".
+const cost::RatePart& part_of(const SheetCell& cell) {
+    const std::size_t dot = cell.key.rfind('.');
+    return cost::rate_part(cost::built_up_of(cell.key.substr(0, dot)), cell.key.substr(dot + 1),
+                           "workbook");
 }
 
 /// Writes a workbook from a recorded price.
@@ -206,7 +214,7 @@ class WorkbookWriter {
         for (const SheetCell& cell : sheet_.cells) {
             ShownCell shown = shown_cell(cell, show_, show_si_);
             if (cell.kind == CellKind::input) {
-                show_guess(e_.resolved.uncertain[place_of(cell)], show_, cell, shown);
+                show_guess(known(cell), show_, cell, shown);
             }
             book_.shown.push_back(std::move(shown));
         }
@@ -222,8 +230,7 @@ class WorkbookWriter {
             if (cell.kind != CellKind::input) {
                 continue;
             }
-            book_.checks.push_back({cell.label + ": a number within bounds",
-                                    check_bounds(i, e_.plan->inputs.fields()[place_of(cell)])});
+            book_.checks.push_back({cell.label + ": a number within bounds", bounds(i, cell)});
             if (is_any_of(rule_inputs, cell.key)) {
                 book_.checks.push_back({cell.label + ": what is inferred from it by rule",
                                         changed(std::array{i}, sheet_)});
@@ -235,8 +242,23 @@ class WorkbookWriter {
         }
     }
 
-    std::size_t place_of(const SheetCell& cell) const {
-        return e_.plan->inputs.at(cell.key, "workbook");
+    std::optional<std::size_t> place_of(const SheetCell& cell) const {
+        return e_.plan->inputs.find(cell.key);
+    }
+
+    /// What is known of an input; a part of a built-up rate is what it is.
+    Uncertain known(const SheetCell& cell) const {
+        const auto place = place_of(cell);
+        return place ? e_.resolved.uncertain[*place] : certain(cell.value, Basis::given);
+    }
+
+    Formula bounds(std::size_t i, const SheetCell& cell) const {
+        if (const auto place = place_of(cell)) {
+            const LayoutField& field = e_.plan->inputs.fields()[*place];
+            return check_bounds(i, field.least, field.greatest);
+        }
+        const cost::RatePart& part = part_of(cell);
+        return check_bounds(i, part.least, part.greatest);
     }
 
     const Estimate& e_;

@@ -18,39 +18,11 @@ namespace scupper::json {
 
 namespace {
 
+using detail::context_of;
 using detail::Json;
 using detail::list_of;
+using detail::read_inputs;
 using detail::ValueContext;
-
-constexpr std::array<std::string_view, 10> rate_book_keys{
-    "scupper_rates", "name",       "date",   "currency",  "source",
-    "note",          "operations", "labour", "equipment", "inputs"};
-
-/// An operation of the same name takes the place of the book's; another follows the last of its
-/// component, or stands before the walk-through, since the order of the list is that of the work.
-void put_operation(std::vector<Operation>& operations, Operation op) {
-    const auto same = std::find_if(operations.begin(), operations.end(),
-                                   [&](const Operation& o) { return o.name == op.name; });
-    if (same != operations.end()) {
-        *same = std::move(op);
-        return;
-    }
-    const auto last = std::find_if(operations.rbegin(), operations.rend(),
-                                   [&](const Operation& o) { return o.component == op.component; });
-    const auto walk = std::find_if(operations.begin(), operations.end(),
-                                   [](const Operation& o) { return o.name == "walk_through"; });
-    operations.insert(last == operations.rend() ? walk : last.base(), std::move(op));
-}
-
-void read_inputs(const Json& object, const ValueContext& context, const std::string& path,
-                 std::vector<Setting>& settings) {
-    if (!object.is_object()) {
-        throw InputError({"json.type", path, object.dump(), "an object of key and value"});
-    }
-    for (Setting& setting : detail::read_settings(object, context, path)) {
-        put_setting(settings, std::move(setting));
-    }
-}
 
 PriceAt read_price_at(const std::string& word, const std::string& path) {
     if (word == "mean") {
@@ -136,15 +108,6 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     job.hauls = list_of(doc, "hauls", name, detail::read_haul);
 }
 
-ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
-                        const Layout& layout, const std::string& otherwise) {
-    return {.layout = &layout,
-            .currency = currency,
-            .origin = {.source = detail::text_or(doc, "source", otherwise, name),
-                       .date = detail::text_or(doc, "date", {}, name),
-                       .note = {}}};
-}
-
 /// The layout of a document's values: besides the job's own trucks a row for all of them, which is
 /// what a key without row means.
 Layout document_layout(const Job& job) {
@@ -155,38 +118,46 @@ Layout document_layout(const Job& job) {
     return input_layout(with_all);
 }
 
-} // namespace
-
-RateBook read_rate_book(std::string_view text, std::string_view name) {
-    const std::string path(name);
-    const Json doc = detail::parse(text, name);
-    detail::require_known_keys(doc, rate_book_keys, path);
-    detail::require_version(doc, "scupper_rates", path);
-    RateBook book;
-    book.name = detail::text_or(doc, "name", path, path);
-    book.date = detail::text_or(doc, "date", {}, path);
-    book.currency = detail::text_or(doc, "currency", "USD", path);
-    book.operations = list_of(doc, "operations", path, detail::read_operation);
-    book.labour = list_of(doc, "labour", path, detail::read_resource);
-    book.equipment = list_of(doc, "equipment", path, detail::read_resource);
-    Job rows;
-    rows.operations = book.operations;
-    rows.labour = book.labour;
-    rows.equipment = book.equipment;
-    const Layout layout = input_layout(rows);
-    if (doc.contains("inputs")) {
-        read_inputs(doc["inputs"], context_of(doc, path, book.currency, layout, book.name),
-                    path + ".inputs", book.settings);
-    }
-    return book;
+/// The book on which a job document stands: what its own `rates` say, over the one beneath.
+RateBook book_of(const Json& doc, const std::string& path, const RateBook& book) {
+    const std::string key(detail::rates_key);
+    return doc.contains(key)
+               ? merge(book, detail::read_rate_book_document(doc[key], path + "." + key, book))
+               : book;
 }
 
-Job detail::read_job_document(const Json& doc, const std::string& path, const RateBook& book) {
+/// What a job says it rests on, or else the titles of its rate books.
+std::vector<std::string> books_of(const Json& doc, const std::string& path, const RateBook& book) {
+    std::vector<std::string> titles = detail::words(doc, "rate_books", path);
+    if (titles.empty() && !book.name.empty()) {
+        titles = book.beneath;
+        titles.push_back(title_of(book));
+    } else if (doc.contains(std::string(detail::rates_key))) {
+        titles.push_back(title_of(book));
+    }
+    return titles;
+}
+
+/// A book may hold rates of people and equipment that this job does not have.
+void drop_absent(std::vector<Setting>& settings, const Layout& layout) {
+    std::erase_if(settings, [&](const Setting& s) {
+        const std::string_view group = split_key(s.key)[0];
+        const bool of_resource = group == "labour" || group == "equipment" || group == "charge";
+        return of_resource && !layout.find(s.key);
+    });
+}
+
+} // namespace
+
+Job detail::read_job_document(const Json& doc, const std::string& path, const RateBook& beneath) {
     std::vector<std::string_view> known(job_keys.begin(), job_keys.end());
+    known.push_back(detail::rates_key);
     known.insert(known.end(), detail::origin_keys.begin(), detail::origin_keys.end());
     detail::require_known_keys(doc, known, path);
     detail::require_version(doc, "scupper_job", path);
+    const RateBook book = book_of(doc, path, beneath);
     Job job;
+    job.rate_books = books_of(doc, path, book);
     job.operations = book.operations;
     job.labour = book.labour;
     job.equipment = book.equipment;
@@ -214,6 +185,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.notices = detail::read_notices(doc, path);
     job.calendar = detail::read_calendar(doc, path);
     const Layout layout = document_layout(job);
+    drop_absent(job.settings, layout);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);
     if (doc.contains("inputs")) {
         read_inputs(doc["inputs"], context, path + ".inputs", job.settings);

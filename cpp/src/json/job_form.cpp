@@ -1,5 +1,7 @@
+#include "scupper/cost.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate.hpp"
+#include "scupper/json/documents.hpp"
 #include "scupper/json/forms.hpp"
 #include "values.hpp"
 
@@ -21,12 +23,17 @@ using Texts = std::array<std::string, 3>;
 /// Writes values as people write them, so that reading them gives the same values.
 class FormWriter {
   public:
-    explicit FormWriter(const Job& job)
-        : show_(job), context_{.layout = nullptr, .currency = job.currency, .origin = {}} {}
+    explicit FormWriter(const Job& job) : FormWriter(job.units, job.currency) {}
+    FormWriter(const std::string& units, const std::string& currency)
+        : show_(units, currency), context_{.layout = nullptr, .currency = currency, .origin = {}} {}
 
     Form setting(const Setting& s, const LayoutField& field, Basis usual) const {
         Form out;
-        put_points(out, s.value.guess, field);
+        if (s.origin && !s.origin->parts.empty()) {
+            out["built_up"] = built_up(s.origin->parts, field);
+        } else {
+            put_points(out, s.value.guess, field);
+        }
         if (!is_certain(s.value)) {
             put_distribution(out, detail::write_setting(s, field, context_.currency), s.value);
         }
@@ -43,6 +50,27 @@ class FormWriter {
 
   private:
     static constexpr std::array<const char*, 3> names{"low", "likely", "high"};
+
+    /// The parts of a rate in the trade's units; a word stays a word.
+    Form built_up(const std::vector<PartValue>& parts, const LayoutField& whole) const {
+        const Json words = detail::write_parts(parts, whole, context_.currency);
+        Form out = Form::object();
+        for (const PartValue& part : parts) {
+            LayoutField field = whole;
+            field.key += "." + part.name;
+            field.dimension =
+                cost::rate_part(cost::built_up_of(whole.key), part.name, whole.key).dimension;
+            const bool is_word =
+                words[part.name].is_string() && detail::takes_plain_number(field.dimension);
+            const std::string text = is_word || detail::takes_plain_number(field.dimension)
+                                         ? std::string{}
+                                         : short_text(part.value, field);
+            out[part.name] = is_word        ? Form(words[part.name])
+                             : text.empty() ? bare(part.value, field)
+                                            : Form(text);
+        }
+        return out;
+    }
 
     /// What is as usual is left out.
     static void put_distribution(Form& out, const Json& whole, const Uncertain& value) {
@@ -197,6 +225,27 @@ std::string job_form(const Job& job) {
     for (const auto& [id, settings] : job.overrides) {
         form["overrides"][id] = settings_form(settings, layout, writer, Basis::measured);
     }
+    return form.dump(2);
+}
+
+std::string write_rate_book(const RateBook& book, const RateBook& beneath,
+                            const std::string& units) {
+    Form form = Form::object();
+    form["scupper_rates"] = 1;
+    form["name"] = book.name;
+    form["version"] = book.version;
+    form["date"] = book.date;
+    form["currency"] = book.currency;
+    form["source"] = book.source;
+    form["note"] = book.note;
+    form["operations"] = Form::array();
+    for (const Operation& op : book.operations) {
+        form["operations"].push_back(Form(detail::write_operation(op)));
+    }
+    form["labour"] = detail::write_resources(book.labour);
+    form["equipment"] = detail::write_resources(book.equipment);
+    form["inputs"] = settings_form(book.settings, rate_layout(book, beneath),
+                                   FormWriter(units, book.currency), Basis::given);
     return form.dump(2);
 }
 

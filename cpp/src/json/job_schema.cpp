@@ -136,6 +136,7 @@ Form properties() {
     Form all = members(
         job_keys,
         {{"scupper_job", {{"const", 1}}},
+         {"rate_books", list_of(text())},
          {"currency", {{"type", "string"}, {"pattern", "^[A-Z]{3}$"}}},
          {"units", one_of(systems)},
          {"price_at", one_of(values)},
@@ -160,6 +161,7 @@ Form properties() {
          {"calendar", calendar()},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});
+    all[std::string(detail::rates_key)] = {{"anyOf", {text(), {{"type", "object"}}}}};
     for (const std::string_view key : detail::origin_keys) {
         all[std::string(key)] = text();
     }

@@ -1,5 +1,6 @@
 #include "schema_forms.hpp"
 
+#include "scupper/cost.hpp"
 #include "scupper/json/section_library.hpp"
 #include "scupper/uncertain.hpp"
 #include "scupper/unit.hpp"
@@ -31,6 +32,24 @@ Form closed(Form properties, std::vector<std::string> required) {
 
 namespace {
 
+/// The parts of a wage, or those of an hour of equipment.
+Form built_up() {
+    const Form number{{"anyOf", {text(), Form{{"type", "number"}}}}};
+    const auto parts = [&](const auto& table) {
+        Form form = Form::object();
+        std::vector<std::string> required;
+        for (const cost::RatePart& part : table) {
+            form[std::string(part.name)] = number;
+            form[std::string(part.name)]["description"] = part.label;
+            if (part.required) {
+                required.emplace_back(part.name);
+            }
+        }
+        return closed(form, required);
+    };
+    return {{"anyOf", {parts(cost::wage_parts), parts(cost::equipment_parts)}}};
+}
+
 /// One number, three of them, or an object that says where they come from.
 Form value_of(const Form& number) {
     const Form three{{"type", "array"}, {"items", number}, {"minItems", 3}, {"maxItems", 3}};
@@ -47,10 +66,11 @@ Form value_of(const Form& number) {
                              {"high", number},
                              {"basis", one_of(bases)},
                              {"shared_share", {{"type", "number"}, {"minimum", 0}, {"maximum", 1}}},
+                             {"built_up", built_up()},
                              {"family", one_of(family_names)},
                              {"meaning", one_of(meaning_names)}}));
-    object["anyOf"] = {Form{{"required", {"value"}}},
-                       Form{{"required", {"low", "likely", "high"}}}};
+    object["anyOf"] = {Form{{"required", {"value"}}}, Form{{"required", {"low", "likely", "high"}}},
+                       Form{{"required", {"built_up"}}}};
     return {{"anyOf", {number, three, object}}};
 }
 

@@ -1,5 +1,6 @@
 #include "values.hpp"
 
+#include "scupper/cost.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate/plan.hpp"
 #include "scupper/unit.hpp"
@@ -118,7 +119,7 @@ Json points_of(const Json& value, const std::string& path) {
     if (value.contains("low") && value.contains("likely") && value.contains("high")) {
         return Json::array({value["low"], value["likely"], value["high"]});
     }
-    wrong_type(path, value, "\"value\", or \"low\", \"likely\" and \"high\"");
+    wrong_type(path, value, "\"value\", or \"low\", \"likely\" and \"high\", or \"built_up\"");
 }
 
 Basis read_basis(const std::string& word, const std::string& path) {
@@ -195,7 +196,13 @@ Setting read_field(const LayoutField& field, const Json& value, const ValueConte
     Provenance origin = context.origin;
     if (value.is_object()) {
         require_known_keys(value, value_keys, where);
-        result.guess = read_points(points_of(value, where), field, context, where);
+        if (value.contains("built_up")) {
+            origin.parts = read_parts(value["built_up"], field, context, where + ".built_up");
+            const double rate = cost::built_up_rate(cost::built_up_of(field.key), origin.parts);
+            result.guess = in_order(rate, rate, rate);
+        } else {
+            result.guess = read_points(points_of(value, where), field, context, where);
+        }
         read_details(value, context, where, result, origin);
     } else {
         result.guess = read_points(value, field, context, where);
@@ -206,7 +213,9 @@ Setting read_field(const LayoutField& field, const Json& value, const ValueConte
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency) {
     const Uncertain& v = setting.value;
     Json out;
-    if (is_certain(v)) {
+    if (setting.origin && !setting.origin->parts.empty()) {
+        out["built_up"] = write_parts(setting.origin->parts, field, currency);
+    } else if (is_certain(v)) {
         out["value"] = write_number(v.guess.likely, field.dimension, currency);
     } else {
         out["low"] = write_number(v.guess.low, field.dimension, currency);

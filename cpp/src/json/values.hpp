@@ -17,9 +17,9 @@ namespace scupper::json::detail {
 using Json = nlohmann::json;
 
 /// Keys of a value written as an object.
-inline constexpr std::array<std::string_view, 11> value_keys{
-    "value", "low",   "likely",       "high",   "source", "date",
-    "note",  "basis", "shared_share", "family", "meaning"};
+inline constexpr std::array<std::string_view, 12> value_keys{
+    "value", "low",   "likely",       "high",   "source",  "date",
+    "note",  "basis", "shared_share", "family", "meaning", "built_up"};
 
 /// The words of `Family` that a document may use, in its order.
 inline constexpr std::array<std::string_view, 6> family_names{"fixed", "uniform", "triangular",
@@ -50,6 +50,13 @@ Setting read_field(const LayoutField& field, const Json& value, const ValueConte
 /// Writes a value in SI units with all its digits.
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency);
 
+/// The parts of a rate that is built up, from the object that stands for it.
+std::vector<PartValue> read_parts(const Json& object, const LayoutField& field,
+                                  const ValueContext& context, const std::string& path);
+/// The parts of a built-up rate in SI units with all their digits.
+Json write_parts(const std::vector<PartValue>& parts, const LayoutField& field,
+                 const std::string& currency);
+
 /// Whether a bare JSON number may stand for a value of this dimension.
 bool takes_plain_number(const Dimension& dimension);
 /// One number in SI: text with its unit, or a bare number where the dimension has none.
@@ -60,12 +67,27 @@ Json write_number(double value, const Dimension& dimension, const std::string& c
 /// The shortest text that reads back to the same finite number.
 std::string digits(double value);
 
+/// The key of a job document for a rate book of its own, laid over the one beneath.
+inline constexpr std::string_view rates_key = "rates";
+/// What the values of a document are read against: its own source and date where they say none.
+ValueContext context_of(const Json& doc, const std::string& name, const std::string& currency,
+                        const Layout& layout, const std::string& otherwise);
+/// Reads every value of an object of key and value; one takes the place of an earlier one.
+void read_inputs(const Json& object, const ValueContext& context, const std::string& path,
+                 std::vector<Setting>& settings);
+/// A rate book from its document; it may give values for what the book beneath it has.
+RateBook read_rate_book_document(const Json& doc, const std::string& path, const RateBook& beneath);
+
 /// The JSON of a text; throws where it is none.
 Json parse(std::string_view text, std::string_view name);
 /// Throws where a document is not of the version that this library reads.
 void require_version(const Json& doc, const char* key, const std::string& name);
 /// A job from its document, on top of a rate book.
-Job read_job_document(const Json& doc, const std::string& path, const RateBook& book);
+Job read_job_document(const Json& doc, const std::string& path, const RateBook& beneath);
+/// An operation as a document has it.
+Json write_operation(const Operation& op);
+/// People, equipment or charges as a document has them.
+Json write_resources(const std::vector<Resource>& resources);
 /// The document of a job.
 Json job_document(const Job& job);
 

@@ -8,7 +8,9 @@ namespace {
 
 using detail::Json;
 
-Json write_operation(const Operation& op) {
+} // namespace
+
+Json detail::write_operation(const Operation& op) {
     return {{"name", op.name},
             {"component", op.component},
             {"levels", op.levels},
@@ -23,7 +25,7 @@ Json write_operation(const Operation& op) {
             {"note", op.note}};
 }
 
-Json write_resources(const std::vector<Resource>& resources) {
+Json detail::write_resources(const std::vector<Resource>& resources) {
     Json list = Json::array();
     for (const Resource& r : resources) {
         list.push_back({{"name", r.name},
@@ -34,6 +36,11 @@ Json write_resources(const std::vector<Resource>& resources) {
     }
     return list;
 }
+
+namespace {
+
+using detail::write_operation;
+using detail::write_resources;
 
 Json write_stages(const std::vector<Stage>& stages) {
     Json list = Json::array();
@@ -76,6 +83,7 @@ Json detail::job_document(const Job& job) {
     doc["scupper_job"] = 1;
     doc["name"] = job.name;
     doc["note"] = job.note;
+    doc["rate_books"] = job.rate_books;
     doc["currency"] = job.currency;
     doc["units"] = job.units;
     doc["price_at"] = job.price_at == PriceAt::mean ? "mean" : "likely";

@@ -49,6 +49,7 @@ constexpr auto words = std::to_array<DimensionWords>({
      "USD 8/kgal"},
     {dim::money / dim::area, "a price per area", "currency/m2", "currency/ft2", "currency/m2",
      "USD 1.20/ft2"},
+    {dim::volume / dim::energy, "a fuel use", "m3/J", "gal/hp/h", "L/kWh", "0.04 gal/hp/h"},
     {dim::money / dim::length, "a price per length", "currency/m", "currency/ft", "currency/m",
      "USD 2.10/ft"},
 });

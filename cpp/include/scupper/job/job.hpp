@@ -75,6 +75,7 @@ struct Job {
     std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
     Calendar calendar;             ///< [-] the days on which a crew may work
     std::vector<Caution> cautions; ///< [-] what the crew must mind
+    std::vector<std::string> rate_books; ///< [text, n] name, version and date of what it rests on
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };
 

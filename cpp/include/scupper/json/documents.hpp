@@ -14,13 +14,47 @@ namespace scupper::json {
 ///
 /// @param text [text] a JSON document with `scupper_rates`, `operations`, `inputs`
 /// @param name [text] what to call the document in errors
-/// @return [-] the rate book; its values are checked when a job with it is prepared
+/// @param beneath [-] the book it will be laid over, whose operations it may give values for
+/// @return [-] the rate book itself; its values are checked when a job with it is prepared
 /// Range: UTF-8.
 /// Errors: FileError `json.text` where it is no JSON; UnknownNameError `json.key` with the nearest
 /// key; InputError `json.type`, `json.version`; UnitError of the unit part.
 /// Source: own convention
 /// Verified by: tests/cpp/json/test_documents.cpp
-RateBook read_rate_book(std::string_view text, std::string_view name);
+RateBook read_rate_book(std::string_view text, std::string_view name, const RateBook& beneath = {});
+
+/// Writes a rate book whole in the trade's units, so that reading it back gives the same book.
+///
+/// @param book [-] a rate book
+/// @param beneath [-] the book it lies over, as for `read_rate_book`
+/// @param units [text] "us", "metric" or "si"
+/// @return [text] a JSON document
+/// Range: any rate book.
+/// Errors: UnknownNameError `unit.system`.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_rate_book.cpp
+std::string write_rate_book(const RateBook& book, const RateBook& beneath,
+                            const std::string& units);
+
+/// The values of a job as a rate book: people, equipment, prices and rates.
+///
+/// @param job [-] a job
+/// @return [-] its values, with the job's name
+/// Range: any job.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/python/test_rates.py
+RateBook rate_book_of(const Job& job);
+
+/// Where the values of a rate book stand.
+///
+/// @param book [-] a rate book
+/// @param beneath [-] the book it lies over
+/// @return [-] the layout that knows every key of both
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+Layout rate_layout(const RateBook& book, const RateBook& beneath);
 
 /// Reads a job on top of a rate book: the job's own values win.
 ///

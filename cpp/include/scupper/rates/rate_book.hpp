@@ -78,14 +78,28 @@ struct Caution {
 
 /// A dated, sourced collection of operations and values.
 struct RateBook {
-    std::string name;                  ///< [text] what people call the book
-    std::string date;                  ///< ISO 8601
-    std::string currency;              ///< [text] three-letter code of every amount
-    std::vector<Operation> operations; ///< [-, n] what can be done, whatever the scope
-    std::vector<Resource> labour;      ///< [-, n] kinds of people
-    std::vector<Resource> equipment;   ///< [-, n] kinds of equipment
-    std::vector<Setting> settings;     ///< [SI unit of each, n] values with their origin
+    std::string name;                   ///< [text] what people call the book
+    std::string date;                   ///< ISO 8601
+    std::string currency;               ///< [text] three-letter code of every amount
+    std::vector<Operation> operations;  ///< [-, n] what can be done, whatever the scope
+    std::vector<Resource> labour;       ///< [-, n] kinds of people
+    std::vector<Resource> equipment;    ///< [-, n] kinds of equipment
+    std::vector<Setting> settings;      ///< [SI unit of each, n] values with their origin
+    std::string version{};              ///< [text] edition of the book; may be empty
+    std::string source{};               ///< [text] where its values come from unless they say so
+    std::string note{};                 ///< [text] free text
+    std::vector<std::string> beneath{}; ///< [text, n] titles of the books it was laid over
 };
+
+/// What a rate book is cited as.
+///
+/// @param book [-] the book
+/// @return [text] "county rates, version 3, 2027-01"
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/rates/test_rate_book.cpp
+std::string title_of(const RateBook& book);
 
 /// Binds a value to its origin, so that copies stay valid.
 ///
@@ -97,6 +111,28 @@ struct RateBook {
 /// Errors: none.
 /// Source: own convention
 Setting make_setting(std::string key, Uncertain value, Provenance origin);
+
+/// Puts an operation in place of one with the same name; another follows the last of its component,
+/// or stands before the walk-through, since the order of the list is that of the work.
+///
+/// @param operations [-, n] the operations to change
+/// @param operation [-] the new one
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_documents.cpp
+void put_operation(std::vector<Operation>& operations, Operation operation);
+
+/// One rate book over another: what the second says stands, what it does not say is the first's.
+///
+/// @param base [-] the book beneath
+/// @param over [-] the book on top; its name, version, date and source are those of the result
+/// @return [-] the merged book; every value keeps its own origin
+/// Range: books of one currency.
+/// Errors: InputError `rates.currency` where they have two.
+/// Source: own convention
+/// Verified by: tests/cpp/rates/test_rate_book.cpp
+RateBook merge(const RateBook& base, const RateBook& over);
 
 /// Puts a setting in place of one with the same key, or at the end.
 ///

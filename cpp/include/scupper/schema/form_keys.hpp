@@ -8,10 +8,11 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 27> job_keys{
+inline constexpr std::array<std::string_view, 28> job_keys{
     "scupper_job", // version of this form
     "name",        // what people call the job
     "note",        // free text
+    "rate_books",  // name, version and date of the rate books it rests on, the first beneath
     "currency",    // three-letter code of every amount
     "units",       // "us", "metric" or "si": how results are shown
     "price_at",    // "mean" or "likely"

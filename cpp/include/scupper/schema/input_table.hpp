@@ -83,7 +83,7 @@ inline constexpr std::array<InputGroup, 47> input_groups{{
     {"contract", false, "terms of the contract"},
 }};
 
-inline constexpr std::array<InputField, 153> input_table{{
+inline constexpr std::array<InputField, 154> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -181,6 +181,7 @@ inline constexpr std::array<InputField, 153> input_table{{
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive share of a clock hour"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
+    {"labour", "overtime_share", dim::none, 0.0, 5.0, "share of the cost that overtime pays more"},
     {"equipment", "number", dim::count, 0.0, 1e3, "pieces"},
     {"equipment", "rate", dim::money_per_time, 0.0, 1e3, "cost of one piece"},
     {"price", "water", dim::money_per_volume, 0.0, 1e6, "price of water"},

@@ -9,11 +9,11 @@ namespace scupper {
 /// One field and its customary units.
 struct ShownIn {
     std::string_view key;    ///< "group.field", rows left out
-    std::string_view us;     ///< US customary unit
+    std::string_view us;     ///< US customary unit; "currency" stands for the job's
     std::string_view metric; ///< [text] metric unit of everyday use
 };
 
-inline constexpr std::array<ShownIn, 33> shown_in_table{{
+inline constexpr std::array<ShownIn, 35> shown_in_table{{
     {"girder.flange_width", "in", "mm"},
     {"dirt.depth", "in", "mm"},
     {"drain_dirt.volume", "ft3/each", "L/each"},
@@ -47,6 +47,8 @@ inline constexpr std::array<ShownIn, 33> shown_in_table{{
     {"traffic.vehicle_spacing", "ft/each", "m/each"},
     {"contract.late_time", "day", "day"},
     {"contract.damages", "currency/day", "currency/day"},
+    {"equipment.life", "year", "year"},
+    {"equipment.fuel_price", "currency/gal", "currency/L"},
 }};
 
 /// Groups of times that the trade counts in minutes.

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace scupper {
 
@@ -29,11 +30,18 @@ enum class Basis : std::uint8_t {
 /// Verified by: tests/cpp/uncertain/test_uncertain.cpp
 std::string_view basis_name(Basis basis);
 
+/// One part of a value that was built up, as the fuel price in the rate of a truck.
+struct PartValue {
+    std::string name; ///< [text] stable word: "cash", "fuel_price"
+    double value;     ///< in the SI unit of the part
+};
+
 /// Where a value comes from: a document, "common practice", or "invented for the demo".
 struct Provenance {
     std::string source; ///< document, edition, table; or "common practice"; or the name of a rule
     std::string date;   ///< when it was published or read, ISO 8601; may be empty
     std::string note;   ///< what a reader should know besides; may be empty
+    std::vector<PartValue> parts{}; ///< [SI unit of each, n] what it was built up from, if it was
 };
 
 /// One uncertain input: its three-point guess in SI units and what is known about it.
