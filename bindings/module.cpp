@@ -25,6 +25,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_derivation(m);
     bind_estimate(m);
     bind_remedies(m);
+    bind_alternatives(m);
     bind_schedule(m);
     bind_workbook(m);
     bind_programme(m);

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 44> input_groups{{
+inline constexpr std::array<InputGroup, 45> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -78,9 +78,10 @@ inline constexpr std::array<InputGroup, 44> input_groups{{
     {"road", false, "road on the bridge"},
     {"stage", true, "stages, where they differ"},
     {"party", true, "parties"},
+    {"pace", true, "what makes operations take longer"},
 }};
 
-inline constexpr std::array<InputField, 129> input_table{{
+inline constexpr std::array<InputField, 132> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -148,6 +149,7 @@ inline constexpr std::array<InputField, 129> input_table{{
     {"refill", "speed", dim::speed, 0.1, 50.0, "speed on the way to the water"},
     {"refill", "connect_time", dim::time, 0.0, 86400.0, "time to connect and disconnect"},
     {"refill", "overlap_time", dim::time, 0.0, 86400.0, "refill time that other work overlaps"},
+    {"refill", "tankers", dim::count, 1.0, 20.0, "water trucks that take turns"},
     {"refill", "fill_flow", dim::flow, 1e-5, 10.0, "flow while filling"},
     {"haul", "distance", dim::length, 0.0, 1e6, "distance to the dump, one way"},
     {"haul", "speed", dim::speed, 0.1, 50.0, "speed on the way to the dump"},
@@ -157,6 +159,7 @@ inline constexpr std::array<InputField, 129> input_table{{
     {"haul", "empty_mass", dim::mass, 0.0, 1e5, "weight, empty"},
     {"haul", "water_aboard", dim::volume, 0.0, 100.0, "fresh water left aboard when dumping"},
     {"haul", "volume", dim::volume, 1e-3, 100.0, "usable room for debris"},
+    {"haul", "number", dim::count, 1.0, 20.0, "trucks that take turns"},
     {"haul", "water_share", dim::none, 0.0, 1.0, "share of the water it picks up"},
     {"haul", "load_charge", dim::money, 0.0, 1e6, "charge for each load"},
     {"haul", "people", dim::count, 0.0, 100.0, "people on a dump run after the shift"},
@@ -211,6 +214,7 @@ inline constexpr std::array<InputField, 129> input_table{{
     {"road", "lane_width", dim::length, 1.5, 10.0, "lane width"},
     {"road", "shoulder_width", dim::length, 0.0, 10.0, "shoulder beside the right lane"},
     {"road", "work_margin", dim::length, 0.0, 1e4, "closed road beyond the deck, both ends"},
+    {"pace", "factor", dim::none, 0.05, 20.0, "how many times as long it takes"},
 }};
 
 } // namespace scupper
