@@ -147,10 +147,12 @@ double score_of(const Criteria& amount, const Criteria& mean, const Criteria& we
     double sum = 0.0;
     double all = 0.0;
     for (std::size_t i = 0; i < weights.size(); ++i) {
-        sum += mean[i] > 0.0 ? weights[i] * amount[i] / mean[i] : 0.0;
-        all += weights[i];
+        if (mean[i] > 0.0) { // a criterion of which nobody has any tells nothing
+            sum += weights[i] * amount[i] / mean[i];
+            all += weights[i];
+        }
     }
-    return sum / all;
+    return all > 0.0 ? sum / all : 1.0;
 }
 
 std::string percent(double share) {

@@ -150,10 +150,8 @@ void note_misses(const Workspace<double>& ws, const Resolved& r, const PlannedAl
                  AlternativeRow& row) {
     for (const auto& [component, text] : planned.alternative.misses) {
         const Plan& plan = *planned.plan;
-        if (has_any(ws, plan, component)) {
-            row.doubts.push_back(text + (is_cleaned(plan, r.model, component)
-                                             ? ""
-                                             : ", and this job does not clean it: its dirt stays"));
+        if (has_any(ws, plan, component) && is_cleaned(plan, r.model, component)) {
+            row.doubts.push_back(text);
         }
     }
 }

@@ -32,8 +32,19 @@ void add_rows(const std::vector<Resource>& own, std::vector<Resource>& rows) {
     }
 }
 
+bool has_equipment(const Job& job, const std::string& name) {
+    return named_row(job.equipment, name) != job.equipment.end() ||
+           std::any_of(job.operations.begin(), job.operations.end(), [&](const Operation& op) {
+               return std::find(op.equipment.begin(), op.equipment.end(), name) !=
+                      op.equipment.end();
+           });
+}
+
 /// What takes the place of a piece of equipment stands with the same party, and is needed as it was.
 void swap_equipment(Job& job, const std::string& name, const std::string& other) {
+    if (!has_equipment(job, name)) {
+        return;
+    }
     for (Operation& op : job.operations) {
         const auto found = std::find(op.equipment.begin(), op.equipment.end(), name);
         if (found != op.equipment.end() && other.empty()) {
@@ -70,14 +81,6 @@ void close_as(Job& job, const std::string& closure) {
     for (Stage& stage : job.stages) {
         stage.closure = stage.closure.empty() ? std::string{} : closure;
     }
-}
-
-bool has_equipment(const Job& job, const std::string& name) {
-    return named_row(job.equipment, name) != job.equipment.end() ||
-           std::any_of(job.operations.begin(), job.operations.end(), [&](const Operation& op) {
-               return std::find(op.equipment.begin(), op.equipment.end(), name) !=
-                      op.equipment.end();
-           });
 }
 
 } // namespace

@@ -223,6 +223,24 @@ Json write_alternative(const Alternative& a, const Job& job) {
     return object;
 }
 
+/// Whether a value is of equipment that would have come in the place of what the job has not.
+bool is_of_no_swap(const std::string& key, const Alternative& a, const Layout& layout) {
+    return !layout.find(key) &&
+           std::any_of(a.instead.begin(), a.instead.end(), [&](const auto& swap) {
+               return key.starts_with("equipment[" + swap.second + "].");
+           });
+}
+
+Json inputs_with_place(const Json& inputs, const Alternative& a, const Layout& layout) {
+    Json kept = inputs;
+    for (const auto& [key, value] : inputs.items()) {
+        if (is_of_no_swap(key, a, layout)) {
+            kept.erase(key);
+        }
+    }
+    return kept;
+}
+
 } // namespace
 
 std::vector<Alternative> read_alternatives(const Json& doc, const Job& job,
@@ -236,7 +254,8 @@ std::vector<Alternative> read_alternatives(const Json& doc, const Job& job,
             const Layout layout = input_layout(with_alternative(job, a));
             ValueContext context = context_of(a.source, job.currency);
             context.layout = &layout;
-            a.settings = read_settings(value["inputs"], context, where + ".inputs");
+            a.settings = read_settings(inputs_with_place(value["inputs"], a, layout), context,
+                                       where + ".inputs");
         }
     }
     return list;

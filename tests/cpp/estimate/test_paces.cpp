@@ -2,6 +2,7 @@
 #include "catch.hpp"
 #include "estimate/structures.hpp"
 
+#include <cmath>
 #include <string>
 
 using namespace scupper;
@@ -97,4 +98,21 @@ TEST_CASE("a second haul truck is loaded while the first is away") {
     CHECK(two < one);
     CHECK(many <= two);
     CHECK(many >= 0.0);
+}
+
+TEST_CASE("bucket positions: along the supports, and over the whole plan for whole girders") {
+    Job job = json::demo_job();
+    job.price_at = PriceAt::likely;
+    job.service["girder"] = "full_clean";
+    const auto ends = priced(job);
+    const double reach = 30.0 * 0.3048;
+    const double lines = ends.figure("support_line_length");
+    CHECK(ends.figure("bucket_position_count") == std::ceil(lines / reach));
+    job.service["girder"] = "full_length";
+    const auto whole = priced(job);
+    // 61 m by 11 m: 7 positions along, 2 across, by hand.
+    CHECK(whole.figure("bucket_position_count") == std::ceil(lines / reach) + 7.0 * 2.0);
+    Structure counted = counted_overpass();
+    counted.given.push_back({"bucket_position_count", certain(5.0, Basis::measured)});
+    CHECK(priced(job, counted).figure("bucket_position_count") == 5.0);
 }

@@ -121,7 +121,7 @@ TEST_CASE("what has no price is never zero: it is named with what it usually cos
     const auto texts =
         estimate::unpriced_surroundings(estimate::estimate(over_rail(), estimate::make_plan(job)));
     REQUIRE(texts.size() == 3);
-    CHECK(texts.front() == "not priced: railway flagger (usually USD 900 to USD 2,000 a shift; "
+    CHECK(texts.front() == "not priced: railway flagger (usually 900 USD to 2,000 USD a shift; "
                            "common practice)");
 }
 

@@ -28,7 +28,7 @@ std::vector<SurroundingFound> surroundings(const Estimate& estimate);
 /// The surroundings that apply and are not priced, as sentences.
 ///
 /// @param estimate [-] an estimate
-/// @return [text, n] "not priced: railway flagger (usually USD 900 to 2,000 a shift; common
+/// @return [text, n] "not priced: railway flagger (usually 900 USD to 2,000 USD a shift; common
 /// practice)"
 /// Range: any estimate.
 /// Errors: none.
