@@ -116,14 +116,43 @@ Alternative read_alternative(const Json& value, const std::string& path) {
     return a;
 }
 
-Json shipped_list() {
-    static constexpr std::array<std::string_view, 3> keys{"scupper_alternatives", "date",
-                                                          "alternatives"};
-    const std::string name = "alternatives.json";
-    const Json doc = parse(data::alternatives_json, name);
-    require_known_keys(doc, keys, name);
-    require_version(doc, "scupper_alternatives", name);
-    return doc["alternatives"];
+const Json& shipped_list() {
+    static const Json list = [] {
+        static constexpr std::array<std::string_view, 3> keys{"scupper_alternatives", "date",
+                                                              "alternatives"};
+        const std::string name = "alternatives.json";
+        const Json doc = parse(data::alternatives_json, name);
+        require_known_keys(doc, keys, name);
+        require_version(doc, "scupper_alternatives", name);
+        return doc["alternatives"];
+    }();
+    return list;
+}
+
+/// Rows for everything that an alternative may bring, so that one layout serves all of them.
+Layout layout_of_all(Job job, const std::vector<Alternative>& alternatives) {
+    const auto add = [](const std::string& name, std::vector<Resource>& rows) {
+        const bool there = std::any_of(rows.begin(), rows.end(),
+                                       [&](const Resource& r) { return r.name == name; });
+        if (!name.empty() && !there) {
+            rows.push_back({name, {}, {}});
+        }
+    };
+    for (const Alternative& a : alternatives) {
+        for (const auto& [name, other] : a.instead) {
+            add(other, job.equipment);
+        }
+        for (const Resource& r : a.equipment) {
+            add(r.name, job.equipment);
+        }
+        for (const Resource& r : a.labour) {
+            add(r.name, job.labour);
+        }
+        for (const Resource& r : a.charges) {
+            add(r.name, job.charges);
+        }
+    }
+    return input_layout(job);
 }
 
 /// What the document says of an alternative stands in place of what is there; inputs join.
@@ -181,17 +210,16 @@ Json write_rows(const std::vector<Resource>& rows) {
     return list;
 }
 
-Json write_inputs(const Alternative& a, const Job& job) {
-    const Layout layout = input_layout(with_alternative(job, a));
+Json write_inputs(const Alternative& a, const Layout& layout, const std::string& currency) {
     Json object = Json::object();
     for (const Setting& s : a.settings) {
         const LayoutField& field = layout.fields()[layout.at(s.key, "job.alternatives")];
-        object[s.key] = write_setting(s, field, job.currency);
+        object[s.key] = write_setting(s, field, currency);
     }
     return object;
 }
 
-Json write_alternative(const Alternative& a, const Job& job) {
+Json write_alternative(const Alternative& a, const Layout& layout, const std::string& currency) {
     Json object{{"name", a.name},
                 {"question", question_names.at(static_cast<std::size_t>(a.question))},
                 {"ways", a.ways},
@@ -219,52 +247,53 @@ Json write_alternative(const Alternative& a, const Job& job) {
                              {"passes", a.removes.passes},
                              {"dirt", a.removes.dirt}};
     }
-    object["inputs"] = write_inputs(a, job);
+    object["inputs"] = write_inputs(a, layout, currency);
     return object;
 }
 
-/// Whether a value is of equipment that would have come in the place of what the job has not.
-bool is_of_no_swap(const std::string& key, const Alternative& a, const Layout& layout) {
-    return !layout.find(key) &&
-           std::any_of(a.instead.begin(), a.instead.end(), [&](const auto& swap) {
-               return key.starts_with("equipment[" + swap.second + "].");
-           });
-}
-
-Json inputs_with_place(const Json& inputs, const Alternative& a, const Layout& layout) {
-    Json kept = inputs;
-    for (const auto& [key, value] : inputs.items()) {
-        if (is_of_no_swap(key, a, layout)) {
-            kept.erase(key);
+/// Values of equipment that comes in the place of what the job has not are of no use to it.
+void drop_useless(const Job& job, Alternative& a) {
+    const std::vector<Resource> there = with_alternative(job, a).equipment;
+    for (const auto& [name, other] : a.instead) {
+        const std::string before = "equipment[" + other + "].";
+        const bool comes = std::any_of(there.begin(), there.end(),
+                                       [&, o = other](const Resource& r) { return r.name == o; });
+        if (!comes) {
+            std::erase_if(a.settings, [&](const Setting& s) { return s.key.starts_with(before); });
         }
     }
-    return kept;
 }
 
 } // namespace
 
 std::vector<Alternative> read_alternatives(const Json& doc, const Job& job,
                                            const std::string& path) {
+    const Json documents = merged_list(doc, path);
+    const auto where = [&](const Json& value) {
+        return path + ".alternatives[" + text_or(value, "name", {}, path) + "]";
+    };
     std::vector<Alternative> list;
-    for (const Json& value : merged_list(doc, path)) {
-        const std::string where = path + ".alternatives[" + text_or(value, "name", {}, path) + "]";
-        list.push_back(read_alternative(value, where));
-        Alternative& a = list.back();
-        if (value.contains("inputs")) {
-            const Layout layout = input_layout(with_alternative(job, a));
-            ValueContext context = context_of(a.source, job.currency);
+    for (const Json& value : documents) {
+        list.push_back(read_alternative(value, where(value)));
+    }
+    const Layout layout = layout_of_all(job, list);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (documents[i].contains("inputs")) {
+            ValueContext context = context_of(list[i].source, job.currency);
             context.layout = &layout;
-            a.settings = read_settings(inputs_with_place(value["inputs"], a, layout), context,
-                                       where + ".inputs");
+            list[i].settings =
+                read_settings(documents[i]["inputs"], context, where(documents[i]) + ".inputs");
+            drop_useless(job, list[i]);
         }
     }
     return list;
 }
 
 Json write_alternatives(const Job& job) {
+    const Layout layout = layout_of_all(job, job.alternatives);
     Json list = Json::array();
     for (const Alternative& a : job.alternatives) {
-        list.push_back(write_alternative(a, job));
+        list.push_back(write_alternative(a, layout, job.currency));
     }
     return list;
 }

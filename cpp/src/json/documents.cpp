@@ -136,6 +136,7 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
     job.charges = list_of(doc, "charges", name, [&](const Json& value, const std::string& path) {
         return detail::read_charge(value, path, job.surroundings);
     });
+    detail::add_priced_surroundings(doc, job);
     job.site = detail::read_site(doc, name);
     job.methods = list_of(doc, "methods", name, detail::read_method);
     job.hoses = read_hoses(doc, name);

@@ -151,6 +151,20 @@ Resource read_charge(const Json& value, const std::string& path,
     return charge;
 }
 
+void add_priced_surroundings(const Json& doc, Job& job) {
+    if (!doc.contains("inputs") || !doc["inputs"].is_object()) {
+        return;
+    }
+    for (const Surrounding& s : job.surroundings) {
+        const bool listed = std::any_of(job.charges.begin(), job.charges.end(),
+                                        [&](const Resource& r) { return r.name == s.name; });
+        if (!listed && doc["inputs"].contains("charge[" + s.name + "].amount")) {
+            job.charges.push_back({s.name, s.when, {}});
+            job.charges.back().per = s.per;
+        }
+    }
+}
+
 std::map<std::string, std::vector<std::string>> read_site(const Json& doc,
                                                           const std::string& path) {
     std::map<std::string, std::vector<std::string>> site;

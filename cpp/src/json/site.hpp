@@ -8,6 +8,8 @@ namespace scupper::json::detail {
 /// A charge; without `when` and `per` of its own it has those of the surroundings of its name.
 Resource read_charge(const Json& value, const std::string& path,
                      const std::vector<Surrounding>& surroundings);
+/// Adds a charge for every surrounding that the document's values price and no charge names.
+void add_priced_surroundings(const Json& doc, Job& job);
 /// A pace with its factor.
 Pace read_pace(const Json& value, const std::string& path, const std::string& source);
 Json write_pace(const Pace& pace);

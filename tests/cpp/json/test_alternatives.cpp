@@ -71,6 +71,19 @@ TEST_CASE("a charge named as a surrounding has its condition and count, unless i
     CHECK(job.charges[2].per == ChargePer::visit);
 }
 
+TEST_CASE("an amount among the inputs prices a surrounding, listed among the charges or not") {
+    const Job job = read(R"("inputs": {"charge[railway_permit].amount": "900 USD"})");
+    REQUIRE(job.charges.size() == 1);
+    CHECK(job.charges[0].name == "railway_permit");
+    CHECK(job.charges[0].when == std::vector<std::string>{"over_rail"});
+    CHECK(contains(refused(R"("inputs": {"charge[railway_permt].amount": "900 USD"})"), "charge["));
+    const Job both =
+        read(R"("charges": [{"name": "permit"}, {"name": "railway_permit", "per": "shift"}],
+        "inputs": {"charge[railway_permit].amount": "900 USD", "charge[permit].amount": "1 USD"})");
+    CHECK(both.charges.size() == 2);
+    CHECK(both.charges[1].per == ChargePer::shift);
+}
+
 TEST_CASE("what a document says of a shipped alternative joins it, inputs beside inputs") {
     const Job job = read(R"("alternatives": [
         {"name": "under_bridge_unit", "limits": [], "inputs": {"equipment[under_bridge_unit].rate": "200 USD/h"}},
