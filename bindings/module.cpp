@@ -28,6 +28,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_estimate(m);
     bind_cost(m);
     bind_remedies(m);
+    bind_alternatives(m);
     bind_schedule(m);
     bind_road_users(m);
     bind_workbook(m);

@@ -12,6 +12,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
 
 from scupper import closure, cost, debris, hydraulics, rates, units
 from scupper._core import Derivation, Structure, __version__
+from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
 from scupper.demo import demo_records
@@ -36,6 +37,7 @@ from scupper.taking_off import keys, rules, sections, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
 __all__ = [
+    "Alternatives",
     "Cost",
     "Derivation",
     "Error",
@@ -54,6 +56,7 @@ __all__ = [
     "UnitError",
     "UnknownNameError",
     "__version__",
+    "alternatives",
     "closure",
     "cost",
     "debris",

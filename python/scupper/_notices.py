@@ -20,11 +20,13 @@ _HELD = (
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
-    """The bridge's weight posting; quantities no record tells, and how the price moves with
-    them; a nozzle that pushes hard; washing that is refused because no water may be used."""
+    """The bridge's weight posting; what lies around and is not priced; quantities no record tells,
+    and how the price moves with them; a nozzle that pushes hard; washing that is refused because no
+    water may be used."""
     posting = estimate._core.posting_warnings()
     jets = [*_shortfalls(estimate), *_too_strong(estimate), *_reaction(estimate)]
-    return [*posting, *_untold(estimate), *jets, *_refused(estimate)]
+    around = _core.unpriced_surroundings(estimate._core)
+    return [*posting, *around, *_untold(estimate), *jets, *_refused(estimate)]
 
 
 def _shortfalls(estimate: Estimate) -> Iterator[str]:

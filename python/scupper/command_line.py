@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from scupper import _core
-from scupper.errors import Error, Interrupted
+from scupper.errors import Error, InputError, Interrupted
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -58,6 +58,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_template(commands)
     _add_workbook(commands)
     _add_papers(commands)
+    _add_alternatives(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -146,6 +147,19 @@ def _add_papers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -
             command.add_argument("structure", metavar="ID", help='number, or "state:number"')
         command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
         command.set_defaults(run=run)
+
+
+def _add_alternatives(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser(
+        "methods", help="compare ways to clean, means of access and closures at a structure"
+    )
+    _add_job(command)
+    command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
+    command.add_argument(
+        "--weights", metavar="WEIGHTS", help="what counts how much, as cost=2,closure=1,dirt_left=1"
+    )
+    command.add_argument("--out", metavar="FILE.html", help="the same as HTML to print")
+    command.set_defaults(run=_alternatives)
 
 
 def _job(options: argparse.Namespace) -> Job:
@@ -248,6 +262,34 @@ def _schema(options: argparse.Namespace) -> None:
 def _workbook(options: argparse.Namespace) -> None:
     _priced(options).save_workbook(options.out)
     print(options.out)
+
+
+def _weights(text: str | None) -> dict[str, float] | None:
+    """Weights from ``cost=2,closure=1``."""
+    if text is None:
+        return None
+    weights = {}
+    for part in text.split(","):
+        name, _, number = part.partition("=")
+        try:
+            weights[name.strip()] = float(number)
+        except ValueError:
+            raise InputError(
+                "alternatives.weights", "--weights", f'"{part}"', "as cost=2,closure=1"
+            ) from None
+    return weights
+
+
+def _alternatives(options: argparse.Namespace) -> None:
+    from scupper.choosing import alternatives
+
+    inventory = _records(options)
+    structure = inventory[options.structure]
+    found = alternatives(structure, _surveyed(options, inventory), _weights(options.weights))
+    print(found)
+    if options.out:
+        found.save_page(options.out)
+        print(options.out)
 
 
 def _page(options: argparse.Namespace) -> None:

@@ -162,9 +162,20 @@ class Estimate:
 
     @cached_property
     def warnings(self) -> list[str]:
-        """What to mind or measure: a weight posting, quantities no record tells, a nozzle that
-        pushes hard, washing that is refused where no water may be used."""
+        """What to mind or measure: a weight posting, what lies around and is not priced, quantities
+        no record tells, a nozzle that pushes hard, washing that is refused where no water may be
+        used."""
         return warnings_of(self)
+
+    @cached_property
+    def surroundings(self) -> pd.DataFrame:
+        """What lies below and around and costs money: a railway, a road, water, old paint, nests.
+
+        Each is in the price (``priced``, with its ``amount`` in `currency`) or is not, and then a
+        warning names it. ``usual_low``, ``usual`` and ``usual_high`` are amounts that have been
+        seen, by visit or shift; ``caution`` is the id of what to mind with it.
+        """
+        return frame(_core.surroundings(self._core))
 
     @cached_property
     def _shortfalls(self) -> list[dict[str, Any]]:

@@ -9,7 +9,8 @@ import pytest
 import scupper as sc
 
 TESTS = Path(__file__).parents[1]
-RATES = TESTS.parent / "cpp" / "data" / "rates.json"
+DATA = TESTS.parent / "cpp" / "data"
+RATES = DATA / "rates.json"
 BOOKINGS = {"traffic_control", "supply", "disposal", "visit", "indirect"}  # of no part of a bridge
 
 
@@ -39,7 +40,16 @@ def test_every_operation_stands_in_it_with_its_component_and_driver() -> None:
     assert [(row[0], row[1], row[3]) for row in rows("Operations")] == expected
 
 
-@pytest.mark.parametrize("heading", ["Components", "Operations"])
+@pytest.mark.parametrize("heading", ["Alternatives", "Surroundings", "Paces"])
+def test_every_entry_that_ships_stands_in_it(heading: str) -> None:
+    name = heading.lower()
+    document = json.loads((DATA / f"{name}.json").read_text(encoding="utf-8"))
+    assert [row[0] for row in rows(heading)] == [entry["name"] for entry in document[name]]
+
+
+@pytest.mark.parametrize(
+    "heading", ["Components", "Operations", "Alternatives", "Surroundings", "Paces"]
+)
 def test_every_test_it_names_exists(heading: str) -> None:
     for row in rows(heading):
         file, case = row[-1].strip("`").split(": ", 1)

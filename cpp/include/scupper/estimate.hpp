@@ -1,6 +1,7 @@
 #pragma once
 // Job and structures in, priced and explained estimates out.
 
+#include "scupper/estimate/alternatives.hpp"
 #include "scupper/estimate/compare.hpp"
 #include "scupper/estimate/draws.hpp"
 #include "scupper/estimate/estimate.hpp"
@@ -17,6 +18,7 @@
 #include "scupper/estimate/schedule.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/estimate/site_closure.hpp"
+#include "scupper/estimate/surroundings.hpp"
 #include "scupper/estimate/take_off_table.hpp"
 #include "scupper/estimate/unit_costs.hpp"
 #include "scupper/estimate/workbook.hpp"

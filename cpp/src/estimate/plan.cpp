@@ -65,6 +65,13 @@ void set_values(Plan& plan) {
             detail::checked(setting.value, plan.inputs.fields()[place], "job.inputs");
     }
     fill_overtime_shares(plan);
+    for (const Pace& pace : plan.job.paces) {
+        const std::size_t place = plan.inputs.at("pace[" + pace.name + "].factor", "job.paces");
+        if (std::isnan(plan.base[place].guess.likely)) {
+            plan.base[place] =
+                detail::checked(pace.factor.value, plan.inputs.fields()[place], "job.paces");
+        }
+    }
     for (std::size_t i = 0; i < plan.base.size(); ++i) {
         plan.base_values[i] = price_value(plan.base[i], plan.job.price_at);
     }

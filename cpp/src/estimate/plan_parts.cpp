@@ -3,9 +3,7 @@
 #include <algorithm>
 #include <iterator>
 
-namespace scupper::estimate::detail {
-
-namespace {
+namespace scupper::estimate {
 
 Condition condition_of(const std::vector<std::string>& words) {
     Condition condition;
@@ -29,9 +27,18 @@ Condition condition_of(const std::vector<std::string>& words) {
         condition.wet_removal |= word == "wet_removal";
         condition.posted |= word == "posted";
         condition.night |= word == "night";
+        condition.underside_over_road |= word == "underside_over_road";
+        condition.underside_over_water |= word == "underside_over_water";
+        condition.ground_below |= word == "ground_below";
+        condition.build_ups |= detail::bit_of(build_up_names, word);
+        condition.site |= detail::bit_of(site_word_names, word);
     }
     return condition;
 }
+
+namespace detail {
+
+namespace {
 
 std::size_t method_row(const Job& job, const std::string& name) {
     for (std::size_t i = 0; i < job.methods.size(); ++i) {
@@ -56,6 +63,16 @@ bool washes_the_underside_only(const std::string& method, const Job& job) {
         return op.method != method || !in_scope(job, op) ||
                index_of(underside_names, op.component) >= 0;
     });
+}
+
+std::vector<std::size_t> paces_of(const Job& job, const Operation& op) {
+    std::vector<std::size_t> rows;
+    for (std::size_t row = 0; row < job.paces.size(); ++row) {
+        if (slows(job.paces[row], op)) {
+            rows.push_back(row);
+        }
+    }
+    return rows;
 }
 
 std::vector<std::size_t> users_of(const std::string& equipment, const Job& job) {
@@ -130,12 +147,13 @@ void plan_operations(Plan& plan) {
         plan.operations.push_back({op.name, op.component, op.driver, op.factor, op.timing,
                                    method_row(plan.job, op.method), in_scope(plan.job, op),
                                    condition_of(op.when), party_of(plan.job, op),
-                                   is_rated(op.timing) ? input_row++ : 0});
+                                   is_rated(op.timing) ? input_row++ : 0, paces_of(plan.job, op)});
     }
     for (const Resource& r : plan.job.labour) {
         plan.labour.push_back(condition_of(r.when));
         plan.labour_labels.push_back(cost_label(r.name));
     }
+    plan_site(plan);
     for (const Resource& r : plan.job.charges) {
         plan.charges.push_back(condition_of(r.when));
         plan.charge_labels.push_back(cost_label(r.name));
@@ -214,4 +232,6 @@ void plan_lines(Plan& plan) {
     plan.figures = figure_layout(plan);
 }
 
-} // namespace scupper::estimate::detail
+} // namespace detail
+
+} // namespace scupper::estimate

@@ -10,6 +10,14 @@ namespace scupper::estimate::detail {
 
 /// A value within the bounds of its field, or an error that names both.
 Uncertain checked(const Uncertain& value, const LayoutField& field, const std::string& path);
+/// The bit of a word in its vocabulary; none where it is another's.
+template <std::size_t N>
+std::uint32_t bit_of(const std::array<std::string_view, N>& words, std::string_view word) {
+    const int index = index_of(words, word);
+    return index < 0 ? 0u : 1u << static_cast<unsigned>(index);
+}
+/// Looks up what the job says of sites, paces and surroundings.
+void plan_site(Plan& plan);
 /// Looks up the words of operations, people and equipment.
 void plan_operations(Plan& plan);
 /// Looks up which people and pieces the closure's lay-out counts.

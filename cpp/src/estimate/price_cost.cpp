@@ -103,6 +103,16 @@ Time<T> charged_time(const Model& model, std::size_t row, std::size_t crew,
                                                   : Time<T>(T(0.0));
 }
 
+/// A charge by the shift counts the shifts as the outing shares them.
+template <class T>
+Amount<T> charge_amount(const Model& model, std::size_t row, const Inputs<T>& in,
+                        const Workspace<T>& ws) {
+    const Amount<T> amount = in.template get<"charge.amount">(row);
+    return model.plan->job.charges[row].per == ChargePer::shift
+               ? amount * ws.figures.template get<"shift.count">()
+               : amount;
+}
+
 template <class T>
 void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Plan& plan = *model.plan;
@@ -125,7 +135,7 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Amount<T> charges(T(0.0));
     for (std::size_t row = 0; row < model.active_charges.size(); ++row) {
         if (model.active_charges[row]) {
-            charges += named(model.plan->charge_labels[row], in.template get<"charge.amount">(row));
+            charges += named(model.plan->charge_labels[row], charge_amount(model, row, in, ws));
         }
     }
     const Amount<T> materials =
@@ -171,7 +181,7 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
     case Charge::overtime:
         return overtime_premium(model, in, r, ws);
     case Charge::fixed:
-        return in.template get<"charge.amount">(r);
+        return charge_amount(model, r, in, ws);
     case Charge::margin:
         return margin_cost(r, ws);
     case Charge::equipment:

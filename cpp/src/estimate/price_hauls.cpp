@@ -92,13 +92,26 @@ Time<T> dump_trip(std::size_t row, const Inputs<T>& in, const Workspace<T>& ws) 
                                                   in.template get<"haul.dump_time">(row) + decant));
 }
 
+/// The work that brings dirt to a truck: while it lasts another truck may be away.
+template <class T>
+Time<T> loading_work(const Model& model, std::size_t row, const Workspace<T>& ws) {
+    Time<T> sum(T(0.0));
+    for (std::size_t op = 0; op < model.active.size(); ++op) {
+        if (model.active[op] && model.plan->hauls[row].picks_up[op]) {
+            sum += ws.figures.template get<"operation.time">(op);
+        }
+    }
+    return named("work that loads it", sum);
+}
+
 template <class T>
 void price_trips(const Model& model, std::size_t row, const Count<T>& loads, const Inputs<T>& in,
                  Workspace<T>& ws) {
     const Time<T> time = number(loads) * dump_trip(row, in, ws);
     ws.haul.load_charges += number(loads) * in.template get<"haul.load_charge">(row);
     if (!model.plan->hauls[row].after_shift) {
-        ws.haul.in_shift += time;
+        ws.haul.in_shift += work::waiting_time(time, loading_work(model, row, ws),
+                                               in.template get<"haul.number">(row));
         return;
     }
     const auto labour =

@@ -30,6 +30,11 @@ Effort<T> by_rate(const Model& model, const PlannedOperation& op, const T& quant
     if (model.posting == Posting::approach && op.method != no_method) {
         worked = worked * ws.slowing[op.method];
     }
+    for (const std::size_t pace : op.paces) {
+        if (model.active_paces[pace]) {
+            worked = worked * in.template get<"pace.factor">(pace);
+        }
+    }
     Effort<T> effort;
     if (op.timing == Timing::clock_rate) {
         effort.clock = worked;
@@ -42,6 +47,19 @@ Effort<T> by_rate(const Model& model, const PlannedOperation& op, const T& quant
                                             worked, in.template get<"operation.trigger_share">(row))
                        : Volume<T>(quantity * in.template raw<"operation.water_per_unit">(row));
     return effort;
+}
+
+/// The work with a nozzle: while it lasts another tanker may be away.
+template <class T>
+Time<T> nozzle_work(const Model& model, const Workspace<T>& ws) {
+    Time<T> sum(T(0.0));
+    for (std::size_t row = 0; row < model.active.size(); ++row) {
+        const PlannedOperation& op = model.plan->operations[row];
+        if (model.active[row] && op.method != no_method) {
+            sum += ws.figures.template get<"operation.time">(row);
+        }
+    }
+    return named("work with a nozzle", sum);
 }
 
 template <class T>
@@ -57,7 +75,12 @@ Effort<T> by_refill(const Model& model, const T& quantity, const Inputs<T>& in,
               work::water_fetched(ws.figures.template get<"water.volume">(),
                                   ws.figures.template get<"truck.fill">(), shares_loads(model)));
     Effort<T> effort;
-    const Time<T> all = trips + fetched / in.template get<"refill.fill_flow">();
+    const Volume<T> water = ws.figures.template get<"water.volume">();
+    const Time<T> none(T(0.0));
+    const Time<T> work =
+        choose(water > Volume<T>(T(0.0)), nozzle_work(model, ws) * (fetched / water), none);
+    const Time<T> all = work::waiting_time(trips + fetched / in.template get<"refill.fill_flow">(),
+                                           work, in.template get<"refill.tankers">());
     effort.clock = max_of(all - in.template get<"refill.overlap_time">(), Time<T>(T(0.0)));
     return effort;
 }

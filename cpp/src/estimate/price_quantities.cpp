@@ -82,11 +82,26 @@ void count_passes(const Model& model, const Inputs<T>& in, std::size_t row, Slot
               q);
 }
 
+/// Girders washed over their whole length are reached from all over the deck's plan.
+bool washes_whole_girders(const Model& model) {
+    for (std::size_t row = 0; row < model.active.size(); ++row) {
+        if (model.active[row] && model.plan->operations[row].driver == slot("girder_area")) {
+            return true;
+        }
+    }
+    return false;
+}
+
+/// Along bents and abutments; for whole girders also span by span and across the deck.
 template <class T>
 void count_positions(const Model& model, const Inputs<T>& in, takeoff::Quantities<T>& q) {
-    const T reach = in.template get<"bucket.reach">().si();
-    put_count(model, in, slot("bucket_position_count"),
-              count_up(q.by_slot[slot("support_line_length")] / reach), q);
+    const Length<T> reach = in.template get<"bucket.reach">();
+    T positions = count_up(q.by_slot[slot("support_line_length")] / reach.si());
+    if (washes_whole_girders(model)) {
+        positions = positions + count_up(in.template get<"deck.length">() / reach) *
+                                    count_up(in.template get<"deck.width">() / reach);
+    }
+    put_count(model, in, slot("bucket_position_count"), positions, q);
 }
 
 template <class T>

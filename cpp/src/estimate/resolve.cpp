@@ -71,8 +71,43 @@ void decide_contract(const Plan& plan, Resolved& r) {
     r.model.damages = given(plan.inputs.place(input_place("contract.damages"), 0));
 }
 
+constexpr std::uint32_t site_bit(std::string_view word) {
+    return 1u << static_cast<unsigned>(index_of(site_word_names, word));
+}
+
+std::uint32_t site_of(const Structure& structure, const std::string& key, const Plan& plan) {
+    std::uint32_t bits = plan.site;
+    for (const std::string& id : {structure.id, key}) {
+        const auto found = plan.sites.find(id);
+        bits |= found == plan.sites.end() ? 0u : found->second;
+    }
+    return bits;
+}
+
+/// What the record says lies below, unless somebody knows better.
+void decide_site(const Structure& structure, const std::string& key, const Plan& plan,
+                 Model& model) {
+    model.site = plan.site == 0 && plan.sites.empty() ? 0u : site_of(structure, key, plan);
+    const bool by_record = !model.beneath.water || model.beneath.road;
+    model.ground_below = (model.site & site_bit("no_ground_access")) == 0 &&
+                         (by_record || (model.site & site_bit("ground_access")) != 0);
+    model.old_paint = model.steel && takeoff::may_hold_lead(structure.codes.year_built) &&
+                      (model.site & site_bit("no_lead_paint")) == 0;
+}
+
+void decide_paces(const Plan& plan, Model& model) {
+    model.active_paces.resize(plan.paces.size());
+    for (std::size_t i = 0; i < plan.paces.size(); ++i) {
+        model.active_paces[i] = holds(plan.paces[i], model);
+    }
+}
+
 void decide_activity(const Plan& plan, Model& model) {
     model.underside = reaches_underside(plan, model);
+    if (model.old_paint && model.underside) {
+        model.site |= site_bit("lead_paint");
+    }
+    decide_paces(plan, model);
     model.active.resize(plan.operations.size());
     for (std::size_t i = 0; i < plan.operations.size(); ++i) {
         model.active[i] = operation_runs(i, model);
@@ -253,6 +288,10 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
            (c.steel_underside && model.underside && model.steel) ||
            (c.posted && model.posting != Posting::none) ||
            (c.night && model.plan->job.work_time == WorkTime::night) ||
+           (c.underside_over_road && model.underside && model.beneath.road) ||
+           (c.underside_over_water && model.underside && model.beneath.water) ||
+           (c.ground_below && model.ground_below) || (c.site & model.site) != 0 ||
+           (c.build_ups & model.plan->build_up) != 0 ||
            (c.closures & closures_around(model, crew)) != 0;
 }
 
@@ -266,6 +305,7 @@ void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     r.model.beneath = beneath(structure.codes.service_under);
     r.model.beneath.navigable = structure.codes.navigation == 1;
     r.model.steel = is_steel(structure.codes.material);
+    decide_site(structure, key, plan, r.model);
     r.verdict = inferred.verdict;
     r.untold = inferred.untold;
     r.uncertain = plan.base;

@@ -1,6 +1,7 @@
 #include "scupper/job/job.hpp"
 
 #include "check_hauls.hpp"
+#include "check_site.hpp"
 #include "check_stages.hpp"
 #include "check_words.hpp"
 #include "scupper/error.hpp"
@@ -32,6 +33,7 @@ void require_word(Words words, const std::string& word, const std::string& path,
 
 namespace {
 
+using detail::check_conditions;
 using detail::require_word;
 
 void check_method(const Operation& op, const Job& job, const std::string& path) {
@@ -41,15 +43,6 @@ void check_method(const Operation& op, const Job& job, const std::string& path) 
     }
     if (!op.method.empty()) {
         require_word(known, op.method, path + ".method");
-    }
-}
-
-void check_conditions(const std::vector<std::string>& when, const std::string& path) {
-    for (const std::string& word : when) {
-        const bool closure = index_of(closure_kind_names, word) >= 0;
-        if (!closure) {
-            require_word(condition_names, word, path + ".when");
-        }
     }
 }
 
@@ -179,6 +172,14 @@ std::vector<LayoutRow> rows_of(const std::vector<Resource>& resources) {
     std::vector<LayoutRow> rows;
     for (const Resource& r : resources) {
         rows.push_back({r.name, {}, {}});
+    }
+    return rows;
+}
+
+std::vector<LayoutRow> pace_rows(const Job& job) {
+    std::vector<LayoutRow> rows;
+    for (const Pace& pace : job.paces) {
+        rows.push_back({pace.name, {}, {}});
     }
     return rows;
 }
@@ -324,6 +325,7 @@ void check_job(const Job& job) {
     detail::check_stages(job);
     check_scope(job);
     detail::check_hauls(job);
+    detail::check_site(job);
 }
 
 Layout input_layout(const Job& job) {
@@ -354,7 +356,8 @@ Layout input_layout(const Job& job) {
                                    {"party", party_rows(job)},
                                    {"labour", rows_of(job.labour)},
                                    {"equipment", rows_of(job.equipment)},
-                                   {"charge", rows_of(job.charges)}});
+                                   {"charge", rows_of(job.charges)},
+                                   {"pace", pace_rows(job)}});
 }
 
 } // namespace scupper

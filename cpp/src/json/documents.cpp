@@ -1,5 +1,6 @@
 #include "scupper/json/documents.hpp"
 
+#include "alternatives.hpp"
 #include "calendar.hpp"
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
@@ -7,6 +8,7 @@
 #include "scupper/error.hpp"
 #include "scupper/json/dirt_table.hpp"
 #include "scupper/json/hose_library.hpp"
+#include "site.hpp"
 #include "traffic.hpp"
 
 #include <algorithm>
@@ -102,7 +104,13 @@ void read_rows(const Json& doc, const std::string& name, Job& job) {
         job.equipment = list_of(doc, "equipment", name, detail::read_resource);
     }
     job.stages = list_of(doc, "stages", name, detail::read_stage);
-    job.charges = list_of(doc, "charges", name, detail::read_resource);
+    job.paces = detail::read_paces(doc, name);
+    job.surroundings = detail::read_surroundings(doc, name, job.currency);
+    job.charges = list_of(doc, "charges", name, [&](const Json& value, const std::string& path) {
+        return detail::read_charge(value, path, job.surroundings);
+    });
+    detail::add_priced_surroundings(doc, job);
+    job.site = detail::read_site(doc, name);
     job.methods = list_of(doc, "methods", name, detail::read_method);
     job.hoses = read_hoses(doc, name);
     job.hauls = list_of(doc, "hauls", name, detail::read_haul);
@@ -204,6 +212,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     fill_hose_values(job, shipped_hose_library());
     fill_build_up_values(job, shipped_dirt_table());
     spread_haul_values(job);
+    job.alternatives = detail::read_alternatives(doc, job, path);
     return job;
 }
 

@@ -6,6 +6,7 @@
 #include "scupper/schema.hpp"
 #include "scupper/uncertain.hpp"
 #include "scupper/unit.hpp"
+#include "site_schema.hpp"
 #include "values.hpp"
 
 #include <functional>
@@ -19,10 +20,6 @@ namespace {
 
 using detail::Form;
 using namespace detail::forms;
-
-Form conditions() {
-    return list_of(one_of(condition_names, closure_kind_names));
-}
 
 Form drivers() {
     std::vector<std::string_view> keys;
@@ -151,7 +148,7 @@ Form properties() {
          {"operations", list_of(operation())},
          {"labour", list_of(resource())},
          {"equipment", list_of(resource())},
-         {"charges", list_of(resource())},
+         {"charges", list_of(charge())},
          {"methods", list_of(method())},
          {"hoses", hoses()},
          {"hauls", list_of(haul())},
@@ -159,6 +156,10 @@ Form properties() {
          {"wash_water", one_of(wash_water_names)},
          {"notices", list_of(notice())},
          {"calendar", calendar()},
+         {"site", site()},
+         {"paces", list_of(pace())},
+         {"surroundings", list_of(surrounding())},
+         {"alternatives", list_of(alternative())},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});
     all[std::string(detail::rates_key)] = {{"anyOf", {text(), {{"type", "object"}}}}};

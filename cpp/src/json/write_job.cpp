@@ -1,5 +1,7 @@
+#include "alternatives.hpp"
 #include "calendar.hpp"
 #include "scupper/json/documents.hpp"
+#include "site.hpp"
 #include "traffic.hpp"
 
 namespace scupper::json {
@@ -101,7 +103,7 @@ Json detail::job_document(const Job& job) {
     }
     doc["labour"] = write_resources(job.labour);
     doc["equipment"] = write_resources(job.equipment);
-    doc["charges"] = write_resources(job.charges);
+    detail::write_site(job, doc);
     doc["methods"] = Json::array();
     for (const WashMethod& m : job.methods) {
         doc["methods"].push_back(
@@ -116,6 +118,7 @@ Json detail::job_document(const Job& job) {
     doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
     doc["notices"] = detail::write_notices(job.notices);
     doc["calendar"] = detail::write_calendar(job.calendar);
+    doc["alternatives"] = detail::write_alternatives(job);
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();
     for (const auto& [id, settings] : job.overrides) {

@@ -60,11 +60,14 @@ std::string key_listing() {
            words("road_class", road_class_names) + words("closure_kind", closure_kind_names) +
            words("operation", operation_names) + words("method", method_names) +
            words("truck_place", truck_place_names) + words("timing", timing_names) +
-           words("condition", condition_names) + words("crew_kind", crew_kind_names) +
-           words("sharing", sharing_names) + words("dump", dump_names) +
-           words("build_up", build_up_names) + words("moisture", moisture_names) +
-           words("section_kind", section_kind_names) + words("posting", posting_names) +
-           words("wash_water", wash_water_names) + words("construction", construction_names) +
+           words("condition", condition_names) + words("site_word", site_word_names) +
+           words("charge_per", charge_per_names) + words("question", question_names) +
+           words("site_measure", site_measure_names) + words("criterion", criterion_names) +
+           words("crew_kind", crew_kind_names) + words("sharing", sharing_names) +
+           words("dump", dump_names) + words("build_up", build_up_names) +
+           words("moisture", moisture_names) + words("section_kind", section_kind_names) +
+           words("posting", posting_names) + words("wash_water", wash_water_names) +
+           words("construction", construction_names) +
            words("published_basis", published_basis_names) + slots() +
            fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
@@ -73,7 +76,10 @@ std::string key_listing() {
            words("weekday", weekday_names) + words("job_resource", job_resource_keys) +
            words("job_traffic", job_traffic_keys) + words("closure_count", closure_count_names) +
            words("work_time", work_time_names) + words("hour_pattern", hour_pattern_names) +
-           words("capacity_method", capacity_method_names) + words("job_stage", job_stage_keys) +
+           words("capacity_method", capacity_method_names) + words("job_charge", job_charge_keys) +
+           words("job_pace", job_pace_keys) + words("job_surrounding", job_surrounding_keys) +
+           words("job_alternative", job_alternative_keys) + words("job_limit", job_limit_keys) +
+           words("job_removal", job_removal_keys) + words("job_stage", job_stage_keys) +
            words("job_party", job_party_keys) + words("hose_kind", hose_kind_keys) +
            words("fitting_kind", fitting_kind_keys) + words("dirt_kind", dirt_kind_keys) +
            words("published_figure", published_figure_keys) +

@@ -11,6 +11,7 @@ namespace {
 
 using detail::RuleId;
 
+constexpr int last_year_of_lead = 1980;
 constexpr double narrow_roadway = 20.0 * factor::foot;
 
 Uncertain by_rule(RuleId rule, double low, double likely, double high) {
@@ -123,6 +124,10 @@ Uncertain infer_posted_limit(const Structure& s) {
         return certain(std::numeric_limits<double>::quiet_NaN(), Basis::assumed);
     }
     return by_rule(limit_rule(s.codes.posting_evaluation));
+}
+
+bool may_hold_lead(int year_built) {
+    return year_built <= last_year_of_lead;
 }
 
 Uncertain infer_clearance(const Structure& s) {

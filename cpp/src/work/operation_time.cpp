@@ -18,6 +18,11 @@ Time<T> trip_time(const Length<T>& distance, const Speed<T>& speed, const Time<T
 }
 
 template <class T>
+Time<T> waiting_time(const Time<T>& away, const Time<T>& work, const Count<T>& vehicles) {
+    return max_of(away - work * (number(vehicles) - 1.0), Time<T>(T(0.0)));
+}
+
+template <class T>
 Count<T> refills(const Volume<T>& water, const Volume<T>& tank, bool shared) {
     const T full = water / tank;
     return Count<T>(shared ? full : max_of(count_up(full) - 1.0, T(0.0)));
@@ -34,6 +39,8 @@ template Volume<double> nozzle_water(const Flow<double>&, const Time<double>&, c
 template Volume<Traced> nozzle_water(const Flow<Traced>&, const Time<Traced>&, const Traced&);
 template Time<double> trip_time(const Length<double>&, const Speed<double>&, const Time<double>&);
 template Time<Traced> trip_time(const Length<Traced>&, const Speed<Traced>&, const Time<Traced>&);
+template Time<double> waiting_time(const Time<double>&, const Time<double>&, const Count<double>&);
+template Time<Traced> waiting_time(const Time<Traced>&, const Time<Traced>&, const Count<Traced>&);
 template Count<double> refills(const Volume<double>&, const Volume<double>&, bool);
 template Count<Traced> refills(const Volume<Traced>&, const Volume<Traced>&, bool);
 template Volume<double> water_fetched(const Volume<double>&, const Volume<double>&, bool);

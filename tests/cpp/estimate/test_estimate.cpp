@@ -27,7 +27,7 @@ TEST_CASE("cost lines add up to the total under every kind of sharing") {
                                   Sharing::one_closure, Sharing::by_the_hour}) {
         Job job = json::demo_job();
         job.sharing = sharing;
-        job.charges = {{"permit", {}, {}}};
+        job.charges.push_back({"permit", {}, {}});
         job = json::with_input(job, "charge[permit].amount", "\"150 USD\"");
         for (const char* margin : {"overhead", "profit", "bond", "mobilization", "contingency"}) {
             job = json::with_input(job, std::string("margin.") + margin, "0.07");
@@ -284,6 +284,18 @@ void note_moves_at_posted_bridge(Moves& moves) {
     }
 }
 
+/// A site over a railway of which a person has said all there is to say, cleaned after some years.
+void note_moves_at_known_site(Moves& moves) {
+    Structure s = overpass();
+    s.codes.service_under = 2;
+    Job job = full_job();
+    job.site["every"] = {"nesting", "overhead_line", "confined_space", "obstructed", "high"};
+    for (const char* since : {"some_years", "neglected"}) {
+        job.build_up = since;
+        note_moves(s, *estimate::make_plan(job), moves);
+    }
+}
+
 } // namespace
 
 TEST_CASE("every input of the schema reaches some figure") {
@@ -303,6 +315,7 @@ TEST_CASE("every input of the schema reaches some figure") {
         }
     }
     note_moves_at_posted_bridge(moves);
+    note_moves_at_known_site(moves);
     for (const auto& [key, moved] : moves) {
         const bool only_where_given = key.starts_with("quantity[");
         const bool unused_by_row = key.ends_with(".water_per_unit") ||

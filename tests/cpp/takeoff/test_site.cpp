@@ -105,3 +105,10 @@ TEST_CASE("lanes and shoulders share the roadway") {
     CHECK(infer_road(s).lane_width.basis == Basis::assumed);
     CHECK(infer_road(s).shoulder_width.basis == Basis::assumed);
 }
+
+TEST_CASE("paint of 1980 or before is presumed to hold lead, so is that of an unknown year") {
+    CHECK(takeoff::may_hold_lead(1968));
+    CHECK(takeoff::may_hold_lead(1980));
+    CHECK_FALSE(takeoff::may_hold_lead(1981));
+    CHECK(takeoff::may_hold_lead(no_code));
+}

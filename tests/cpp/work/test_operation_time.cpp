@@ -47,3 +47,11 @@ TEST_CASE("a smaller tank never needs fewer refills") {
         before = refills;
     }
 }
+
+TEST_CASE("vehicles that take turns wait for what the work between trips does not cover") {
+    // Two of 30 min away, 20 min of work between: 30 - 20 = 10 min, by hand.
+    CHECK(work::waiting_time<double>(30_min, 20_min, Count<>(2.0)).in(1_min) == Approx(10.0));
+    CHECK(work::waiting_time<double>(30_min, 20_min, Count<>(3.0)).si() == 0.0);
+    CHECK(work::waiting_time<double>(30_min, 20_min, Count<>(1.0)).in(1_min) == 30.0);
+    CHECK(work::waiting_time<double>(0_min, 20_min, Count<>(1.0)).si() == 0.0);
+}

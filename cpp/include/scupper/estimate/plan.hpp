@@ -20,19 +20,24 @@ namespace scupper::estimate {
 
 /// When something is needed, looked up once.
 struct Condition {
-    bool always = false;          ///< [-] no word given, or the word "always"
-    bool over_water = false;      ///< [-] needed where there is water below
-    bool not_over_water = false;  ///< [-] needed where there is none, or none is recorded
-    bool navigable = false;       ///< [-] needed over a waterway under navigation control
-    bool over_road = false;       ///< [-] needed over a road
-    bool over_rail = false;       ///< [-] needed over a railway
-    bool underside = false;       ///< [-] needed where something is reached from below
-    bool steel_underside = false; ///< [-] needed where steel is reached from below
-    bool dry_removal = false;     ///< [-] needed where dirt comes up dry
-    bool wet_removal = false;     ///< [-] needed where it need not
-    bool posted = false;          ///< [-] needed where the bridge has a weight limit
-    bool night = false;           ///< [-] needed where the crew works by night
-    std::uint32_t closures = 0;   ///< bit k: needed under closure kind k
+    bool always = false;               ///< [-] no word given, or the word "always"
+    bool over_water = false;           ///< [-] needed where there is water below
+    bool not_over_water = false;       ///< [-] needed where there is none, or none is recorded
+    bool navigable = false;            ///< [-] needed over a waterway under navigation control
+    bool over_road = false;            ///< [-] needed over a road
+    bool over_rail = false;            ///< [-] needed over a railway
+    bool underside = false;            ///< [-] needed where something is reached from below
+    bool steel_underside = false;      ///< [-] needed where steel is reached from below
+    bool dry_removal = false;          ///< [-] needed where dirt comes up dry
+    bool wet_removal = false;          ///< [-] needed where it need not
+    bool posted = false;               ///< [-] needed where the bridge has a weight limit
+    bool night = false;                ///< [-] needed where the crew works by night
+    std::uint32_t closures = 0;        ///< bit k: needed under closure kind k
+    bool underside_over_road = false;  ///< [-] needed where something above a road is reached
+    bool underside_over_water = false; ///< [-] needed where something above water is reached
+    bool ground_below = false;         ///< [-] needed where there is ground below to stand on
+    std::uint32_t build_ups = 0;       ///< bit k: needed where build_up_names[k] holds
+    std::uint32_t site = 0;            ///< bit k: needed where site_word_names[k] holds
 };
 
 /// The mark of an operation without a nozzle.
@@ -91,6 +96,7 @@ struct PlannedOperation {
     Condition when;        ///< [-] on which structures it is needed
     std::size_t party;     ///< [-] row of the party that does it
     std::size_t input_row; ///< row in group `operation` of the inputs; for timing rate, clock_rate
+    std::vector<std::size_t> paces{}; ///< [-, n] rows of what may make it take longer
 };
 
 /// One haul truck of a job, looked up once.
@@ -167,8 +173,22 @@ struct Plan {
     std::vector<PlannedCount> planned_counts;  ///< [-, n] people and pieces that the closure says
     std::vector<Condition> seasons;            ///< [-] when each closed season of the job counts
     std::vector<CostLine> lines;               ///< [-, n] of operations in scope, then disposal
+    std::vector<Condition> paces;              ///< [-, n] by row: when it makes work take longer
+    std::vector<Condition> surroundings;       ///< [-, n] by row: when it is there
+    std::uint32_t build_up = 0;                ///< bit k: build_up_names[k] is the job's
+    std::uint32_t site = 0;                    ///< bit k: site_word_names[k] holds everywhere
+    std::unordered_map<std::string, std::uint32_t> sites; ///< [-] by structure id or "state:id"
     std::unordered_map<std::string, Overrides> overrides; ///< [-] by structure id or "state:id"
 };
+
+/// Looks the words of a condition up.
+///
+/// @param words [text, n] condition_names, site_word_names or closure_kind_names
+/// @return [-] the condition; without words it always holds
+/// Range: any words; those that are not known hold nowhere.
+/// Errors: none.
+/// Source: own convention
+Condition condition_of(const std::vector<std::string>& words);
 
 /// Makes a job ready: checks words, keys, bounds and that every value is there.
 ///

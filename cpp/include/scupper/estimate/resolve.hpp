@@ -49,12 +49,16 @@ struct Model {
     bool steel = false;                          ///< [-] the spans are of steel, by the record
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below
+    bool ground_below = true;                    ///< [-] a truck or people can stand below
+    bool old_paint = false;                      ///< [-] steel so old that its paint may hold lead
+    std::uint32_t site = 0;                      ///< bit k: site_word_names[k] holds
     std::vector<char> active;                    ///< by operation
     std::vector<char> refused;                   ///< by operation: no wash water may run
     std::vector<char> active_methods;            ///< by method: an active operation needs it
     std::vector<char> active_labour;             ///< by row
     std::vector<char> active_equipment;          ///< by row
     std::vector<char> active_charges;            ///< by row
+    std::vector<char> active_paces;              ///< by row
 };
 
 /// A structure made ready to price.

@@ -64,17 +64,21 @@ struct Job {
     std::vector<Operation> operations;          ///< [-, n] the rate book's, then the job's own
     std::vector<Resource> labour;               ///< [-, n] kinds of people, paid by the hour
     std::vector<Resource> equipment;            ///< [-, n] kinds of equipment, paid by the hour
-    std::vector<Resource> charges;              ///< [-, n] amounts by the visit: screens, permits
+    std::vector<Resource> charges;              ///< [-, n] amounts by the visit or shift: permits
     std::vector<WashMethod> methods;            ///< [-, n] ways to bring water to bear
     std::map<std::string, std::string> hoses;   ///< hose segment to a hose of the library
     std::vector<Haul> hauls; ///< [-, n] haul trucks; empty: one that carries all debris
-    std::string build_up = "washed_last_year"; ///< one of build_up_names
-    WashWater wash_water = WashWater::release; ///< [-] what may become of the wash water
-    std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
-    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
-    std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
-    Calendar calendar;             ///< [-] the days on which a crew may work
-    std::vector<Caution> cautions; ///< [-] what the crew must mind
+    std::string build_up = "washed_last_year";            ///< one of build_up_names
+    WashWater wash_water = WashWater::release;            ///< [-] what may become of the wash water
+    std::map<std::string, std::vector<std::string>> site; ///< id or "every" to site_word_names
+    std::vector<Pace> paces;               ///< [-, n] what makes operations take longer
+    std::vector<Surrounding> surroundings; ///< [-, n] what lies around and costs money
+    std::vector<Alternative> alternatives; ///< [-, n] to compare; none of them is in the price
+    std::vector<Setting> settings;       ///< [SI unit of each, n] a later one of the same key wins
+    JetRules jets;                       ///< [-] what jets need, and what surfaces bear
+    std::vector<Notice> notices;         ///< [-, n] what is asked for before the work
+    Calendar calendar;                   ///< [-] the days on which a crew may work
+    std::vector<Caution> cautions;       ///< [-] what the crew must mind
     std::vector<std::string> rate_books; ///< [text, n] name, version and date of what it rests on
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };
@@ -222,6 +226,32 @@ void clear_build_up_values(Job& job, const DirtTable& table);
 /// operation serves a component, `job.empty` where nothing is in the scope.
 /// Source: own convention
 void check_job(const Job& job);
+
+/// The key of `Job::site` that stands for every structure.
+inline constexpr std::string_view every_site = "every";
+
+/// A job with an alternative in place of what it has: ways, closure, equipment, operations. Values of
+/// what is no longer there go with it; values of the alternative stand where the job has none.
+///
+/// @param job [-] the job
+/// @param alternative [-] one way to do a part of the work
+/// @return [-] the changed job, without alternatives of its own
+/// Range: any.
+/// Errors: none; what does not fit together is found where the job is made ready.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_alternatives.cpp
+Job with_alternative(const Job& job, const Alternative& alternative);
+
+/// Whether a job already works as an alternative does.
+///
+/// @param job [-] the job
+/// @param alternative [-] one way to do a part of the work
+/// @return [-] true where the alternative would change no way, closure, equipment or operation
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_alternatives.cpp
+bool works_as(const Job& job, const Alternative& alternative);
 
 /// The layout of a job's inputs: its operations, hose, people and equipment as rows.
 ///

@@ -131,6 +131,10 @@ JetRules read_jet_rules(std::string_view text, std::string_view name);
 
 /// The needs and limits of jets that ship with the library [-].
 const JetRules& shipped_jet_rules();
+/// What makes work take longer, as it ships with the library [-].
+const std::vector<Pace>& shipped_paces();
+/// What lies around and costs money, as it ships with the library [-].
+const std::vector<Surrounding>& shipped_surroundings();
 /// The notices that ship with the library [-].
 const std::vector<Notice>& shipped_notices();
 /// The rate book that ships with the library [-].

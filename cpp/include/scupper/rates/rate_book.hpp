@@ -52,13 +52,17 @@ struct WashMethod {
     TruckPlace truck = TruckPlace::on_deck; ///< below: the lift follows from the structure
 };
 
-/// A kind of people or equipment that is paid by the hour, or a charge by the visit.
+/// What a charge is counted by; the words are `charge_per_names`, in this order.
+enum class ChargePer { visit, shift };
+
+/// A kind of people or equipment that is paid by the hour, or a charge by the visit or shift.
 struct Resource {
     std::string name;              ///< "wash_crew", "water_truck"
     std::vector<std::string> when; ///< condition_names or closure_kind_names; any may hold
     std::string note;              ///< free text
     std::string party{};           ///< [text] party or stage it works in; empty: in all of them
     std::string plan{}; ///< what of the closure says how many; one of closure_count_names
+    ChargePer per = ChargePer::visit; ///< [-] of a charge alone
 };
 
 /// One value with its key and origin. Copies share the origin.

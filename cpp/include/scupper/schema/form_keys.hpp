@@ -8,35 +8,39 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 28> job_keys{
-    "scupper_job", // version of this form
-    "name",        // what people call the job
-    "note",        // free text
-    "rate_books",  // name, version and date of the rate books it rests on, the first beneath
-    "currency",    // three-letter code of every amount
-    "units",       // "us", "metric" or "si": how results are shown
-    "price_at",    // "mean" or "likely"
-    "service",     // component name to service level
-    "ways",        // component name to the way it is served, where operations offer several
-    "closure",     // closure kind, or "by_record"
-    "work_time",   // "day" or "night"
-    "traffic",     // how traffic spreads over the day, and by what a closure's capacity is judged
-    "sharing",     // how an outing's fixed time is shared
-    "posting",     // what is done at a bridge too weak for the loaded water truck
-    "stages",      // stages with their parties, where more than one crew works
-    "operations",  // operations of the user's own, on top of the rate book's
-    "labour",      // kinds of people: name and when they are needed
-    "equipment",   // kinds of equipment: name and when they are needed
-    "charges",     // amounts by the visit, such as screens or a permit: name and when
-    "methods",     // ways to bring water to bear: name and hose segments
-    "hoses",       // hose segment to a hose of the library, whose bore and roughness it has
-    "hauls",       // trucks that haul debris: name, whose dirt they carry, when they dump
-    "build_up",    // how long since the last cleaning, which says how much dirt lies there
-    "wash_water",  // what may become of the wash water: "release", "collect" or "none"
-    "notices",     // what is asked for days before the work: name, days, when
-    "calendar",    // day of asking, weekdays, holidays, closed seasons, least air temperatures
-    "inputs",      // schema key to value
-    "overrides",   // structure number to {schema key to value}
+inline constexpr std::array<std::string_view, 32> job_keys{
+    "scupper_job",  // version of this form
+    "name",         // what people call the job
+    "note",         // free text
+    "rate_books",   // name, version and date of the rate books it rests on, the first beneath
+    "currency",     // three-letter code of every amount
+    "units",        // "us", "metric" or "si": how results are shown
+    "price_at",     // "mean" or "likely"
+    "service",      // component name to service level
+    "ways",         // component name to the way it is served, where operations offer several
+    "closure",      // closure kind, or "by_record"
+    "work_time",    // "day" or "night"
+    "traffic",      // how traffic spreads over the day, and by what a closure's capacity is judged
+    "sharing",      // how an outing's fixed time is shared
+    "posting",      // what is done at a bridge too weak for the loaded water truck
+    "stages",       // stages with their parties, where more than one crew works
+    "operations",   // operations of the user's own, on top of the rate book's
+    "labour",       // kinds of people: name and when they are needed
+    "equipment",    // kinds of equipment: name and when they are needed
+    "charges",      // amounts by the visit, such as screens or a permit: name and when
+    "methods",      // ways to bring water to bear: name and hose segments
+    "hoses",        // hose segment to a hose of the library, whose bore and roughness it has
+    "hauls",        // trucks that haul debris: name, whose dirt they carry, when they dump
+    "build_up",     // how long since the last cleaning, which says how much dirt lies there
+    "wash_water",   // what may become of the wash water: "release", "collect" or "none"
+    "notices",      // what is asked for days before the work: name, days, when
+    "calendar",     // day of asking, weekdays, holidays, closed seasons, least air temperatures
+    "inputs",       // schema key to value
+    "overrides",    // structure number to {schema key to value}
+    "site",         // structure number, or "every", to what is known of the site: site_word_names
+    "paces",        // what makes operations take longer: name, work, when, factor
+    "surroundings", // what lies around and costs money: name, when, per, usual amounts
+    "alternatives", // ways, means of access and closures to compare
 };
 
 /// Keys of one operation in `operations`.
@@ -86,6 +90,49 @@ inline constexpr std::array<std::string_view, 5> job_resource_keys{
 inline constexpr std::array<std::string_view, 2> job_traffic_keys{
     "hours",     // "by_record", one of hour_pattern_names, or 24 shares in percent from midnight
     "capacity"}; // one of capacity_method_names
+/// Keys of one charge in `charges`.
+inline constexpr std::array<std::string_view, 5> job_charge_keys{
+    "name", "when", "note", "party",
+    "per"}; // "visit" or "shift"; when and per left out: as the surroundings of its name have them
+/// Keys of one pace in `paces`.
+inline constexpr std::array<std::string_view, 6> job_pace_keys{
+    "name",
+    "work",   // operations, components or kinds of crew that it slows
+    "when",   // conditions; any may hold
+    "factor", // how many times as long: low, likely, high
+    "source", "note"};
+/// Keys of one entry in `surroundings`.
+inline constexpr std::array<std::string_view, 7> job_surrounding_keys{
+    "name", // a charge, a kind of people or of equipment of this name prices it
+    "when",    "per",
+    "usual", // amounts that have been seen: low, likely, high
+    "caution", "source", "note"};
+/// Keys of one alternative in `alternatives`.
+inline constexpr std::array<std::string_view, 18> job_alternative_keys{
+    "name",    "question",
+    "ways",    // component to the way it is served
+    "closure", // closure kind; left out, as the job has it
+    "instead", // equipment to what comes in its place; "" for nothing
+    "without", // operations that it does not have
+    "labour",  "equipment", "charges",
+    "paces",   // what it does faster or slower than the rates say
+    "needs",   // condition to why nothing can be done without it
+    "forbids", // condition or site word to why nothing can be done with it
+    "limits",
+    "misses",  // component to what it does not reach there
+    "removes", // share of the dirt that one pass takes away, and which dirt
+    "inputs",  // values of its people, equipment and charges
+    "source",  "note"};
+/// Keys of one limit of an alternative.
+inline constexpr std::array<std::string_view, 4> job_limit_keys{
+    "measure", // one of site_measure_names
+    "least", "most", "reason"};
+/// Keys of what an alternative removes.
+inline constexpr std::array<std::string_view, 5> job_removal_keys{
+    "share",  // of one pass: low, likely, high
+    "passes", // "flusher" or "broom": as many as its rounds; "" for one
+    "dirt",   // dirt_names
+    "source", "note"};
 /// Keys of one stage in `stages`.
 inline constexpr std::array<std::string_view, 3> job_stage_keys{"name", "closure", "parties"};
 /// Keys of one party of a stage.

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 47> input_groups{{
+inline constexpr std::array<InputGroup, 48> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -81,9 +81,10 @@ inline constexpr std::array<InputGroup, 47> input_groups{{
     {"traffic", false, "traffic past a closure"},
     {"night", false, "work by night"},
     {"contract", false, "terms of the contract"},
+    {"pace", true, "what makes operations take longer"},
 }};
 
-inline constexpr std::array<InputField, 154> input_table{{
+inline constexpr std::array<InputField, 157> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -151,6 +152,7 @@ inline constexpr std::array<InputField, 154> input_table{{
     {"refill", "speed", dim::speed, 0.1, 50.0, "speed on the way to the water"},
     {"refill", "connect_time", dim::time, 0.0, 86400.0, "time to connect and disconnect"},
     {"refill", "overlap_time", dim::time, 0.0, 86400.0, "refill time that other work overlaps"},
+    {"refill", "tankers", dim::count, 1.0, 20.0, "water trucks that take turns"},
     {"refill", "fill_flow", dim::flow, 1e-5, 10.0, "flow while filling"},
     {"haul", "distance", dim::length, 0.0, 1e6, "distance to the dump, one way"},
     {"haul", "speed", dim::speed, 0.1, 50.0, "speed on the way to the dump"},
@@ -160,6 +162,7 @@ inline constexpr std::array<InputField, 154> input_table{{
     {"haul", "empty_mass", dim::mass, 0.0, 1e5, "weight, empty"},
     {"haul", "water_aboard", dim::volume, 0.0, 100.0, "fresh water left aboard when dumping"},
     {"haul", "volume", dim::volume, 1e-3, 100.0, "usable room for debris"},
+    {"haul", "number", dim::count, 1.0, 20.0, "trucks that take turns"},
     {"haul", "water_share", dim::none, 0.0, 1.0, "share of the water it picks up"},
     {"haul", "load_charge", dim::money, 0.0, 1e6, "charge for each load"},
     {"haul", "people", dim::count, 0.0, 100.0, "people on a dump run after the shift"},
@@ -240,6 +243,7 @@ inline constexpr std::array<InputField, 154> input_table{{
     {"contract", "late_chance", dim::none, 0.0, 1.0, "chance of finishing late"},
     {"contract", "late_time", dim::time, 0.0, unbounded, "how late, if late"},
     {"contract", "damages", dim::money_per_time, 0.0, 1e4, "liquidated damages"},
+    {"pace", "factor", dim::none, 0.05, 20.0, "how many times as long it takes"},
 }};
 
 } // namespace scupper

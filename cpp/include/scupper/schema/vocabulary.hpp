@@ -143,7 +143,7 @@ inline constexpr std::array<std::string_view, 6> timing_names{
 
 /// When an operation, a person, a piece of equipment or a caution applies, besides any closure
 /// kind.
-inline constexpr std::array<std::string_view, 13> condition_names{
+inline constexpr std::array<std::string_view, 25> condition_names{
     "always",
     "over_water",
     "not_over_water",
@@ -153,10 +153,60 @@ inline constexpr std::array<std::string_view, 13> condition_names{
     "any_closure",
     "underside",
     "posted",
-    "steel_underside", // steel, painted or once painted, is reached from below
-    "dry_removal",     // dirt comes up dry: over water, or where no wash water may run
-    "wet_removal",     // everywhere else
-    "night"};          // the crew works by night
+    "steel_underside",      // steel, painted or once painted, is reached from below
+    "dry_removal",          // dirt comes up dry: over water, or where no wash water may run
+    "wet_removal",          // everywhere else
+    "night",                // the crew works by night
+    "underside_over_road",  // something is reached from below, above a road
+    "underside_over_water", // the same above water
+    "ground_below",         // a truck or people find ground below to stand on
+    "some_years",           // since the last cleaning, as the job's build_up says
+    "neglected",            // the same, longer
+    "lead_paint",
+    "nesting",
+    "overhead_line",
+    "confined_space",
+    "obstructed",
+    "high",
+    "edge_blocked"}; // these seven as site_word_names have them
+
+/// What a person says of a site because no record tells it.
+inline constexpr std::array<std::string_view, 11> site_word_names{
+    "lead_paint",       // paint that holds lead; presumed of old steel that is reached from below
+    "no_lead_paint",    // tested, or stripped: nothing is presumed
+    "nesting",          // nests in use, or a nesting season that the work falls into
+    "overhead_line",    // within reach of a boom, a wand or a signboard
+    "confined_space",   // a box, chamber or shaft that somebody enters
+    "obstructed",       // utilities, bracing, parked vehicles in the way of the work
+    "high",             // so far up that hoses, tools and people are slow to get there
+    "edge_blocked",     // a fence, a tall barrier or lamps keep a unit from reaching over the edge
+    "ground_access",    // a truck can stand below although the record says water
+    "no_ground_access", // none can, whatever the record says
+    "no_boat"};         // too shallow, too fast, or not allowed
+
+/// What a charge is counted by.
+inline constexpr std::array<std::string_view, 2> charge_per_names{"visit", "shift"};
+
+/// The questions that alternatives answer.
+inline constexpr std::array<std::string_view, 3> question_names{
+    "deck",      // by which way the deck is cleaned
+    "underside", // from where the underside is reached
+    "closure"};  // how the road is closed
+
+/// What a site measures that an alternative has a limit for.
+inline constexpr std::array<std::string_view, 5> site_measure_names{
+    "reach_height",  // from ground or water to the bearings: clearance and girder depth
+    "walk_width",    // of the wider sidewalk
+    "daily_traffic", // vehicles a day on the road
+    "detour",        // how much longer the way around is
+    "posted_limit"}; // what the bridge is posted for
+
+/// What alternatives are compared by.
+inline constexpr std::array<std::string_view, 6> criterion_names{
+    "cost",     "labour",  // labour-hours
+    "elapsed",             // hours on site
+    "water",    "closure", // hours for which the road is closed
+    "dirt_left"};          // share of the dirt
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{

@@ -37,6 +37,16 @@ WeightSign weight_sign(char posting);
 /// Verified by: tests/cpp/takeoff/test_site.cpp
 Uncertain infer_posted_limit(const Structure& structure);
 
+/// Whether the paint of a steel bridge is presumed to hold lead.
+///
+/// @param year_built [year] item 27; negative where it is not recorded
+/// @return [-] true up to 1980, and where the year is not recorded
+/// Range: any year. A test of the paint governs; new paint over old is still old.
+/// Errors: none.
+/// Source: common practice
+/// Verified by: tests/cpp/takeoff/test_site.cpp
+bool may_hold_lead(int year_built);
+
 /// How high the girders' underside stands above the ground or water.
 ///
 /// @param structure [-] one record; its items 39, 54A and 54B are read

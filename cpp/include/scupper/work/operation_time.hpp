@@ -47,6 +47,21 @@ Volume<T> nozzle_water(const Flow<T>& flow, const Time<T>& productive, const T& 
 template <class T>
 Time<T> trip_time(const Length<T>& distance, const Speed<T>& speed, const Time<T>& stop);
 
+/// How long the crew waits where vehicles take turns: while one is away the others keep the work
+/// going.
+///
+/// Formula: t = t_away - (n - 1) t_work, not below 0
+/// @param away [s] t_away, all trips of one vehicle alone
+/// @param work [s] t_work, the work between these trips
+/// @param vehicles [each] n, >= 1; with one the crew waits for every trip
+/// @return [s] waiting on the clock
+/// Range: away, work >= 0. Trips and work spread evenly.
+/// Errors: none.
+/// Source: common practice (vehicles in rotation)
+/// Verified by: tests/cpp/work/test_operation_time.cpp
+template <class T>
+Time<T> waiting_time(const Time<T>& away, const Time<T>& work, const Count<T>& vehicles);
+
 /// How often a tank is refilled.
 ///
 /// Formula: n = V / tank, every load fetched, where the outing shares it; else
