@@ -32,6 +32,7 @@ from scupper.inventory import Inventory, Selection, iter_inventory, read_invento
 from scupper.job import Job
 from scupper.programme import Programme, estimate_all
 from scupper.structures import structures_schema, write_structure_form, write_structures
+from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
@@ -51,6 +52,7 @@ __all__ = [
     "Selection",
     "SolveError",
     "Structure",
+    "SurveyList",
     "UnitError",
     "UnknownNameError",
     "__version__",
@@ -69,6 +71,7 @@ __all__ = [
     "scenarios",
     "sections",
     "structures_schema",
+    "survey_list",
     "take_off",
     "units",
     "verification",

@@ -58,6 +58,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_template(commands)
     _add_workbook(commands)
     _add_papers(commands)
+    _add_survey_list(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -143,6 +144,18 @@ def _add_papers(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -
             command.add_argument("structure", metavar="ID", help='number, or "state:number"')
         command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
         command.set_defaults(run=run)
+
+
+def _add_survey_list(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser(
+        "survey-list", help="list the visits and measurements that narrow the cost most"
+    )
+    _add_job(command)
+    command.add_argument("--visits", type=int, metavar="N", default=20, help="structures at most")
+    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    command.add_argument("--out", metavar="LIST.csv", required=True, help="the list")
+    command.add_argument("--sheet", metavar="SHEET.csv", help="a new sheet to fill in for it")
+    command.set_defaults(run=_survey_list)
 
 
 def _job(options: argparse.Namespace) -> Job:
@@ -243,6 +256,19 @@ def _page(options: argparse.Namespace) -> None:
 def _card(options: argparse.Namespace) -> None:
     _priced(options).save_work_card(options.out)
     print(options.out)
+
+
+def _survey_list(options: argparse.Namespace) -> None:
+    from scupper.surveying import survey_list
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    bar = sys.stderr.isatty()
+    found = survey_list(_chosen(options, inventory), job, options.visits, progress=bar)
+    found.save(options.out)
+    if options.sheet:
+        found.write_sheet(options.sheet)
+    print(found)
 
 
 def _county_report(options: argparse.Namespace) -> None:
