@@ -28,6 +28,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_schedule(m);
     bind_workbook(m);
     bind_programme(m);
+    bind_outings(m);
     bind_survey_list(m);
     bind_saved_estimate(m);
 }

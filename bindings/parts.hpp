@@ -29,6 +29,7 @@ void bind_remedies(py::module_& m);
 void bind_schedule(py::module_& m);
 void bind_workbook(py::module_& m);
 void bind_programme(py::module_& m);
+void bind_outings(py::module_& m);
 void bind_survey_list(py::module_& m);
 void bind_saved_estimate(py::module_& m);
 void bind_vocabulary(py::module_& m);

@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, debris, hydraulics, units
+from scupper import closure, debris, hydraulics, units, work
 from scupper._core import Derivation, Structure, __version__
 from scupper.comparing import scenarios
 from scupper.cost import Cost
@@ -30,7 +30,9 @@ from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
+from scupper.outings import OutingPlan, outings
 from scupper.programme import Programme, estimate_all
+from scupper.seasons import Year, year
 from scupper.structures import structures_schema, write_structure_form, write_structures
 from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
@@ -48,6 +50,7 @@ __all__ = [
     "Job",
     "MoneyError",
     "MovedWarning",
+    "OutingPlan",
     "Programme",
     "Selection",
     "SolveError",
@@ -55,6 +58,7 @@ __all__ = [
     "SurveyList",
     "UnitError",
     "UnknownNameError",
+    "Year",
     "__version__",
     "closure",
     "debris",
@@ -66,6 +70,7 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "outings",
     "read_inventory",
     "rules",
     "scenarios",
@@ -74,6 +79,7 @@ __all__ = [
     "survey_list",
     "take_off",
     "units",
+    "work",
     "verification",
     "verification_counts",
     "write_job_form",
@@ -81,4 +87,5 @@ __all__ = [
     "write_structures",
     "write_survey_sheet",
     "write_verification",
+    "year",
 ]
