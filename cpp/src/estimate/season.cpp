@@ -49,7 +49,8 @@ std::vector<std::string> cleaned(const Job& job) {
 std::vector<std::optional<std::size_t>> rows_of(const Programme& programme, std::size_t size) {
     std::vector<std::optional<std::size_t>> rows(size);
     for (std::size_t row = 0; row < programme.priced.size(); ++row) {
-        rows[programme.priced[row]] = row;
+        const std::size_t position = programme.priced[row];
+        rows[position] = row;
     }
     return rows;
 }
