@@ -99,7 +99,8 @@ def header(texts: dict[str, str]) -> str:
 def main(include: Path, output: Path) -> None:
     text = header(docstrings([declaration for _, declaration in read_headers(include)]))
     output.parent.mkdir(parents=True, exist_ok=True)
-    output.write_text(text, encoding="utf-8")
+    if not output.exists() or output.read_text(encoding="utf-8") != text:
+        output.write_text(text, encoding="utf-8")  # every binding is compiled again
 
 
 if __name__ == "__main__":

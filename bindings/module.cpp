@@ -33,5 +33,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_road_users(m);
     bind_workbook(m);
     bind_programme(m);
+    bind_outings(m);
+    bind_survey_list(m);
     bind_saved_estimate(m);
 }

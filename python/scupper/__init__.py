@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, cost, debris, hydraulics, rates, units
+from scupper import closure, cost, debris, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
@@ -31,8 +31,11 @@ from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
+from scupper.outings import OutingPlan, outings
 from scupper.programme import Programme, estimate_all
+from scupper.seasons import Year, year
 from scupper.structures import structures_schema, write_structure_form, write_structures
+from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
 from scupper.verifying import verification, verification_counts, write_verification
 
@@ -49,12 +52,15 @@ __all__ = [
     "Job",
     "MoneyError",
     "MovedWarning",
+    "OutingPlan",
     "Programme",
     "Selection",
     "SolveError",
     "Structure",
+    "SurveyList",
     "UnitError",
     "UnknownNameError",
+    "Year",
     "__version__",
     "alternatives",
     "closure",
@@ -68,14 +74,17 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "outings",
     "rates",
     "read_inventory",
     "rules",
     "scenarios",
     "sections",
     "structures_schema",
+    "survey_list",
     "take_off",
     "units",
+    "work",
     "verification",
     "verification_counts",
     "write_job_form",
@@ -83,4 +92,5 @@ __all__ = [
     "write_structures",
     "write_survey_sheet",
     "write_verification",
+    "year",
 ]

@@ -59,6 +59,8 @@ def _parser() -> argparse.ArgumentParser:
     _add_workbook(commands)
     _add_papers(commands)
     _add_alternatives(commands)
+    _add_survey_list(commands)
+    _add_outings(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -160,6 +162,29 @@ def _add_alternatives(commands: argparse._SubParsersAction[argparse.ArgumentPars
     )
     command.add_argument("--out", metavar="FILE.html", help="the same as HTML to print")
     command.set_defaults(run=_alternatives)
+
+
+def _add_survey_list(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser(
+        "survey-list", help="list the visits and measurements that narrow the cost most"
+    )
+    _add_job(command)
+    command.add_argument("--visits", type=int, metavar="N", default=20, help="structures at most")
+    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    command.add_argument("--out", metavar="LIST.csv", required=True, help="the list")
+    command.add_argument("--sheet", metavar="SHEET.csv", help="a new sheet to fill in for it")
+    command.set_defaults(run=_survey_list)
+
+
+def _add_outings(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("outings", help="put structures into the shifts of one crew")
+    _add_job(command)
+    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    command.add_argument("--within", metavar="DISTANCE", help='neighbours, as "5 mi"')
+    command.add_argument("--first", metavar="DAY", help="first day, as 2027-04-05")
+    command.add_argument("--week-limit", metavar="TIME", help='plain hours of a week, as "40 h"')
+    command.add_argument("--out", metavar="SHIFTS.csv", required=True, help="a row a shift")
+    command.set_defaults(run=_outings)
 
 
 def _job(options: argparse.Namespace) -> Job:
@@ -300,6 +325,35 @@ def _page(options: argparse.Namespace) -> None:
 def _card(options: argparse.Namespace) -> None:
     _priced(options).save_work_card(options.out)
     print(options.out)
+
+
+def _survey_list(options: argparse.Namespace) -> None:
+    from scupper.surveying import survey_list
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    bar = sys.stderr.isatty()
+    found = survey_list(_chosen(options, inventory), job, options.visits, progress=bar)
+    found.save(options.out)
+    if options.sheet:
+        found.write_sheet(options.sheet)
+    print(found)
+
+
+def _outings(options: argparse.Namespace) -> None:
+    from scupper.outings import outings
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    plan = outings(
+        _chosen(options, inventory),
+        job,
+        within=options.within,
+        first=options.first,
+        week_limit=options.week_limit,
+    )
+    plan.save(options.out)
+    print(plan)
 
 
 def _county_report(options: argparse.Namespace) -> None:

@@ -22,6 +22,7 @@ from scupper.units import in_pint
 
 if TYPE_CHECKING:
     import pandas as pd
+    from matplotlib.axes import Axes
 
     from scupper.job import Job
     from scupper.units import Quantity
@@ -254,6 +255,25 @@ class Estimate:
             Where a day is none, or the calendar holds too few days of work.
         """
         return schedule(self, air, falling)
+
+    @cached_property
+    def shift_plan(self) -> pd.DataFrame:
+        """Who does what when: one row a stretch of a party's shift.
+
+        stage, shift, party, spent (``"travel"``, ``"briefing"``, ``"wait"`` for the window,
+        ``"set_up"``, ``"work"``, ``"standby"``, ``"meal"``, ``"removal"``, ``"idle"``), what (the
+        operation), site, start_h, end_h. As if the structure shared its shifts with no other: where
+        the job shares them, idle time is what is left for others.
+        """
+        from scupper.outings import shifts_of
+
+        return shifts_of(self)
+
+    def plot_shifts(self, ax: Axes | None = None) -> Axes:
+        """The shifts as a picture, to scale; needs matplotlib."""
+        from scupper.outings import picture_of
+
+        return picture_of(self, ax)
 
     def ranges(self, draws: int = 512, seed: int = 1) -> pd.DataFrame:
         """The main figures with the range that draws of all uncertain inputs give them.

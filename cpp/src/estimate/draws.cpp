@@ -13,14 +13,13 @@ namespace {
 /// The stream of what all structures have in common.
 const std::uint64_t shared_stream = hash_text("shared by all structures");
 
-/// Two independent uniforms into one, of which a share of the variance is the shared part.
+} // namespace
+
 double blend(double shared, double own, double shared_share) {
     const double z = std::sqrt(shared_share) * normal_quantile(shared) +
                      std::sqrt(1.0 - shared_share) * normal_quantile(own);
     return normal_cdf(z);
 }
-
-} // namespace
 
 InputDraws::InputDraws(const Resolved& resolved, const DrawSettings& settings)
     : resolved_(&resolved) {

@@ -51,7 +51,7 @@ std::vector<Setting> read_row(const SurveyRow& row, const std::vector<SheetColum
     std::vector<Setting> settings, sections;
     for (std::size_t i = 0; i < columns.size(); ++i) {
         const std::string& cell = row.cells[i];
-        if (cell.empty()) {
+        if (cell.empty() || cell == not_asked) {
             continue;
         }
         const std::string where = row.place + ": column " + columns[i].header;
@@ -99,6 +99,23 @@ void check_drains(const std::vector<Setting>& settings, const std::string& place
     }
 }
 
+SurveyColumn column_of(std::string_view name, const Layout& layout, const estimate::Show& show) {
+    const LayoutField& field = field_of(name, layout, "survey");
+    const std::string unit = show.unit(field.dimension, field.key).name;
+    const bool plain = detail::takes_plain_number(field.dimension);
+    return {field.key, std::string(name) + (plain ? "" : " [" + unit + "]"), field.label};
+}
+
+/// "quantity[drain_count].given" as people write it: "drain_count".
+std::string short_name(const std::string& key) {
+    for (const SlotInfo& s : slot_table) {
+        if (key == full_key(s.key)) {
+            return std::string(s.key);
+        }
+    }
+    return key;
+}
+
 } // namespace
 
 std::vector<SurveyColumn> survey_columns(const Job& job) {
@@ -106,13 +123,13 @@ std::vector<SurveyColumn> survey_columns(const Job& job) {
     const estimate::Show show(job);
     std::vector<SurveyColumn> columns;
     for (const std::string_view name : survey_names) {
-        const LayoutField& field = field_of(name, layout, "survey");
-        const std::string unit = show.unit(field.dimension, field.key).name;
-        const bool plain = detail::takes_plain_number(field.dimension);
-        columns.push_back(
-            {field.key, std::string(name) + (plain ? "" : " [" + unit + "]"), field.label});
+        columns.push_back(column_of(name, layout, show));
     }
     return columns;
+}
+
+SurveyColumn survey_column(const Job& job, const std::string& key) {
+    return column_of(short_name(key), input_layout(job), estimate::Show(job));
 }
 
 Job with_survey(const Job& job, const std::string& place, const std::vector<std::string>& headers,

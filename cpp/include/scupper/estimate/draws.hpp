@@ -18,6 +18,19 @@ struct DrawSettings {
     Sampling sampling = Sampling::latin_hypercube; ///< [-] how draws fill the unit interval
 };
 
+/// Two independent uniforms into one, of which a share of the spread is the shared one's.
+///
+/// Formula: u = Phi(sqrt(s) z(shared) + sqrt(1 - s) z(own))
+/// @param shared [-] what all structures have in common, in (0, 1)
+/// @param own [-] the structure's own, in (0, 1)
+/// @param shared_share [-] s, share of the variance, 0 to 1
+/// @return [-] a uniform in (0, 1)
+/// Range: s = 0 and s = 1 to the rounding of the normal distribution.
+/// Errors: none.
+/// Source: definition of the Gaussian copula
+/// Verified by: tests/cpp/estimate/test_draws.cpp
+double blend(double shared, double own, double shared_share);
+
 /// Draws the uncertain inputs of one structure. What a draw gives follows from the seed, the
 /// structure, the input and the number of the draw alone, whatever the order or the thread.
 class InputDraws {

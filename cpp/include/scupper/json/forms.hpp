@@ -5,6 +5,7 @@
 #include "scupper/unit.hpp"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace scupper::json {
@@ -38,6 +39,20 @@ struct SurveyColumn {
 /// Verified by: tests/cpp/json/test_forms.cpp
 std::vector<SurveyColumn> survey_columns(const Job& job);
 
+/// The column of a survey sheet for one input.
+///
+/// @param job [-] the job whose units stand in the header
+/// @param key [text] key of the input schema, or the short name of a quantity
+/// @return [text] key, header and label
+/// Range: any input of the job.
+/// Errors: UnknownNameError `schema.key` naming the nearest key.
+/// Source: own convention
+/// Verified by: tests/cpp/json/test_forms.cpp
+SurveyColumn survey_column(const Job& job, const std::string& key);
+
+/// What stands in a cell that nobody need fill in; it changes nothing, as an empty one.
+inline constexpr std::string_view not_asked = "not asked";
+
 /// One row of a survey sheet.
 struct SurveyRow {
     std::string structure;          ///< [text] structure number, or "state:number"
@@ -52,7 +67,7 @@ struct SurveyRow {
 /// @param headers [text, n] keys or short names, each with its unit: "column.height [ft]"
 /// @param rows [-, m] a number in the unit of its header, or text with a unit of its own
 /// @return [-] the changed job; basis measured, source file and line
-/// Range: any keys of the job's inputs; empty cells change nothing.
+/// Range: any keys of the job's inputs; empty cells and those not asked change nothing.
 /// Errors: UnknownNameError `schema.key` for a header, with the nearest key; UnitError of the unit
 /// part; InputError `survey.twice` for a key, a structure or a line of columns given twice,
 /// `survey.cells`, `survey.bounds`, `survey.count` for a count that is no whole number,
