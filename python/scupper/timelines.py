@@ -71,7 +71,7 @@ def _bar(ax: Axes, row: int, segment: Mapping[Any, Any]) -> None:
                 color="white" if dark else "#22303a", zorder=3, clip_on=True)  # fmt: skip
 
 
-def _label(segment: dict[str, Any], width: float) -> str:
+def _label(segment: Mapping[Any, Any], width: float) -> str:
     """The operation, or what stands for it, in one or two lines where it fits."""
     words = str(segment["what"]).replace("_", " ")
     if segment["spent"] in ("travel", "meal", "idle", "wait", "standby"):
