@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'blocks_shoulder', 'box_volume', 'bridge_formula', 'buffer_length', 'build_up_depth', 'build_ups', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'decanted', 'device_count', 'dirt_densities', 'drain_volume', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'girder_sections', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'lay_unit', 'legal_gross', 'load_factor', 'loose_volume', 'measured', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'parse_as', 'parse_quantity', 'payload', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'published_densities', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'reynolds', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'trip_time', 'truck_loads', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'weight_governs', 'wet_density', 'windrow', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures']
+__all__: list[str] = ['ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'Plan', 'Programme', 'SavedEstimate', 'Schedule', 'Structure', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'blocks_shoulder', 'box_volume', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_plan', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'decanted', 'device_count', 'dirt_densities', 'drain_volume', 'equivalent_bore', 'error_message', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'girder_sections', 'greatest_suction_lift', 'hash_text', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'hose_coefficient_loss', 'hoses', 'hourly_demand', 'hydraulic_power', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'lay_unit', 'legal_gross', 'load_factor', 'loose_volume', 'measured', 'minor_loss', 'nearest_name', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_person_reaction', 'parse_as', 'parse_quantity', 'payload', 'pick_up_velocity', 'pipe_velocity', 'published_coefficients', 'published_densities', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'reynolds', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'shaft_power', 'shortfalls', 'shown_unit', 'sign_spacing', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'static_pressure', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'to_si', 'too_strong', 'transport_velocities', 'trip_time', 'truck_loads', 'unit_table', 'vacuum_air_flow', 'vacuum_pick_up', 'velocity_pressure', 'verdict_names', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'weight_governs', 'wet_density', 'windrow', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -542,7 +542,7 @@ class Structure:
     @property
     def line(self) -> int:
         """
-        [-] line of the file it was read from, from 1
+        [-] line or record of the file it was read from, from 1
         """
     @property
     def location(self) -> str:
@@ -650,9 +650,9 @@ class Inventory:
         """
         Some of its structures, with the doubts about them.
         """
-    def recorded(self) -> dict[str, typing.Any]:
+    def recorded(self, names: collections.abc.Set[str] = set()) -> dict[str, typing.Any]:
         """
-        Columns of all recorded fields.
+        Columns of the recorded fields, or of some by name.
         """
     def rejected(self) -> dict[str, typing.Any]:
         """
@@ -4234,7 +4234,7 @@ def read_elements(path: str) -> ElementRecords:
 def read_inventory(path: str, progress: typing.Any) -> Inventory:
     """
     Reads an inventory in whatever form its first bytes show: a list of structures (JSON), a table
-    of structures (a header with `structure_id`), or the national inventory.
+    of structures (a header with `structure_id`), or the national inventory, old or of 2022 (JSON).
     
     Parameters
     ----------
@@ -4916,7 +4916,7 @@ def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     -----------
     tests/cpp/debris/test_published.cpp
     """
-def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any, ranges: bool, units: str) -> dict[str, typing.Any]:
     """
     Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
     deck area is told.
@@ -4929,10 +4929,12 @@ def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.Supports
         how many; 0 for as many as the machine has
     progress : [-]
         told how far the run is; may be empty
+    ranges : [-]
+        none for the values alone, some twenty times as fast
     
     Returns
     -------
-    [SI, n x columns]
+    [SI, columns x n]
         the table
     
     Range
@@ -5391,6 +5393,10 @@ def velocity_pressure(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
     """
+def verdict_names() -> list[str]:
+    """
+    The words for whether a structure is washed as a bridge, in the order of their codes.
+    """
 def water_by_area(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], width: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], travel_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How much water falls on an area when a nozzle passes over it once.
@@ -5844,3 +5850,5 @@ def write_structures(inventory: Inventory) -> str:
     tests/cpp/json/test_structures.cpp
     """
 __version__: str = '0.1.0'
+bucket_reaction: float = 111.20554038151249
+one_person_reaction: float = 266.89329691563
