@@ -74,11 +74,18 @@ struct RuleReader {
     const Record& record;
     UsualNumbers numbers;
 
+    template <class Rule>
+    [[gnu::always_inline]] void read_unless_empty(bool may_be_blank, const Rule& kept) const {
+        if (!may_be_blank || !numbers.empty(kept.column)) {
+            read_unusual(record, kept);
+        }
+    }
+
     [[gnu::always_inline]] void operator()(const DimensionRule& rule,
                                            const DimensionRule& kept) const {
         const double number = numbers.number(rule.column);
         if (!(number >= rule.bounds.low && number <= rule.bounds.high)) {
-            read_unusual(record, kept);
+            read_unless_empty(rule.bounds.may_be_blank, kept);
         } else if (!rule.is_none(number)) {
             record.structure.dimensions.*rule.member = Length<>(number * rule.metres);
         }
@@ -92,14 +99,14 @@ struct RuleReader {
         if (within && (rule.listed.all() || rule.listed.has(number))) {
             record.structure.codes.*rule.member = number;
         } else {
-            read_unusual(record, kept);
+            read_unless_empty(rule.bounds.may_be_blank, kept);
         }
     }
 
     [[gnu::always_inline]] void operator()(const CodeRule& rule, const CodeRule& kept) const {
         const char code = numbers.sign(rule.column);
         if (!rule.codes.has(code)) {
-            read_unusual(record, kept);
+            read_unless_empty(rule.may_be_blank, kept);
         } else if (rule.member != nullptr) {
             record.structure.codes.*rule.member = code;
         }

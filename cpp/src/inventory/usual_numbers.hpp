@@ -40,6 +40,11 @@ class UsualNumbers {
         return value >= 0 && value <= 9 ? value : other;
     }
 
+    /// Whether nothing at all is written, not even a blank.
+    bool empty(Column column) const {
+        return fields_.length(position_[static_cast<std::size_t>(column)]) == 0;
+    }
+
     /// A number; NaN stands for whatever else there is.
     double number(Column column) const {
         static constexpr std::array<double, 8> power{1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7};
@@ -73,17 +78,25 @@ class UsualNumbers {
 /// The number in a column where it can be used; a doubt where it cannot.
 inline std::optional<double> number_of(const Record& record, Column column,
                                        const NumberBounds& bounds) {
-    const double number = UsualNumbers(record).number(column);
-    const bool usual = number >= bounds.low && number <= bounds.high;
-    return usual ? number : unusual_number(record, column, bounds);
+    const UsualNumbers numbers(record);
+    const double number = numbers.number(column);
+    if (number >= bounds.low && number <= bounds.high) {
+        return number;
+    }
+    const bool empty = bounds.may_be_blank && numbers.empty(column);
+    return empty ? std::nullopt : unusual_number(record, column, bounds);
 }
 
 /// The whole number in a column where it can be used; a doubt where it cannot.
 inline std::optional<int> integer_of(const Record& record, Column column,
                                      const IntegerBounds& bounds) {
-    const int number = UsualNumbers(record).integer(column, bounds.low - 1);
-    const bool usual = number >= bounds.low && number <= bounds.high;
-    return usual ? number : unusual_integer(record, column, bounds);
+    const UsualNumbers numbers(record);
+    const int number = numbers.integer(column, bounds.low - 1);
+    if (number >= bounds.low && number <= bounds.high) {
+        return number;
+    }
+    const bool empty = bounds.may_be_blank && numbers.empty(column);
+    return empty ? std::nullopt : unusual_integer(record, column, bounds);
 }
 
 } // namespace scupper::inventory::detail
