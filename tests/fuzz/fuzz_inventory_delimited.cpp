@@ -1,4 +1,5 @@
 // Any bytes are an inventory, or refused with an error of the family; every row is accounted for.
+// Lines are counted from 1; what begins as JSON is read as records, counted from 1 too.
 #include "scupper/error.hpp"
 #include "scupper/inventory.hpp"
 
@@ -20,11 +21,11 @@ void check(const scupper::inventory::Inventory& inventory) {
     require(inventory.rows ==
             inventory.structures.size() + inventory.rejected.size() + inventory.routes_under);
     for (const auto& doubt : inventory.doubts) {
-        require(doubt.line > 1 && !doubt.column.empty() && !doubt.reason.empty());
+        require(doubt.line > 0 && !doubt.column.empty() && !doubt.reason.empty());
         require(!where(inventory, doubt).empty());
     }
     for (const auto& rejected : inventory.rejected) {
-        require(rejected.line > 1 && !rejected.reason.empty());
+        require(rejected.line > 0 && !rejected.reason.empty());
     }
     for (const auto& structure : inventory.structures) {
         require(inventory.find(structure_key(structure)) != nullptr);

@@ -237,7 +237,7 @@ Json write_setting(const Setting& setting, const LayoutField& field, const std::
 Json parse(std::string_view text, std::string_view name) {
     try {
         return Json::parse(text);
-    } catch (const Json::parse_error& e) {
+    } catch (const Json::exception& e) { // a number too great for any computer is no parse_error
         throw FileError({"json.text", std::string(name), e.what(), "a JSON document"});
     }
 }

@@ -94,6 +94,7 @@ TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
     CHECK(refused<InputError>(R"({"scupper_job": 1, "overrides": "x"})").id() == "json.type");
     CHECK(refused<InputError>(R"({"scupper_job": 2})").id() == "json.version");
     CHECK(refused<FileError>("{").id() == "json.text");
+    CHECK(refused<FileError>(R"({"scupper_job": 1e999})").id() == "json.text"); // too great
 }
 
 TEST_CASE("a job written and read back is the same job") {
