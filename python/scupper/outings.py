@@ -100,7 +100,7 @@ class OutingPlan:
         """One row an outing: name, stage, structures in the order of the way, shifts, labour_h,
         and labour, overtime, show_up, equipment in `currency`."""
         table = frame(self._core.outings())
-        ids = self.inventory._core.recorded()["structure_id"]
+        ids = self.inventory._core.recorded({"structure_id"})["structure_id"]
         table.insert(2, "structures", [[ids[i] for i in m] for m in table.pop("members")])
         return table
 
@@ -132,7 +132,7 @@ class OutingPlan:
     @cached_property
     def unpriced(self) -> pd.DataFrame:
         """The structures without a price: structure_id and reason."""
-        ids = self.inventory._core.recorded()["structure_id"]
+        ids = self.inventory._core.recorded({"structure_id"})["structure_id"]
         rows = self._core.unpriced
         return frame({"structure_id": [ids[i] for i, _ in rows], "reason": [r for _, r in rows]})
 

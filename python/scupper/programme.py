@@ -36,6 +36,13 @@ _STEMS = {
 _FIRST = ["structure_id", "state", "carries", "crosses"]
 
 
+def identities(inventory: Inventory, rows: Iterable[int]) -> dict[str, Any]:
+    """Columns that say which structures stand in some rows of an inventory."""
+    recorded = inventory._core.recorded(set(_FIRST))
+    at = list(rows)
+    return {name: [recorded[name][i] for i in at] for name in _FIRST}
+
+
 class Programme:
     """A list of structures priced. Each is in exactly one of the priced rows and `unpriced`."""
 
@@ -63,11 +70,7 @@ class Programme:
             structure_id, state, carries, crosses, then hours, water, dirt, cost and the take-off
             quantities, units in the column names.
         """
-        recorded = self.inventory._core.recorded(set(_FIRST))
-        rows = self._core.priced()
-        columns: dict[str, Any] = {
-            name: [recorded[name][i] for i in rows.tolist()] for name in _FIRST
-        }
+        columns = identities(self.inventory, self._core.priced().tolist())
         table = self._core.table()
         for i, (name, unit) in enumerate(self._columns(units)):
             columns[name] = _core.from_si(table[:, i], unit)

@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from functools import cached_property
-from typing import TYPE_CHECKING, Any
+from typing import TYPE_CHECKING
 
 from scupper import _core, _report
 from scupper._core import Structure
 from scupper._frames import frame
 from scupper._progress import Progress, told
 from scupper.inventory import Inventory, gathered
-from scupper.programme import _FIRST, _column_name
+from scupper.programme import _FIRST, _column_name, identities
 from scupper.scheduling import Day, _iso
 
 if TYPE_CHECKING:
@@ -41,9 +41,7 @@ class Year:
     def table(self) -> pd.DataFrame:
         """One row a structure that every round has a price for: structure_id, state, carries,
         crosses, then a year's hours, water, dirt, cost and quantities worked, with units."""
-        recorded = self.inventory._core.recorded(set(_FIRST))
-        rows = self._core.priced
-        columns: dict[str, Any] = {name: [recorded[name][i] for i in rows] for name in _FIRST}
+        columns = identities(self.inventory, self._core.priced)
         currency = self.job.currency
         for key, unit, values in self._core.table(self.job._core):
             if not key.startswith("takeoff["):
