@@ -42,6 +42,7 @@ use_ccache() {
   if have ccache; then
     # Another checkout of the same sources finds what this one compiled.
     export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_BASEDIR="$PWD" CCACHE_NOHASHDIR=1
+    export CCACHE_SLOPPINESS=pch_defines,time_macros
   fi
 }
 
