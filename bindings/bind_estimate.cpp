@@ -83,11 +83,6 @@ std::vector<std::string> active_methods(const Estimate& e) {
     return names;
 }
 
-bool is_hand_held_method(const Estimate& e, const std::string& name) {
-    return std::any_of(e.plan->job.methods.begin(), e.plan->job.methods.end(),
-                       [&](const WashMethod& m) { return m.name == name && is_hand_held(m); });
-}
-
 ShownDerivation explain(const Estimate& e, const std::string& key) {
     const py::gil_scoped_release free;
     return {estimate::explain(e, key), Show(e.plan->job)};
@@ -201,7 +196,6 @@ void bind_estimate(py::module_& m) {
         .def("ranges", &range_columns, doc("estimate::ranges"), arg("draws"), arg("seed"))
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))
         .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
-        .def("is_hand_held", &is_hand_held_method, doc("is_hand_held"), arg("method"))
         .def("refused", &estimate::refused_operations, doc("estimate::refused_operations"))
         .def("cautions", &caution_rows, doc("estimate::cautions"))
         .def(

@@ -14,6 +14,7 @@ namespace scupper::python {
 namespace {
 
 using estimate::Estimate;
+using estimate::HardToHold;
 using estimate::Remedy;
 using estimate::Shortfall;
 using estimate::Show;
@@ -74,10 +75,28 @@ Rows too_strong(const Estimate& e) {
     return rows;
 }
 
+Rows hard_to_hold(const Estimate& e) {
+    const Show show(e.plan->job);
+    const auto text = [&](const Force<>& f) {
+        return py::str(show.text(f.si(), dim::force, "nozzle.reaction"));
+    };
+    Rows rows;
+    for (const HardToHold& h : estimate::hard_to_hold(e)) {
+        Row row;
+        row["method"] = py::str(h.method);
+        row["reaction"] = text(h.reaction);
+        row["limit"] = text(h.limit);
+        row["from_bucket"] = py::bool_(h.from_bucket);
+        rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
 } // namespace
 
 void bind_remedies(py::module_& m) {
     m.def("shortfalls", &shortfalls, doc("estimate::shortfalls"), py::arg("estimate"));
+    m.def("hard_to_hold", &hard_to_hold, doc("estimate::hard_to_hold"), py::arg("estimate"));
     m.def("too_strong", &too_strong, doc("estimate::too_strong"), py::arg("estimate"));
 }
 

@@ -7,16 +7,9 @@ from typing import TYPE_CHECKING
 
 from scupper import _core
 from scupper._paper import nice
-from scupper.units import registry
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
-
-#: What a person holds [N], the greater first.
-_HELD = (
-    (_core.one_person_reaction, "more than one person holds"),
-    (_core.bucket_reaction, "too much from a bucket"),
-)
 
 
 def warnings_of(estimate: Estimate) -> list[str]:
@@ -72,16 +65,10 @@ def _refused(estimate: Estimate) -> Iterator[str]:
 
 
 def _reaction(estimate: Estimate) -> Iterator[str]:
-    quantity = registry().Quantity
-    for method, nozzle in estimate.nozzles.items():
-        if not estimate._core.is_hand_held(method):
-            continue
-        line = method.replace("_", " ")
-        for limit, what in _HELD:
-            if nozzle.reaction > quantity(limit, "N"):
-                yield (
-                    f"nozzle reaction of the {line} {nozzle.reaction_text}: {what} "
-                    f"({_core.format_quantity(limit, 'lbf', 4)}, common practice); the employer's "
-                    "rules decide"
-                )
-                break
+    for row in _core.hard_to_hold(estimate._core):
+        line = row["method"].replace("_", " ")
+        what = "too much from a bucket" if row["from_bucket"] else "more than one person holds"
+        yield (
+            f"nozzle reaction of the {line} {row['reaction']}: {what} ({row['limit']}, common "
+            "practice); the employer's rules decide"
+        )

@@ -93,8 +93,13 @@ def test_a_nozzle_that_pushes_hard_is_said(county: sc.Inventory, job: sc.Job) ->
     strong = {"pump.pressure": "300 psi", "pump.flow_limit": "500 gpm", "hose[supply].bore": "3 in"}
     one = sc.estimate(county["TC-0001"], job.replace(strong | {"nozzle.bore": "0.5 in"}))
     assert any("more than one person" in w for w in one.warnings)
-    bucket = sc.estimate(county["TC-0001"], job.replace(strong | {"pump.pressure": "100 psi"}))
-    assert any("bucket" in w for w in bucket.warnings)
+    on_deck = job.replace(strong | {"pump.pressure": "100 psi"})
+    assert not any("bucket" in w for w in sc.estimate(county["TC-0001"], on_deck).warnings)
+    beneath = on_deck.replace(service={"girder": "full_clean"}).replace(
+        {"pump[under_line].pressure": "300 psi"}
+    )
+    bucket = sc.estimate(county["TC-0001"], beneath)
+    assert any("under line" in w and "bucket" in w for w in bucket.warnings)
 
 
 def test_nobody_holds_the_bar_of_a_truck(county: sc.Inventory, job: sc.Job) -> None:

@@ -3,6 +3,7 @@
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/price.hpp"
 #include "scupper/estimate/show.hpp"
+#include "scupper/hydraulics.hpp"
 
 #include <algorithm>
 #include <array>
@@ -186,7 +187,8 @@ Flow<> tip_flow(const Estimate& e, std::size_t row) {
     return Flow<>(e.figures[e.plan->figures.place(figure_place("nozzle.flow"), row)]);
 }
 
-bool washes(const Estimate& e, std::size_t method, const std::vector<std::string>& components) {
+template <class Names>
+bool washes(const Estimate& e, std::size_t method, const Names& components) {
     const Model& model = e.resolved.model;
     for (std::size_t i = 0; i < model.active.size(); ++i) {
         const PlannedOperation& op = e.plan->operations[i];
@@ -228,6 +230,24 @@ std::vector<TooStrong> too_strong(const Estimate& e) {
                 tip_pressure(e, row) > limit.from) {
                 found.push_back({e.plan->methods[row].name, tip_pressure(e, row), limit});
             }
+        }
+    }
+    return found;
+}
+
+std::vector<HardToHold> hard_to_hold(const Estimate& e) {
+    std::vector<HardToHold> found;
+    for (std::size_t row = 0; row < e.plan->methods.size(); ++row) {
+        if (!e.resolved.model.active_methods[row] || !is_hand_held(e.plan->job.methods[row])) {
+            continue;
+        }
+        const Force<> reaction(
+            e.figures[e.plan->figures.place(figure_place("nozzle.reaction"), row)]);
+        const std::string& name = e.plan->methods[row].name;
+        if (reaction.si() > hydraulics::one_person_reaction) {
+            found.push_back({name, reaction, Force<>(hydraulics::one_person_reaction), false});
+        } else if (reaction.si() > hydraulics::bucket_reaction && washes(e, row, underside_names)) {
+            found.push_back({name, reaction, Force<>(hydraulics::bucket_reaction), true});
         }
     }
     return found;

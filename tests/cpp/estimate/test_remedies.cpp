@@ -114,3 +114,23 @@ TEST_CASE("a wand on painted steel passes what owners allow; a hand line does no
     }
     CHECK(estimate::too_strong(priced(full_job())).empty());
 }
+
+TEST_CASE("a bucket's limit of reaction counts for what is washed from below alone") {
+    // Invented pumps and tips; 25 lbf from a bucket, 60 lbf for one person, common practice.
+    const Job deck = with(json::demo_job(), "pump[hand_line].pressure", "\"100 psi\"");
+    for (const auto& found : estimate::hard_to_hold(priced(deck))) {
+        CHECK_FALSE(found.from_bucket);
+    }
+    const Job under = with(full_job(), "pump[under_line].pressure", "\"300 psi\"");
+    const auto from_bucket = estimate::hard_to_hold(priced(under));
+    const auto line = std::find_if(from_bucket.begin(), from_bucket.end(),
+                                   [](const auto& h) { return h.method == "under_line"; });
+    REQUIRE(line != from_bucket.end());
+    CHECK(line->from_bucket);
+    CHECK(line->reaction > line->limit);
+    CHECK(line->limit.si() == Approx(25.0 * 4.4482216152605).epsilon(1e-12));
+    const Job strong = with(deck, "nozzle[hand_line].bore", "\"0.8 in\"");
+    const auto deck_line = estimate::hard_to_hold(priced(strong));
+    REQUIRE(deck_line.size() == 1);
+    CHECK_FALSE(deck_line.front().from_bucket);
+}

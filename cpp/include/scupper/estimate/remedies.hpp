@@ -56,4 +56,24 @@ struct TooStrong {
 /// Verified by: tests/cpp/estimate/test_remedies.cpp
 std::vector<TooStrong> too_strong(const Estimate& estimate);
 
+/// A hand-held nozzle that pushes harder than where it is used allows.
+struct HardToHold {
+    std::string method; ///< [text] its name
+    Force<> reaction;   ///< [N] of the jet on who holds it
+    Force<> limit;      ///< [N] what it passes
+    bool from_bucket;   ///< [-] true: the limit of a bucket; false: of one person on the ground
+};
+
+/// The hand-held methods at work whose jet one person cannot hold, or cannot from a bucket; that
+/// limit counts for methods that wash something reached from below.
+///
+/// Formula: reaction > limit
+/// @param estimate [-] an estimate
+/// @return [-, n] at most one for each method, the ground's limit before the bucket's
+/// Range: any estimate.
+/// Errors: none.
+/// Source: one_person_reaction, bucket_reaction (common practice)
+/// Verified by: tests/cpp/estimate/test_remedies.cpp
+std::vector<HardToHold> hard_to_hold(const Estimate& estimate);
+
 } // namespace scupper::estimate
