@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -1846,36 +1846,6 @@ class Estimate:
     def figures(self) -> dict[str, typing.Any]:
         """
         Columns of every figure, in the job's units.
-        """
-    def is_hand_held(self, method: str) -> bool:
-        """
-        Whether somebody holds the nozzle of a method, and so feels its reaction.
-        
-        Parameters
-        ----------
-        method : [-]
-            a way to bring water to bear
-        
-        Returns
-        -------
-        [-]
-            false for the bar of a flusher and for a nozzle without hose: a truck carries them
-        
-        Range
-        -----
-        any method.
-        
-        Errors
-        ------
-        none.
-        
-        Source
-        ------
-        common practice
-        
-        Verified by
-        -----------
-        tests/cpp/job/test_hoses.cpp
         """
     def methods(self) -> list[str]:
         """
@@ -4826,6 +4796,41 @@ def greatest_suction_lift(surface_pressure: typing.Annotated[numpy.typing.ArrayL
     Verified by
     -----------
     tests/cpp/hydraulics/test_pump.cpp
+    """
+def hard_to_hold(estimate: Estimate) -> list[dict[str, typing.Any]]:
+    """
+    The hand-held methods at work whose jet one person cannot hold, or cannot from a bucket; that
+    limit counts for methods that wash something reached from below.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [-, n]
+        at most one for each method, the ground's limit before the bucket's
+    
+    Formula
+    -------
+    reaction > limit
+    
+    Range
+    -----
+    any estimate.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    one_person_reaction, bucket_reaction (common practice)
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_remedies.cpp
     """
 def hash_text(text: str) -> int:
     """

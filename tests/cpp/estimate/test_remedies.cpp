@@ -129,7 +129,8 @@ TEST_CASE("a bucket's limit of reaction counts for what is washed from below alo
     CHECK(line->from_bucket);
     CHECK(line->reaction > line->limit);
     CHECK(line->limit.si() == Approx(25.0 * 4.4482216152605).epsilon(1e-12));
-    const Job strong = with(deck, "nozzle[hand_line].bore", "\"0.8 in\"");
+    const Job wide = with(deck, "hose[supply].bore", "\"3 in\"");
+    const Job strong = with(wide, "pump[hand_line].pressure", "\"300 psi\"");
     const auto deck_line = estimate::hard_to_hold(priced(strong));
     REQUIRE(deck_line.size() == 1);
     CHECK_FALSE(deck_line.front().from_bucket);
