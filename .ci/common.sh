@@ -40,9 +40,9 @@ assert os.path.exists(os.path.join(sysconfig.get_path("include"), "Python.h"))'
 
 use_ccache() {
   if have ccache; then
-    # Another checkout of the same sources finds what this one compiled.
-    export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_BASEDIR="$PWD" CCACHE_NOHASHDIR=1
-    export CCACHE_SLOPPINESS=pch_defines,time_macros
+    # Another build folder of this checkout finds what the first compiled.
+    export CMAKE_CXX_COMPILER_LAUNCHER=ccache CCACHE_NOHASHDIR=1
+    export CCACHE_SLOPPINESS=pch_defines,time_macros,locale
   fi
 }
 

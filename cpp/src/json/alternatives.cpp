@@ -1,6 +1,6 @@
 #include "alternatives.hpp"
 
-#include "data/alternatives_json.hpp"
+#include "embedded.hpp"
 #include "library_values.hpp"
 #include "scupper/structure.hpp"
 #include "site.hpp"

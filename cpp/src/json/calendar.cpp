@@ -1,6 +1,6 @@
 #include "calendar.hpp"
 
-#include "data/notices_json.hpp"
+#include "embedded.hpp"
 #include "scupper/json/documents.hpp"
 #include "scupper/unit.hpp"
 #include "scupper/work/calendar.hpp"

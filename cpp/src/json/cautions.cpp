@@ -1,4 +1,4 @@
-#include "data/cautions_json.hpp"
+#include "embedded.hpp"
 #include "rows.hpp"
 #include "scupper/json/documents.hpp"
 

@@ -1,6 +1,6 @@
 #include "scupper/json/dirt_table.hpp"
 
-#include "data/dirt_json.hpp"
+#include "embedded.hpp"
 #include "library_values.hpp"
 
 #include <numbers>

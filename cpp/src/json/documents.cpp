@@ -2,8 +2,7 @@
 
 #include "alternatives.hpp"
 #include "calendar.hpp"
-#include "data/demo_job_json.hpp"
-#include "data/rates_json.hpp"
+#include "embedded.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/dirt_table.hpp"

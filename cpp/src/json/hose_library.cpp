@@ -1,6 +1,6 @@
 #include "scupper/json/hose_library.hpp"
 
-#include "data/hoses_json.hpp"
+#include "embedded.hpp"
 #include "library_values.hpp"
 #include "scupper/error.hpp"
 

@@ -1,4 +1,4 @@
-#include "data/jets_json.hpp"
+#include "embedded.hpp"
 #include "rows.hpp"
 #include "scupper/json/documents.hpp"
 #include "scupper/unit.hpp"

@@ -1,6 +1,6 @@
 #include "scupper/json/section_library.hpp"
 
-#include "data/sections_json.hpp"
+#include "embedded.hpp"
 #include "library_values.hpp"
 
 #include <set>

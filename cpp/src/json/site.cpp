@@ -1,7 +1,6 @@
 #include "site.hpp"
 
-#include "data/paces_json.hpp"
-#include "data/surroundings_json.hpp"
+#include "embedded.hpp"
 #include "library_values.hpp"
 #include "scupper/json/documents.hpp"
 #include "scupper/unit.hpp"
