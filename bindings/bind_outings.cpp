@@ -77,6 +77,8 @@ OutingRules rules(const Groups& groups, const std::map<std::string, double>& si,
     };
     put("within", [&](double x) { rules.within = Length<>(x); });
     put("most", [&](double x) { rules.most = static_cast<std::size_t>(x); });
+    put("twins", [&](double x) { rules.twins = Length<>(x); });
+    put("twins_one_closure", [&](double x) { rules.twins_one_closure = x > 0.0; });
     put("detour", [&](double x) { rules.detour = x; });
     put("speed", [&](double x) { rules.speed = Speed<>(x); });
     put("move", [&](double x) { rules.move = Time<>(x); });

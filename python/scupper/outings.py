@@ -197,6 +197,8 @@ def outings(
     one_closure: Iterable[str] = (),
     within: str | Quantity | None = None,
     most: int | None = None,
+    twins: str | Quantity | None = None,
+    twins_one_closure: bool = False,
     speed: str | Quantity = "30 mph",
     detour: float = 1.3,
     move: str | Quantity = "15 min",
@@ -223,6 +225,11 @@ def outings(
         How far apart neighbours may lie, as the crow flies; None: only `groups` share outings.
     most
         Neighbours in one outing; None for as many as fit into a shift.
+    twins
+        How far apart the two of a pair may lie (one called right, the other left by their records,
+        over the same thing) to share an outing; None: only `groups` and neighbours do.
+    twins_one_closure
+        Whether one closure covers both of a pair: not where each carries a direction of its own.
     speed, detour, move
         On the way between structures: mean speed, way by road to the way of a crow, and the time
         where a place is not recorded (common practice).
@@ -254,11 +261,13 @@ def outings(
         "move": (move, "s"),
         "show_up": (show_up, "s"),
         "within": (within, "m"),
+        "twins": (twins, "m"),
         "day_limit": (day_limit, "s"),
         "week_limit": (week_limit, "s"),
     }
     si = {name: _si(name, *pair) for name, pair in given.items() if pair[0] is not None}
     si |= {"detour": float(detour), "cancelled": float(cancelled), "most": float(most or 0)}
+    si["twins_one_closure"] = float(twins_one_closure)
     together = set(one_closure)
     rows = [(name, list(ids), name in together) for name, ids in (groups or {}).items()]
     day = "" if first is None else _iso(first)

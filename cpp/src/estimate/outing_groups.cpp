@@ -32,8 +32,14 @@ class Gathering {
         for (const OutingGroup& group : rules_.groups) {
             take_group(group);
         }
-        for (const std::size_t first : by_number()) {
-            if (priced_[first] && taken_[first] == 0) {
+        const std::vector<std::size_t> order = by_number();
+        for (const std::size_t first : order) {
+            if (is_left(first) && rules_.twins > Length<>(0.0)) {
+                take_twin(first);
+            }
+        }
+        for (const std::size_t first : order) {
+            if (is_left(first)) {
                 take_neighbours(first);
             }
         }
@@ -84,11 +90,34 @@ class Gathering {
         }
     }
 
+    bool is_left(std::size_t i) const { return priced_[i] && taken_[i] == 0; }
+
+    /// Item 101 calls one of a pair R, the other L; the number alone does not tell whose twin it is.
+    bool are_twins(std::size_t a, std::size_t b) const {
+        const char one = structures_[a].codes.parallel;
+        const char other = structures_[b].codes.parallel;
+        return ((one == 'R' && other == 'L') || (one == 'L' && other == 'R')) &&
+               structures_[a].crosses == structures_[b].crosses;
+    }
+
+    void take_twin(std::size_t first) {
+        const std::size_t twin =
+            nearest(first, rules_.twins, [&](std::size_t i) { return are_twins(first, i); });
+        if (twin == nowhere) {
+            return;
+        }
+        taken_[first] = taken_[twin] = 1;
+        groups_.push_back({structures_[first].id + " and " + structures_[twin].id,
+                           {first, twin},
+                           rules_.twins_one_closure});
+    }
+
     void take_neighbours(std::size_t first) {
         Together group{structures_[first].id, {first}, false};
         taken_[first] = 1;
         while (rules_.within > Length<>(0.0) && has_room(group)) {
-            const std::size_t next = nearest(group.members.back());
+            const std::size_t next =
+                nearest(group.members.back(), rules_.within, [](std::size_t) { return true; });
             if (next == nowhere) {
                 break;
             }
@@ -107,11 +136,12 @@ class Gathering {
     }
 
     /// The nearest that is left, within reach; of equally near ones the one first by number.
-    std::size_t nearest(std::size_t from) const {
+    template <class Fits>
+    std::size_t nearest(std::size_t from, const Length<>& within, Fits fits) const {
         std::size_t best = nowhere;
         double least = std::numeric_limits<double>::infinity();
         for (std::size_t i = 0; i < structures_.size(); ++i) {
-            if (taken_[i] != 0 || !priced_[i]) {
+            if (!is_left(i) || i == from || !fits(i)) {
                 continue;
             }
             const double distance =
@@ -119,7 +149,7 @@ class Gathering {
             const bool nearer = distance < least ||
                                 (distance == least &&
                                  structure_key(structures_[i]) < structure_key(structures_[best]));
-            if (distance <= rules_.within.si() && nearer) {
+            if (distance <= within.si() && nearer) {
                 best = i;
                 least = distance;
             }

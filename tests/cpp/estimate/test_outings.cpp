@@ -138,6 +138,25 @@ TEST_CASE("groups put together by hand come first; one closure is set up once") 
     CHECK(total(plan.cost) <= total(planned(structures, rules).cost));
 }
 
+TEST_CASE("twins are found by what their records say, and may stand under one closure") {
+    auto list = row_of(4);
+    list[1].latitude = list[0].latitude + 0.0002; // about 22 m
+    list[0].codes.parallel = 'R';
+    list[1].codes.parallel = 'L';
+    list[2].codes.parallel = 'L'; // 2 km away
+    list[3].codes.parallel = 'N';
+    OutingRules rules;
+    rules.twins = Length<>(100.0);
+    const auto plan = planned(list, rules);
+    REQUIRE(plan.outings.size() == 3);
+    CHECK(plan.outings.front().name == "R0 and R1");
+    CHECK(plan.outings.front().members == std::vector<std::size_t>{0, 1});
+    rules.twins_one_closure = true;
+    CHECK(planned(list, rules).price < plan.price);
+    list[1].crosses = "ANOTHER CREEK";
+    CHECK(planned(list, rules).outings.size() == 4);
+}
+
 TEST_CASE("shifts called off cost their show-up pay, and only people are paid") {
     OutingRules rules = near_by(2000.0);
     const OutingPlan plain = planned(row_of(4), rules);

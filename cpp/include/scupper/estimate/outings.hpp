@@ -26,6 +26,8 @@ struct OutingRules {
     std::vector<OutingGroup> groups; ///< [-, n] put together by hand; no structure in two
     Length<> within{0.0};            ///< [m] neighbours as the crow flies; 0: nobody is one
     std::size_t most = 0;            ///< [-] neighbours in one outing; 0: what fits a shift
+    Length<> twins{0.0};             ///< [m] farthest a twin may lie; 0: twins are not looked for
+    bool twins_one_closure = false;  ///< [-] one closure covers both twins
     double detour = 1.3;             ///< [-] way by road to the way of a crow
     Speed<> speed{13.4112};          ///< [m/s] between structures; 30 mph
     Time<> move{900.0};              ///< [s] from one to the next where a place is not recorded
@@ -73,7 +75,8 @@ struct OutingPlan {
 /// Puts structures together and lays out the shifts of one crew that serves them one outing after
 /// the other.
 ///
-/// Groups come first, as they are listed. Of the rest, in the order of their numbers, each takes the
+/// Groups come first, as they are listed, then twins: two structures over the same thing, near each
+/// other, of which the records call one the right and one the left of a pair. Of the rest, in the order of their numbers, each takes the
 /// nearest of its neighbours as long as all of them fit into one shift. People and equipment are
 /// paid for whole shifts; those that only some structures need, as flaggers, for the shifts that
 /// serve one of them.
