@@ -4,6 +4,7 @@
 #include "calendar.hpp"
 #include "data/demo_job_json.hpp"
 #include "data/rates_json.hpp"
+#include "lines.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/dirt_table.hpp"
@@ -217,7 +218,9 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
 }
 
 Job read_job(std::string_view text, std::string_view name, const RateBook& book) {
-    return detail::read_job_document(detail::parse(text, name), std::string(name), book);
+    return detail::read_with_lines(text, name, [&] {
+        return detail::read_job_document(detail::parse(text, name), std::string(name), book);
+    });
 }
 
 namespace {
