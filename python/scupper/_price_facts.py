@@ -96,6 +96,8 @@ class PriceFacts:
 
 
 def _amount(row: dict[str, Any]) -> str:
-    """As "0.12", "10 h" or "850 USD/h"."""
+    """As "12 %", "10 h" or "850 USD/h"."""
+    if row["key"].startswith("margin."):
+        return f"{row['likely']:.1%}"
     unit = "" if row["unit"] in ("1", "each") else f" {row['unit']}"
     return f"{row['likely']:,.4g}{unit}"

@@ -1,17 +1,20 @@
 """The trade's bands for one well-known overpass, scaled to real structures by what differs.
 
 A band says what crews report of one bridge (common practice, from memory). Another bridge has the
-same band times a scale: each share of the work times how much more of its driver there is, and the
-fixed share times what its kind of closure takes. What falls outside is given the first reason that
-holds; `python tests/python/bands.py` prints the report.
+same band times a scale: each share of the work times how much more of its driver there is, and that
+of the closure by its kind. Travel and briefing are shared by the work, as the demo's job has it.
+What falls outside is given the first reason that holds; `python tests/python/bands.py` prints the
+report.
 """
 
 from __future__ import annotations
 
 import csv
+import gzip
 from collections import Counter
 from collections.abc import Callable
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import TYPE_CHECKING, Any
 
 import scupper as sc
@@ -35,8 +38,8 @@ DRIVERS: dict[str, Callable[[Any], float]] = {
     "gutters": lambda row: row["gutter_length_ft"],
     "drains": lambda row: row["drain_count"],
     "joints": lambda row: row["joint_length_ft"],
-    "underside": lambda row: row["girder_end_area_ft2"] + row["cap_area_ft2"] + row["seat_area_ft2"]
-    + row["back_wall_area_ft2"],
+    "underside": lambda row: row["girder_end_area_ft2"] + row["cap_area_ft2"]
+    + row["abutment_area_ft2"],
 }  # fmt: skip
 
 
@@ -72,16 +75,18 @@ def priced(inventory: sc.Inventory, job: sc.Job) -> pd.DataFrame:
 
 
 def scale_of(shares: dict[str, float], row: Any, yard: Any) -> float:
-    """How many times the yardstick's band holds of a structure."""
-    scale = shares.get("fixed", 0.0) * CLOSURES[row["closure"]]
-    return scale + sum(
-        share * DRIVERS[part](row) / DRIVERS[part](yard)
-        for part, share in shares.items()
-        if part != "fixed"
-    )
+    """How many times the yardstick's band holds of a structure: every share of the work times how
+    much more of its driver there is; a closure stands at least once, and anew for every shift."""
+    work = {part: share * DRIVERS[part](row) / DRIVERS[part](yard)
+            for part, share in shares.items() if part != "closure"}  # fmt: skip
+    closure = shares.get("closure", 0.0)
+    shifts = sum(work.values()) / (1.0 - closure)
+    return sum(work.values()) + closure * CLOSURES[row["closure"]] * max(shifts, 1.0)
 
 
-def reasons(row: Any, yard: Any, shares: dict[str, float], scale: float) -> list[str]:
+def reasons(
+    row: Any, yard: Any, shares: dict[str, float], scale: float, beyond: float
+) -> list[str]:
     """Why a structure may well lie outside a band scaled so, the most telling first."""
     deck = DRIVERS["deck"](row) / DRIVERS["deck"](yard)
     drains = shares.get("drains", 0.0) * DRIVERS["drains"](row) / DRIVERS["drains"](yard)
@@ -95,6 +100,7 @@ def reasons(row: Any, yard: Any, shares: dict[str, float], scale: float) -> list
         "large: refills, dump trips and closures grow with it": deck > 4,
         "closure with more people and vehicles than flaggers": row["closure"]
         not in ("one_lane_two_way", "none", "full_closure"),
+        "less than a quarter beyond the edge: the scale is no nearer": beyond < 1.25,
     }
     return [reason for reason, holds in said.items() if holds]
 
@@ -115,7 +121,8 @@ def compare(inventory: sc.Inventory, service: str, job: sc.Job) -> list[dict[str
             value = row[COLUMNS[figure]]
             low, high = scale * float(band["low"]), scale * float(band["high"])
             where = "low" if value < low else "high" if value > high else "inside"
-            why = reasons(row, yard, shares, scale) if where != "inside" else []
+            beyond = max(low / value, value / high)
+            why = reasons(row, yard, shares, scale, beyond) if where != "inside" else []
             found.append({"structure": row["structure_id"], "figure": figure, "value": value,
                           "low": low, "high": high, "where": where,
                           "why": why[0] if why else "no reason found"})  # fmt: skip
@@ -125,14 +132,20 @@ def compare(inventory: sc.Inventory, service: str, job: sc.Job) -> list[dict[str
 def with_posting(inventory: sc.Inventory, table: pd.DataFrame) -> pd.DataFrame:
     """Whether the weight of trucks is limited, by the record."""
     recorded = inventory.to_pandas().drop_duplicates("structure_id").set_index("structure_id")
-    signs = recorded["posting_status"].reindex(table["structure_id"])
+    signs = recorded["posting"].reindex(table["structure_id"])
     return table.assign(posted=[sign in ("P", "B") for sign in signs])
 
 
 def samples() -> sc.Inventory:
     """Real structures: every record of two small states, as published."""
-    folder = TESTS / "data" / "inventory"
-    return [s for name in ("AK19", "DC19") for s in sc.read_inventory(folder / f"{name}.txt.gz")]
+    found: list[sc.Structure] = []
+    with TemporaryDirectory() as folder:
+        for name in ("AK19", "DC19"):
+            packed = TESTS / "data" / "inventory" / f"{name}.txt.gz"
+            plain = Path(folder) / f"{name}.txt"
+            plain.write_bytes(gzip.decompress(packed.read_bytes()))
+            found += sc.read_inventory(plain)
+    return sc.inventory.gathered(found)
 
 
 def report() -> str:

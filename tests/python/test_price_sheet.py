@@ -36,7 +36,7 @@ def test_the_sheet_names_every_structure_and_what_is_not_in_it(contract: sc.Prog
         assert row["structure_id"] in page
     assert f"USD {contract.total:,.0f}" in page
     assert contract.guesses.iloc[0]["label"] in page
-    assert "overhead on direct cost</b> 0.12" in page
+    assert "overhead on direct cost</b> 12.0%" in page
     assert "no safety plan" in page
 
 
