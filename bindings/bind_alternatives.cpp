@@ -111,6 +111,7 @@ void add_amounts(Sheet& sheet) {
     sheet.add_criterion(3, dim::volume, "water.volume");
     sheet.add_criterion(4, dim::time, "hours.on_site");
     sheet.add_criterion(5, dim::none, "");
+    sheet.add_criterion(6, dim::money, "cost.total");
     sheet.add_number("dirt_left_low", dim::none, "",
                      [](const AlternativeRow& r) { return r.left_low; });
     sheet.add_number("dirt_left_high", dim::none, "",
@@ -132,6 +133,7 @@ Table compare(const Alternatives& all, const Structure& structure,
     add_amounts(sheet);
     sheet.add("reasons", [](const AlternativeRow& r) { return py::cast(r.reasons); });
     sheet.add("doubts", [](const AlternativeRow& r) { return py::cast(r.doubts); });
+    sheet.add("not_figured", [](const AlternativeRow& r) { return py::cast(r.not_figured); });
     sheet.add("no_price", [](const AlternativeRow& r) { return text(r.no_price); });
     sheet.add("why", [](const AlternativeRow& r) { return text(r.why); });
     sheet.add("note", [&](const AlternativeRow& r) { return text(sheet.of(r).note); });

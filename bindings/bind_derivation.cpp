@@ -3,6 +3,7 @@
 #include "docstrings.hpp"
 #include "shown_derivation.hpp"
 
+#include <optional>
 #include <pybind11/stl.h>
 
 namespace scupper::python {
@@ -57,7 +58,15 @@ Columns to_dict(const ShownDerivation& d) {
 }
 
 py::str as_text(const ShownDerivation& d) {
-    return text(d.derivation.text(d.show.writer()));
+    return text(d.derivation.text(d.show.writer(), d.depth));
+}
+
+py::str text_to(const ShownDerivation& d, std::optional<std::size_t> depth) {
+    return text(d.derivation.text(d.show.writer(), depth.value_or(every_level)));
+}
+
+py::str html_to(const ShownDerivation& d, std::optional<std::size_t> depth) {
+    return text(d.derivation.html(d.show.writer(), depth.value_or(every_level)));
 }
 
 } // namespace
@@ -66,10 +75,13 @@ void bind_derivation(py::module_& m) {
     py::class_<ShownDerivation>(m, "Derivation", doc("Derivation"))
         .def("to_dict", &to_dict,
              "The steps, the figure first; parts are positions in the list of steps.")
+        .def("text", &text_to, doc("Derivation::text"), py::arg("depth") = py::none())
+        .def("html", &html_to, doc("Derivation::html"), py::arg("depth") = py::none())
         .def("__str__", &as_text)
         .def("__repr__", &as_text)
-        .def("_repr_html_",
-             [](const ShownDerivation& d) { return text(d.derivation.html(d.show.writer())); });
+        .def("_repr_html_", [](const ShownDerivation& d) {
+            return text(d.derivation.html(d.show.writer(), d.depth));
+        });
 }
 
 } // namespace scupper::python

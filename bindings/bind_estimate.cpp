@@ -5,6 +5,7 @@
 #include "ranged_figures.hpp"
 #include "shown_derivation.hpp"
 
+#include <optional>
 #include <pybind11/stl.h>
 
 namespace scupper::python {
@@ -83,9 +84,18 @@ std::vector<std::string> active_methods(const Estimate& e) {
     return names;
 }
 
-ShownDerivation explain(const Estimate& e, const std::string& key) {
+std::vector<std::pair<std::string, closure::Plan>> stage_plans(const Estimate& e) {
+    std::vector<std::pair<std::string, closure::Plan>> plans;
+    for (estimate::StagePlan& p : estimate::closure_plans(e)) {
+        plans.emplace_back(std::move(p.stage), std::move(p.plan));
+    }
+    return plans;
+}
+
+ShownDerivation explain(const Estimate& e, const std::string& key,
+                        std::optional<std::size_t> depth) {
     const py::gil_scoped_release free;
-    return {estimate::explain(e, key), Show(e.plan->job)};
+    return {estimate::explain(e, key), Show(e.plan->job), depth.value_or(every_level)};
 }
 
 std::vector<RangedFigure> draw(const Estimate& e, std::size_t draws, std::uint64_t seed) {
@@ -192,7 +202,7 @@ void bind_estimate(py::module_& m) {
         .def("text", &figure_text, "A figure as text in the job's units.", arg("key"))
         .def("figures", &figure_columns, "Columns of every figure, in the job's units.")
         .def("cost_lines", &line_columns, doc("estimate::cost_lines"))
-        .def("explain", &explain, doc("estimate::explain"), arg("key"))
+        .def("explain", &explain, doc("estimate::explain"), arg("key"), arg("depth") = py::none())
         .def("ranges", &range_columns, doc("estimate::ranges"), arg("draws"), arg("seed"))
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))
         .def("methods", &active_methods, "Methods whose nozzle runs at this structure.")
@@ -201,6 +211,7 @@ void bind_estimate(py::module_& m) {
         .def(
             "closure_plan", [](const Estimate& e) { return estimate::closure_plan(e); },
             doc("estimate::closure_plan"))
+        .def("closure_plans", &stage_plans, doc("estimate::closure_plans"))
         .def("posting_warnings", &estimate::posting_warnings, doc("estimate::posting_warnings"))
         .def("untold", &untold_rows, doc("estimate::untold_quantities"));
     m.def("estimate", &price, doc("estimate::estimate"), arg("structure"), arg("plan"));

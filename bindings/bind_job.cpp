@@ -122,6 +122,7 @@ void bind_job(py::module_& m) {
         .def("with_input", &json::with_input, doc("json::with_input"), arg("key"), arg("value"))
         .def("with_override", &json::with_override, doc("json::with_override"), arg("structure"),
              arg("key"), arg("value"))
+        .def("with_means", &with_means, doc("with_means"))
         .def("without_hose_values", &without_hose_values, doc("clear_hose_values"))
         .def("without_build_up_values", &without_build_up_values, doc("clear_build_up_values"))
         .def("with_survey", &survey, doc("json::with_survey"), arg("place"), arg("headers"),

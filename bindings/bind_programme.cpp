@@ -3,7 +3,7 @@
 #include "docstrings.hpp"
 #include "plan_handle.hpp"
 #include "progress.hpp"
-#include "ranged_figures.hpp"
+#include "scupper/estimate.hpp"
 #include "scupper/inventory.hpp"
 
 #include <pybind11/stl.h>
@@ -22,17 +22,101 @@ Programme price_all(const inventory::Inventory& inv, const PlanHandle& plan, uns
     return estimate::estimate_all(inv.structures, plan.plan, threads, watcher(progress));
 }
 
-std::vector<estimate::RangedFigure> draw_all(const Programme& p, const inventory::Inventory& inv,
-                                             const estimate::DrawSettings& settings,
-                                             unsigned threads, const py::object& progress) {
+std::vector<std::vector<double>> draw_all(const Programme& p, const inventory::Inventory& inv,
+                                          const estimate::DrawSettings& settings, unsigned threads,
+                                          const py::object& progress) {
     const py::gil_scoped_release free;
-    return estimate::total_ranges(p, inv.structures, settings, threads, watcher(progress));
+    return estimate::total_samples(p, inv.structures, settings, threads, watcher(progress));
 }
 
+/// Key, label, unit and value of every total, then its quantiles, then their standard errors.
+class QuantileTable {
+  public:
+    QuantileTable(const Programme& p, const std::vector<std::vector<double>>& samples)
+        : p_(p), samples_(samples), show_(p.plan->job) {}
+
+    Columns totals() const {
+        Columns columns;
+        columns["key"] = texts(p_.keys, [](const std::string& key) { return key; });
+        columns["label"] = texts(p_.keys, [&](const std::string& key) { return field(key).label; });
+        columns["unit"] = texts(p_.keys, [&](const std::string& key) {
+            return show_.unit(field(key).dimension, key).name;
+        });
+        columns["value"] = shown(p_.totals);
+        return columns;
+    }
+    std::vector<double> quantiles(double u) const {
+        return shown(
+            each([u](const auto& sample) { return estimate::sorted_quantile(sample, u); }));
+    }
+    std::vector<double> errors(double u) const {
+        return shown(each([u](const auto& sample) { return estimate::quantile_error(sample, u); }));
+    }
+
+  private:
+    const LayoutField& field(const std::string& key) const {
+        return p_.plan->figures.fields()[estimate::figure_place_of(*p_.plan, key)];
+    }
+    template <class Get>
+    std::vector<double> each(Get get) const {
+        std::vector<double> values;
+        for (const std::vector<double>& sample : samples_) {
+            values.push_back(get(sample));
+        }
+        return values;
+    }
+    std::vector<double> shown(const std::vector<double>& si) const {
+        std::vector<double> values;
+        for (std::size_t i = 0; i < si.size(); ++i) {
+            values.push_back(show_.number(si[i], field(p_.keys[i]).dimension, p_.keys[i]));
+        }
+        return values;
+    }
+
+    const Programme& p_;
+    const std::vector<std::vector<double>>& samples_;
+    Show show_;
+};
+
 Columns range_columns(const Programme& p, const inventory::Inventory& inv, std::size_t draws,
-                      std::uint64_t seed, unsigned threads, const py::object& progress) {
-    const estimate::DrawSettings settings{.seed = seed, .draws = draws};
-    return ranged_columns(draw_all(p, inv, settings, threads, progress), *p.plan);
+                      std::uint64_t seed, unsigned threads, const std::vector<double>& quantiles,
+                      const py::object& progress) {
+    const auto samples = draw_all(p, inv, {.seed = seed, .draws = draws}, threads, progress);
+    const QuantileTable table(p, samples);
+    Columns columns = table.totals();
+    py::list values;
+    py::list errors;
+    for (const double u : quantiles) {
+        values.append(table.quantiles(u));
+        errors.append(table.errors(u));
+    }
+    columns["quantiles"] = values;
+    columns["errors"] = errors;
+    return columns;
+}
+
+std::vector<estimate::ProgrammeGuess> guesses_of(const Programme& p,
+                                                 const inventory::Inventory& inv, unsigned threads,
+                                                 const py::object& progress) {
+    const py::gil_scoped_release free;
+    return estimate::programme_guesses(p, inv.structures, threads, watcher(progress));
+}
+
+Columns guess_columns(const Programme& p, const inventory::Inventory& inv, unsigned threads,
+                      const py::object& progress) {
+    using estimate::ProgrammeGuess;
+    const auto found = guesses_of(p, inv, threads, progress);
+    Columns columns;
+    columns["key"] = texts(found, [](const ProgrammeGuess& g) { return g.key; });
+    columns["label"] = texts(found, [](const ProgrammeGuess& g) { return g.label; });
+    columns["structures"] =
+        numbers<std::size_t>(found, [](const ProgrammeGuess& g) { return g.structures; });
+    columns["worth"] = numbers<double>(found, [](const ProgrammeGuess& g) { return g.worth; });
+    columns["total_at_low"] =
+        numbers<double>(found, [](const ProgrammeGuess& g) { return g.at_low; });
+    columns["total_at_high"] =
+        numbers<double>(found, [](const ProgrammeGuess& g) { return g.at_high; });
+    return columns;
 }
 
 /// Key and unit of every column.
@@ -90,8 +174,11 @@ void bind_programme(py::module_& m) {
                 return py::typing::List<py::str>(texts(p.closures, closure::kind_name));
             },
             "How the road is closed at each priced structure: a word of the closure kinds.")
-        .def("ranges", &range_columns, doc("estimate::total_ranges"), arg("inventory"),
-             arg("draws"), arg("seed"), arg("threads"), arg("progress").none(true))
+        .def("ranges", &range_columns, doc("estimate::total_samples"), arg("inventory"),
+             arg("draws"), arg("seed"), arg("threads"), arg("quantiles"),
+             arg("progress").none(true))
+        .def("guesses", &guess_columns, doc("estimate::programme_guesses"), arg("inventory"),
+             arg("threads"), arg("progress").none(true))
         .def("unpriced", &unpriced_columns, doc("estimate::Unpriced"));
     m.def("estimate_all", &price_all, doc("estimate::estimate_all"), arg("inventory"), arg("plan"),
           arg("threads"), arg("progress").none(true));

@@ -107,6 +107,10 @@ void bind_road_users(py::module_& m) {
             doc("estimate::RoadUsers::window"))
         .def_readonly("start", &RoadUsers::start, doc("estimate::RoadUsers::start"))
         .def_readonly("queue", &RoadUsers::queue, doc("estimate::RoadUsers::queue"))
+        .def_readonly("stage", &RoadUsers::stage, doc("estimate::RoadUsers::stage"))
+        .def_readonly("stages", &RoadUsers::stages, doc("estimate::RoadUsers::stages"))
+        .def_readonly("not_figured", &RoadUsers::not_figured,
+                      doc("estimate::RoadUsers::not_figured"))
         .def_readonly("cautions", &RoadUsers::cautions, doc("estimate::RoadUsers::cautions"));
     m.def("road_users", &road_users, doc("estimate::road_users"), arg("estimate"));
     m.def("closure_effort", &effort_columns, doc("estimate::closure_effort"), arg("estimate"));

@@ -28,6 +28,7 @@ _COLUMNS = {
     "water": "water",
     "closure": "closed",
     "dirt_left": "dirt left",
+    "road_users": "road users",
     "score": "score",
 }
 
@@ -71,6 +72,7 @@ def _shown(row: Row, columns: dict[str, tuple[str, str]]) -> Row:
         "against": list(row["reasons"]),
         "doubts": list(row["doubts"]),
         "no_price": row["no_price"],
+        "not_figured": list(row["not_figured"]),
         "why": row["why"],
         "note": row["note"],
         "source": row["source"],
@@ -87,7 +89,7 @@ def _figure(row: Row, stem: str, column: str) -> str:
     value = row[column]
     if value != value:  # no price, or nothing to compare by
         return "–"
-    if stem == "cost":
+    if stem in ("cost", "road_users"):
         return money(value)
     if stem == "dirt_left":
         low, high = row["dirt_left_low"], row["dirt_left_high"]
@@ -104,6 +106,8 @@ def _remarks(row: Row) -> Iterator[tuple[str, str]]:
         yield "no price", row["no_price"]
     for text in row["doubts"]:
         yield "mind", text
+    for text in row["not_figured"]:
+        yield "road users", text
 
 
 def table_text(alternatives: Alternatives) -> str:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from importlib.util import find_spec
 from typing import TYPE_CHECKING, Any
 
@@ -50,8 +50,8 @@ def report(programme: Programme, progress: Progress) -> str:
     )
 
 
-def structures(programme: Programme) -> pd.DataFrame:
-    """The priced structures, the dearest first: names, closure, length, main figures by key."""
+def structures(programme: Programme, figures: Iterable[str] = tuple(_FIGURES)) -> pd.DataFrame:
+    """The priced structures, the dearest first: names, closure, length, figures by key."""
     inventory, units = programme.inventory, programme.job.units
     names = ("structure_id", "carries", "crosses")
     recorded = inventory._core.recorded({*names, "length_m"})
@@ -64,7 +64,7 @@ def structures(programme: Programme) -> pd.DataFrame:
     columns["length"] = [float(lengths[i]) for i in rows]
     values = programme._core.table()
     for i, (key, unit) in enumerate(programme._core.columns(units)):
-        if key in _FIGURES:
+        if key in set(figures):
             columns[key] = _core.from_si(values[:, i], unit)
     return frame(columns).sort_values("cost.total", ascending=False, kind="stable")
 

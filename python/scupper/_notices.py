@@ -15,11 +15,16 @@ if TYPE_CHECKING:
 def warnings_of(estimate: Estimate) -> list[str]:
     """The bridge's weight posting; what lies around and is not priced; quantities no record tells,
     and how the price moves with them; a nozzle that pushes hard; washing that is refused because no
-    water may be used."""
+    water may be used; road users whose cost cannot be figured."""
     posting = estimate._core.posting_warnings()
     jets = [*_shortfalls(estimate), *_too_strong(estimate), *_reaction(estimate)]
     around = _core.unpriced_surroundings(estimate._core)
-    return [*posting, *around, *_untold(estimate), *jets, *_refused(estimate)]
+    return [*posting, *around, *_untold(estimate), *jets, *_refused(estimate), *_users(estimate)]
+
+
+def _users(estimate: Estimate) -> Iterator[str]:
+    for text in estimate.road_users.not_figured:
+        yield f"road users: {text[0].lower()}{text[1:]}"
 
 
 def _shortfalls(estimate: Estimate) -> Iterator[str]:

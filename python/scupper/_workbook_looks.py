@@ -43,7 +43,12 @@ class Table:
     NUMBERS = ("value", "SI value", "as priced", "P5", "P95", "amount", "raised", "changed")
 
     def __init__(
-        self, sheet: Worksheet, looks: Looks, title: str, columns: Mapping[str, float]
+        self,
+        sheet: Worksheet,
+        looks: Looks,
+        title: str,
+        columns: Mapping[str, float],
+        numbers: Sequence[str] = NUMBERS,
     ) -> None:
         self._sheet = sheet
         self._looks = looks
@@ -51,7 +56,7 @@ class Table:
         sheet.write_string(0, 0, title, looks.title)
         for column, (name, width) in enumerate(columns.items()):
             sheet.set_column(column, column, width)
-            look = looks.number_header if name in self.NUMBERS else looks.header
+            look = looks.number_header if name in numbers else looks.header
             sheet.write_string(self.HEADER_ROW, column, name, look)
         sheet.freeze_panes(self.FIRST_ROW, 1)
         sheet.set_landscape()

@@ -41,8 +41,9 @@ class Alternatives:
         structure_id; question (``"deck"``, ``"underside"``, ``"closure"``), alternative,
         recommended, feasible, current (the job works so), in_scope; cost, labour-hours, hours on
         site (elapsed), shifts, water, hours of closure, share of the dirt left with its range and
-        mass, units in the names; score (1 is the mean of those that can be done; the least is
-        recommended); reasons against, doubts, no_price, why, note, source.
+        mass, road-user cost, units in the names; score (1 is the mean of those that can be done;
+        the least is recommended); reasons against, doubts, not_figured (what the road-user cost
+        lacks), no_price, why, note, source.
         """
         import pandas as pd
 
@@ -113,8 +114,9 @@ def alternatives(
         add to them.
     weights
         How much each criterion counts: ``"cost"``, ``"labour"``, ``"elapsed"``, ``"water"``,
-        ``"closure"``, ``"dirt_left"``. One left out counts nothing; None: half the cost, a quarter
-        the hours of closure, a quarter the dirt that is left.
+        ``"closure"``, ``"dirt_left"``, ``"road_users"``. One left out counts nothing, and so does
+        one that cannot be figured; None: half the cost, a quarter the dirt that is left, an eighth
+        the hours of closure and an eighth the money of those who drive past or round.
 
     Returns
     -------

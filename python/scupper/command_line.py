@@ -105,6 +105,10 @@ def _add_explain(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     _add_job(command)
     command.add_argument("structure", metavar="ID", help='structure number, or "state:number"')
     command.add_argument("key", metavar="KEY", help='as "water", "cost.total", "drain_count"')
+    command.add_argument(
+        "--depth", type=int, metavar="N", default=2, help="levels below the figure"
+    )
+    command.add_argument("--whole", action="store_true", help="every level, down to the inputs")
     command.set_defaults(run=_explain)
 
 
@@ -242,7 +246,8 @@ def _priced(options: argparse.Namespace) -> Estimate:
 
 
 def _explain(options: argparse.Namespace) -> None:
-    print(_priced(options).explain(options.key))
+    depth = None if options.whole else options.depth
+    print(_priced(options).explain(options.key, depth))
 
 
 def _template_job(options: argparse.Namespace) -> None:

@@ -137,20 +137,24 @@ class Estimate:
         """Flow, pressure and reaction at the nozzle of every method at work."""
         return {method: Nozzle(self, method) for method in self._core.methods()}
 
-    def explain(self, key: str) -> Derivation:
-        """How a figure came about, down to the inputs, in the job's units.
+    def explain(self, key: str, depth: int | None = 2) -> Derivation:
+        """How a figure came about, in the job's units.
 
         Parameters
         ----------
         key
             As for `figure`.
+        depth
+            How many levels below the figure are shown at first; a last line says what is folded.
+            None for all of them, down to the inputs.
 
         Returns
         -------
         Derivation
-            ``str()``, HTML in a notebook, ``.to_dict()``.
+            ``str()``, HTML in a notebook that unfolds, ``.text(depth)``, ``.html(depth)``,
+            ``.to_dict()``; the last three whole unless a depth is given.
         """
-        return self._core.explain(key)
+        return self._core.explain(key, depth)
 
     @cached_property
     def assumptions(self) -> pd.DataFrame:
@@ -203,6 +207,8 @@ class Estimate:
     def closure_plan(self) -> ClosurePlan:
         """Signs, tapers, buffer and devices of the closure, laid out from record and ``road.*``.
 
+        Where the work has several stages, of the first that has a closure: see `closure_plans`.
+
         Raises
         ------
         InputError
@@ -211,9 +217,15 @@ class Estimate:
         return ClosurePlan(self._core.closure_plan())
 
     @cached_property
+    def closure_plans(self) -> dict[str, ClosurePlan]:
+        """The same of every stage that has a closure, by its name; ``""`` where there is one."""
+        return {stage: ClosurePlan(plan) for stage, plan in self._core.closure_plans()}
+
+    @cached_property
     def road_users(self) -> RoadUsers:
-        """When the road may be closed, and what its closure costs those who drive past: queue,
-        delay, road-user cost. It stands beside the price and is no part of it."""
+        """When the road may be closed, and what its closures cost those who drive past: queue,
+        delay, road-user cost, the total over every stage. It stands beside the price and is no
+        part of it; what cannot be figured is among `warnings`."""
         return RoadUsers(_core.road_users(self._core), self.currency)
 
     @cached_property
@@ -420,6 +432,6 @@ def estimate(structure: Structure, job: Job) -> Estimate:
     return Estimate(_core.estimate(structure, job.plan), job)
 
 
-def explain(priced: Estimate, key: str) -> Derivation:
-    """How a figure of an estimate came about: the same as ``priced.explain(key)``."""
-    return priced.explain(key)
+def explain(priced: Estimate, key: str, depth: int | None = 2) -> Derivation:
+    """How a figure of an estimate came about: the same as ``priced.explain(key, depth)``."""
+    return priced.explain(key, depth)

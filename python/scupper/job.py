@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import re
 from collections.abc import Mapping
 from functools import cached_property
 from pathlib import Path
@@ -102,7 +103,9 @@ class Job:
         ----------
         changes
             Keys of the job document (``units``, ``sharing``, ``closure``, ``service``, ...), each
-            replaced whole, or keys of the input schema: ``{"nozzle.bore": "7/8 in"}``.
+            replaced whole, or keys of the input schema: ``{"nozzle.bore": "7/8 in"}``. ``ways`` and
+            ``closure`` bring the machines, people and charges that the job's alternative of the
+            same choice brings (see `alternatives`).
         **more
             The same by keyword: ``units="metric"``, ``drains=6``.
 
@@ -124,6 +127,7 @@ class Job:
             before = core.without_hose_values() if "hoses" in words else core
             before = before.without_build_up_values() if "build_up" in words else before
             core = Job.from_dict(Job(before).to_dict() | words)._core
+            core = core.with_means() if {"ways", "closure"} & set(words) else core
         for key, value in everything.items():
             if key not in words:
                 core = core.with_input(key, json.dumps(_plain(value, key)))
@@ -237,8 +241,9 @@ def _with_book(text: str, folder: Path) -> str:
         return text
     from scupper.rates import RateBook
 
-    document["rates"] = RateBook.from_file(folder / document["rates"]).to_dict("si")
-    return json.dumps(document)
+    book = json.dumps(RateBook.from_file(folder / document["rates"]).to_dict("si"))
+    named = re.compile(r'("rates"\s*:\s*)"(?:[^"\\]|\\.)*"')
+    return named.sub(lambda found: found[1] + book, text, count=1)  # every line stays where it is
 
 
 def _plain(value: Any, path: str) -> Any:

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
 from functools import cached_property
+from math import nan
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
@@ -13,14 +14,18 @@ from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._progress import Progress, told
 from scupper._stamp import stamp
-from scupper.errors import UnknownNameError
+from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
 
 if TYPE_CHECKING:
     import pandas as pd
 
+    from scupper.estimating import Estimate
     from scupper.job import Job
 
+#: Columns of `Programme.shortfalls`.
+_SHORT = ["structure_id", "method", "flow", "pressure", "least_flow", "least_pressure", "remedy",
+          "cost", "change"]  # fmt: skip
 #: Column names of figures whose key would read badly; the others are key and unit.
 _STEMS = {
     "water.volume": "water",
@@ -132,6 +137,7 @@ class Programme:
         seed: int = 1,
         threads: int | None = None,
         progress: Progress = False,
+        quantiles: Sequence[float] = (0.05, 0.5, 0.95),
     ) -> pd.DataFrame:
         """The totals with the range that draws of all uncertain inputs give them.
 
@@ -148,21 +154,108 @@ class Programme:
             How many; None for as many as the machine has.
         progress
             As for `estimate_all`.
+        quantiles
+            Chances that the total is no more than the figure, each 0 to 1: ``[0.5, 0.8]``.
 
         Returns
         -------
         pandas.DataFrame
-            By key: label, unit, value, P5, P50, P95, in the job's units. NaN where a draw leaves a
-            structure without a number.
+            By key: label, unit, value, the quantiles as ``P5``, ``P50``, ``P95``, then how far
+            those of other draws would probably lie from them as ``P5_error``, ... (standard error;
+            four times the draws halve it), in the job's units. NaN where a draw leaves a structure
+            without a number.
 
         Raises
         ------
+        InputError
+            Where a quantile is not 0 to 1, or there is no draw.
         Interrupted
             Where `progress` returns False.
         """
+        _check_draws(draws, quantiles)
         with told(progress, "drawing") as watch:
-            rows = self._core.ranges(self.inventory._core, draws, seed, threads or 0, watch)
+            rows: dict[str, Any] = dict(self._core.ranges(
+                self.inventory._core, draws, seed, threads or 0, list(quantiles), watch
+            ))  # fmt: skip
+        values, errors = rows.pop("quantiles"), rows.pop("errors")
+        names = [f"P{100 * u:g}" for u in quantiles]
+        rows |= dict(zip(names, values, strict=True))
+        rows |= dict(zip((f"{name}_error" for name in names), errors, strict=True))
         return frame(rows).set_index("key")
+
+    def quantile(
+        self, p: float, key: str = "cost.total", draws: int = 2048, seed: int = 1
+    ) -> float:
+        """What a total stays within at some chance, as ``quantile(0.8)`` for 80 % confidence.
+
+        Parameters
+        ----------
+        p
+            The chance, 0 to 1.
+        key
+            A figure, as for `total_of`.
+        draws, seed
+            As for `ranges`, which also says the standard error.
+
+        Returns
+        -------
+        float
+            In the job's units.
+        """
+        self.total_of(key)  # an unknown key names the nearest
+        row: Any = self.ranges(draws, seed, quantiles=[p]).loc[key]
+        return float(row.iloc[3])
+
+    @cached_property
+    def guesses(self) -> pd.DataFrame:
+        """Every guess by what it moves the total, the dearest first.
+
+        key, label, structures (at how many it moves the price), worth, total_at_low and
+        total_at_high in `currency`: that input alone at its low and at its high at all of them. NaN
+        where a limit leaves a structure without a price.
+        """
+        with told(False, "guessing") as watch:
+            return frame(self._core.guesses(self.inventory._core, 0, watch))
+
+    @cached_property
+    def shortfalls(self) -> pd.DataFrame:
+        """Structures where a nozzle falls short of what cleans, with the cheapest remedy.
+
+        structure_id, method, flow and pressure at the tip, least_flow, least_pressure, remedy
+        (empty where no single change mends it), cost with it and change in `currency`; the greatest
+        change first. Hire or purchase of a hose or pump is not in it.
+        """
+        rows = [row for one in self.estimates() for row in _falls_short(one)]
+        table = frame({name: [row[name] for row in rows] for name in _SHORT})
+        return table.sort_values("change", ascending=False, kind="stable", ignore_index=True)
+
+    def estimates(self) -> Iterator[Estimate]:
+        """The priced structures one by one, each as an estimate of its own."""
+        from scupper.estimating import estimate
+
+        for row in self._core.priced().tolist():
+            yield estimate(self.inventory[row], self.job)
+
+    def price_sheet(self) -> str:
+        """The price of a contract as HTML that prints: by structure with totals, terms, the dearest
+        guesses, nozzles that fall short, cautions, what has no price."""
+        from scupper._price_sheet import price_sheet
+
+        return price_sheet(self)
+
+    def save_price_sheet(self, path: str | os.PathLike[str]) -> None:
+        """Writes the price sheet whole, or not at all."""
+        write_whole(path, self.price_sheet())
+
+    def save_price_workbook(self, path: str | os.PathLike[str]) -> None:
+        """Writes the price sheet as a workbook (.xlsx) whose sums are live, whole or not at all.
+
+        Sheets: Prices (a row a structure), Unit costs (by component, over all structures), Guesses,
+        Shortfalls, Terms, No price.
+        """
+        from scupper._price_workbook import price_workbook
+
+        write_whole(path, price_workbook(self))
 
     @cached_property
     def counts(self) -> dict[str, int]:
@@ -197,6 +290,21 @@ class Programme:
 
     def _repr_html_(self) -> str:
         return _report.html(_report.programme_lines(self))
+
+
+def _check_draws(draws: int, quantiles: Sequence[float]) -> None:
+    if draws < 1:
+        raise InputError("programme.draws", "draws", str(draws), "at least 1")
+    for u in quantiles:
+        if not 0 <= u <= 1:
+            raise InputError("programme.quantile", "quantiles", str(u), "0 to 1")
+
+
+def _falls_short(one: Estimate) -> Iterator[dict[str, Any]]:
+    for short in one._shortfalls:
+        what, _, _, total = short["remedies"][0] if short["remedies"] else ("", "", "", nan)
+        yield {**short, "structure_id": one.structure.id, "remedy": what, "cost": total,
+               "change": total - one.cost.total}  # fmt: skip
 
 
 def _column_name(key: str, unit: str, currency: str) -> str:

@@ -19,8 +19,13 @@ if TYPE_CHECKING:
 class RoadUsers:
     """When the road may be closed, and what one closure of the visit costs its traffic.
 
+    With several stages the figures of one closure are those of the first stage that has one, and
+    `total` is the sum over `stages`.
+
     Attributes
     ----------
+    stage : str
+        Name of the stage; empty where there is one for all.
     kind : str
         How the road is narrowed or closed.
     known : bool
@@ -42,7 +47,11 @@ class RoadUsers:
     queue_delay, slow_delay : pint.Quantity
         Vehicles times the time lost in the queue, and by slower driving and taking turns.
     per_hour, per_closure, total : float
-        Road-user cost while a closure stands, of one, and of all; NaN without a value of time.
+        Road-user cost while a closure stands, of one, and of all; NaN where it cannot be figured.
+    stages : list of RoadUsers
+        Every stage with a closure, with its own total.
+    not_figured : list of str
+        What no record or job tells, so that the total is not known. It is among the warnings.
     cautions : list of str
         What these figures rest on.
     """
@@ -50,6 +59,7 @@ class RoadUsers:
     def __init__(self, core: _core.RoadUsers, currency: str) -> None:
         self._core = core
         self.currency = currency
+        self.stage: str = core.stage
         self.kind: str = core.kind
         self.known: bool = core.known
         self.open: Quantity = in_pint(core.open, "each/s")
@@ -66,6 +76,8 @@ class RoadUsers:
         self.per_closure: float = core.per_closure
         self.total: float = core.total
         self.cautions: list[str] = core.cautions
+        self.not_figured: list[str] = core.not_figured
+        self.stages = [RoadUsers(stage, currency) for stage in core.stages]
 
     @cached_property
     def hours(self) -> pd.DataFrame:
@@ -97,6 +109,8 @@ class RoadUsers:
                       "vehicle-hours a closure"),
             ("road-user cost", f"{self.currency} {self.per_hour:,.0f} an hour, "
                                f"{self.per_closure:,.0f} a closure, {self.total:,.0f} in all"),
+            *((f"  {_named(stage)}", f"{self.currency} {stage.total:,.0f}")
+              for stage in self.stages if len(self.stages) > 1),
             *(("caution", caution) for caution in self.cautions),
         ]  # fmt: skip
 
@@ -105,6 +119,10 @@ class RoadUsers:
 
     def _repr_html_(self) -> str:
         return _report.html(self._lines())
+
+
+def _named(stage: RoadUsers) -> str:
+    return f"{stage.stage}, {stage.kind}".replace("_", " ").removeprefix(", ")
 
 
 def effort(core: _core.Estimate) -> pd.DataFrame:

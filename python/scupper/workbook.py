@@ -15,6 +15,7 @@ from xlsxwriter.utility import xl_range
 from xlsxwriter.worksheet import Worksheet
 
 from scupper import _core
+from scupper._price_workbook import write_unit_costs
 from scupper._workbook_looks import Looks, Table
 
 if TYPE_CHECKING:
@@ -36,7 +37,8 @@ _GOVERN = (
 
 
 def workbook_bytes(estimate: Estimate) -> bytes:
-    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Cautions and Checks."""
+    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Unit costs, Cautions and
+    Checks."""
     file = BytesIO()
     book = xlsxwriter.Workbook(
         file,
@@ -64,13 +66,16 @@ class _Writer:
         self._workings = {cell: row for row, cell in enumerate(workings, Table.FIRST_ROW)}
 
     def write(self) -> None:
-        names = ("Summary", "Inputs", "Workings", "Cost lines", "Cautions", "Checks")
+        names = ("Summary", "Inputs", "Workings", "Cost lines", "Unit costs", "Cautions", "Checks")
         sheets = {name: self._book.add_worksheet(name) for name in names}
         self._write_inputs(sheets["Inputs"])
         checks = self._write_workings(sheets["Workings"])
         checks += [(label, self._formula(f)) for label, f in self._source["checks"]]
         status = self._write_checks(sheets["Checks"], checks)
-        self._write_lines(sheets["Cost lines"])
+        as_priced = self._write_lines(sheets["Cost lines"])
+        write_unit_costs(sheets["Unit costs"], self._looks, self._estimate.unit_costs,
+                         self._estimate.currency, "blank while the total is not as priced",
+                         as_priced)  # fmt: skip
         self._write_cautions(sheets["Cautions"])
         self._write_summary(sheets["Summary"], status)
 
@@ -167,7 +172,8 @@ class _Writer:
         says = f'"price again: "&INDEX(Checks!{labels},MATCH(1,Checks!{raised},0))'
         return f'=IF({RAISED}>0,IFERROR({says},"price again"),"valid")'
 
-    def _write_lines(self, sheet: Worksheet) -> None:
+    def _write_lines(self, sheet: Worksheet) -> str:
+        """Every line and their total; gives the condition that the total is as it was priced."""
         currency = self._estimate.currency
         table = Table(sheet, self._looks, f"Cost lines, {currency}",
                       {"component": 20, "operation": 24, "resource": 24, "amount": 16})  # fmt: skip
@@ -180,6 +186,9 @@ class _Writer:
         table.row(last, ["total of the lines"])
         total = f'=IF({RAISED}>0,"",SUM(D{Table.FIRST_ROW + 1}:D{last}))'
         sheet.write_formula(last, 3, total, self._looks.total, self._estimate.cost.total)
+        priced = self._estimate.cost.total
+        at = f"'Cost lines'!$D${last + 1}"
+        return f"IF(ISNUMBER({at}),ABS({at}-{priced!r})<0.005,FALSE)"
 
     def _write_cautions(self, sheet: Worksheet) -> None:
         table = Table(sheet, self._looks, _GOVERN, {"caution": 100, "source": 60})

@@ -148,3 +148,36 @@ def test_words_about_a_site_are_for_that_site(county: sc.Inventory, job: sc.Job)
     )
     with pytest.raises(sc.UnknownNameError, match="nesting"):
         job.replace(site={"TC-0001": ["nestling"]})
+
+
+def test_ways_bring_their_machines_as_the_alternative_does(
+    county: sc.Inventory, job: sc.Job
+) -> None:
+    broom = job.replace(ways={"deck_top": "broom", "gutter": "broom"})
+    assert {"power_broom", "street_sweeper"} <= {e["name"] for e in broom.to_dict()["equipment"]}
+    table = sc.alternatives(county["TC-0001"], job).table.set_index("alternative")
+    compared = sc.scenarios(county["TC-0001"], {"now": job, "broom": broom})
+    assert compared.loc["cost_total_usd", "broom"] == pytest.approx(
+        table.loc["broom_and_pick_up", "cost_USD"], rel=1e-12
+    )
+    closed = job.replace(closure="full_closure")
+    assert "detour_signs" in {c["name"] for c in closed.to_dict()["charges"]}
+    assert sc.estimate(county["TC-0001"], closed).cost.total == pytest.approx(
+        table.loc["full_closure_with_detour", "cost_USD"], rel=1e-12
+    )
+
+
+def test_a_detour_costs_road_users_in_the_choice(county: sc.Inventory, job: sc.Job) -> None:
+    table = sc.alternatives(county["TC-0001"], job).table.set_index("alternative")
+    closed = sc.estimate(county["TC-0001"], job.replace(closure="full_closure")).road_users
+    now = sc.estimate(county["TC-0001"], job).road_users
+    assert table.loc["full_closure_with_detour", "road_users_USD"] == pytest.approx(closed.total)
+    assert table.loc["closure_of_the_job", "road_users_USD"] == pytest.approx(now.total)
+    unpriced = job.to_dict()
+    unpriced["inputs"] = {key: value for key, value in unpriced["inputs"].items()
+                          if not key.endswith("_time_value")}  # fmt: skip
+    without = sc.alternatives(county["TC-0001"], sc.Job.from_dict(unpriced))
+    row = without.table.set_index("alternative").loc["full_closure_with_detour"]
+    assert math.isnan(row["road_users_USD"])
+    assert any("No value of time" in text for text in row["not_figured"])
+    assert "road users: No value of time" in repr(without)

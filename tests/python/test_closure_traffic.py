@@ -184,3 +184,37 @@ def test_what_setting_up_takes_by_people(county: sc.Inventory, job: sc.Job) -> N
     assert set(effort["step"]) == {"closure_set_up", "closure_change_sides", "closure_removal"}
     assert set(effort["people"]) == {"wash_crew", "flagger"}
     assert list(effort["labour_h"]) == pytest.approx(list(effort["number"] * effort["time_h"]))
+
+
+STAGES = [
+    {"name": "deck", "closure": "one_lane_two_way", "parties": [
+        {"name": "deck_party", "work": ["deck_top", "sidewalk", "gutter"]}]},
+    {"name": "drains", "closure": "full_closure", "parties": [
+        {"name": "drain_party", "work": ["drain"]}]},
+]  # fmt: skip
+
+
+def test_road_users_of_every_stage_add_up(county: sc.Inventory, job: sc.Job) -> None:
+    staged = sc.estimate(county["TC-0001"], job.replace(stages=STAGES))
+    users = staged.road_users
+    assert [stage.stage for stage in users.stages] == ["deck", "drains"]
+    assert [stage.kind for stage in users.stages] == ["one_lane_two_way", "full_closure"]
+    assert all(stage.total > 0 for stage in users.stages)
+    assert users.total == pytest.approx(sum(stage.total for stage in users.stages))
+    assert "drains, full closure" in repr(users)
+    plans = staged.closure_plans
+    assert list(plans) == ["deck", "drains"]
+    assert plans["deck"].kind == "one_lane_two_way"
+    assert plans["drains"].kind == "full_closure"
+    one = sc.estimate(county["TC-0001"], job)
+    assert one.closure_plans[""].devices == one.closure_plan.devices
+
+
+def test_road_users_that_cannot_be_figured_are_a_warning(county: sc.Inventory, job: sc.Job) -> None:
+    unpriced = job.to_dict()
+    unpriced["inputs"] = {key: value for key, value in unpriced["inputs"].items()
+                          if not key.endswith("_time_value")}  # fmt: skip
+    without = sc.estimate(county["TC-0001"], sc.Job.from_dict(unpriced))
+    assert any(w.startswith("road users: no value of time") for w in without.warnings)
+    now = sc.estimate(county["TC-0001"], job)
+    assert not any(w.startswith("road users") for w in now.warnings)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import math
 from pathlib import Path
 
@@ -89,3 +90,28 @@ def test_keys_show_every_input_in_the_units_of_the_job(job: sc.Job) -> None:
 def test_repr_says_what_it_is(job: sc.Job) -> None:
     assert "USD" in repr(job)
     assert job.units in repr(job)
+
+
+def test_a_fault_in_a_job_file_says_its_line(job: sc.Job, tmp_path: Path) -> None:
+    file = tmp_path / "job.json"
+    sc.write_job_form(file, job)
+    document = json.loads(file.read_text(encoding="utf-8"))
+    document["inputs"]["hose[supply].length"] = "190 ft"
+    good = json.dumps(document, indent=2)
+    at = next(i for i, line in enumerate(good.splitlines()) if '"hose[supply].length"' in line)
+    file.write_text(good.replace("190 ft", "190 gal"), encoding="utf-8")
+    with pytest.raises(sc.UnitError) as caught:
+        sc.Job.from_file(file)
+    assert f"job.json:{at + 1} inputs.hose[supply].length" in caught.value.path
+    misspelt = good.replace('"hose[supply].length"', '"hose[supply].lenght"')
+    file.write_text(misspelt, encoding="utf-8")
+    with pytest.raises(sc.UnknownNameError, match=f"job.json:{at + 1} "):
+        sc.Job.from_file(file)
+
+
+def test_a_rate_book_named_in_a_job_moves_no_line(job: sc.Job, tmp_path: Path) -> None:
+    sc.rates.RateBook.of_job(job).save(tmp_path / "book.json")
+    text = '{\n"scupper_job": 1,\n"rates": "book.json",\n"service": {\n"deck_topp": "rinse"}}'
+    (tmp_path / "job.json").write_text(text, encoding="utf-8")
+    with pytest.raises(sc.UnknownNameError, match=r"job\.json:5 service"):
+        sc.Job.from_file(tmp_path / "job.json")

@@ -4,6 +4,7 @@
 #include "posting.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate/inputs.hpp"
+#include "users_past.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -98,6 +99,13 @@ void put_amounts(const Resolved& r, const Workspace<double>& ws, const Removal& 
     row.left_mass = row.amount[criterion("dirt_left")] * mass_of(removes, ws);
 }
 
+void put_road_users(const Structure& structure, const Resolved& r, const Workspace<double>& ws,
+                    AlternativeRow& row) {
+    RoadUsers users = detail::users_past(structure, r, ws);
+    row.amount[criterion("road_users")] = users.total.si();
+    row.not_figured = std::move(users.not_figured);
+}
+
 AlternativeRow without_price(std::size_t index, std::string reason) {
     AlternativeRow row;
     row.alternative = index;
@@ -124,6 +132,7 @@ AlternativeRow row_of(const Structure& structure, const PlannedAlternative& plan
         return row;
     }
     put_amounts(r, ws, planned.alternative.removes, row);
+    put_road_users(structure, r, ws, row);
     detail::note_misses(ws, r, planned, row);
     return row;
 }

@@ -86,6 +86,12 @@ double sorted_quantile(std::span<const double> sorted, double u) {
     return sorted[below] + weight * (sorted[above] - sorted[below]);
 }
 
+double quantile_error(std::span<const double> sorted, double u) {
+    const double spread = std::sqrt(u * (1.0 - u) / static_cast<double>(sorted.size()));
+    return 0.5 * (sorted_quantile(sorted, std::min(u + spread, 1.0)) -
+                  sorted_quantile(sorted, std::max(u - spread, 0.0)));
+}
+
 double sample_quantile(std::span<double> sample, double u) {
     std::sort(sample.begin(), sample.end());
     return sorted_quantile(sample, u);

@@ -142,7 +142,8 @@ void book_crews(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     Count<T> closures(T(0.0));
     for (std::size_t row = 0; row < model.plan->stages.size(); ++row) {
         const Count<T> own = book_stage(model, row, in, ws);
-        const CrewHours<T>& stage = ws.crews[model.plan->stages[row].crew];
+        CrewHours<T>& stage = ws.crews[model.plan->stages[row].crew];
+        stage.closures = own;
         if (row == 0) {
             ws.crews[everyone] = stage;
         } else {

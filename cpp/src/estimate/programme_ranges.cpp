@@ -42,25 +42,24 @@ void add_draws(const Resolved& resolved, const DrawSettings& settings,
     }
 }
 
-RangedFigure range_of(const Programme& programme, std::size_t column, const DrawnTotals& totals) {
+std::vector<double> sample_of(std::size_t column, std::size_t columns, const DrawnTotals& totals) {
     std::vector<double> sample;
-    for (std::size_t i = column; i < totals.size(); i += programme.keys.size()) {
+    for (std::size_t i = column; i < totals.size(); i += columns) {
         sample.push_back(totals[i].value());
     }
     if (std::any_of(sample.begin(), sample.end(), [](double x) { return std::isnan(x); })) {
         sample.clear(); // a range of the other draws would hide what stops the work in these
     }
     std::sort(sample.begin(), sample.end());
-    return {programme.keys[column], programme.totals[column], sorted_quantile(sample, 0.05),
-            sorted_quantile(sample, 0.5), sorted_quantile(sample, 0.95)};
+    return sample;
 }
 
 } // namespace
 
-std::vector<RangedFigure> total_ranges(const Programme& programme,
-                                       std::span<const Structure> structures,
-                                       const DrawSettings& settings, unsigned threads,
-                                       const RunProgress& progress) {
+std::vector<std::vector<double>> total_samples(const Programme& programme,
+                                               std::span<const Structure> structures,
+                                               const DrawSettings& settings, unsigned threads,
+                                               const RunProgress& progress) {
     const std::vector<std::size_t> places = detail::figure_places(*programme.plan, programme.keys);
     DrawnTotals totals(settings.draws * places.size());
     std::mutex adding;
@@ -77,9 +76,24 @@ std::vector<RangedFigure> total_ranges(const Programme& programme,
         }
     };
     run_blocks(programme.priced.size(), threads, block, progress);
+    std::vector<std::vector<double>> samples;
+    for (std::size_t column = 0; column < places.size(); ++column) {
+        samples.push_back(sample_of(column, places.size(), totals));
+    }
+    return samples;
+}
+
+std::vector<RangedFigure> total_ranges(const Programme& programme,
+                                       std::span<const Structure> structures,
+                                       const DrawSettings& settings, unsigned threads,
+                                       const RunProgress& progress) {
+    const auto samples = total_samples(programme, structures, settings, threads, progress);
     std::vector<RangedFigure> result;
     for (std::size_t column = 0; column < programme.keys.size(); ++column) {
-        result.push_back(range_of(programme, column, totals));
+        const std::vector<double>& sample = samples[column];
+        result.push_back({programme.keys[column], programme.totals[column],
+                          sorted_quantile(sample, 0.05), sorted_quantile(sample, 0.5),
+                          sorted_quantile(sample, 0.95)});
     }
     return result;
 }

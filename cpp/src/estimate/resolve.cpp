@@ -217,38 +217,22 @@ Overrides measured_values(const Structure& structure, const std::string& key, co
     return values;
 }
 
-/// Puts a measured value in the record's place, so that what follows by rule follows from it.
-void correct_record(std::size_t place, double si, RecordedDimensions& d) {
-    switch (place) {
-    case takeoff::dimension("deck.length"):
-        d.length = Length<>(si);
-        break;
-    case takeoff::dimension("deck.width"):
-        d.deck_width = Length<>(si);
-        break;
-    case takeoff::dimension("deck.roadway_width"):
-        d.roadway_width = Length<>(si);
-        break;
-    case takeoff::dimension("deck.skew"):
-        d.skew = Angle<>(si);
-        break;
-    case takeoff::dimension("span.longest"):
-        d.longest_span = Length<>(si);
-        break;
-    default:
-        break;
+/// What the job gives for every structure, and in its place what was measured at this one.
+takeoff::Measured known_better(const Plan& plan, const Overrides& measured) {
+    takeoff::Measured known;
+    const std::size_t clearance = plan.inputs.place(input_place("site.clearance"), 0);
+    for (std::size_t i = 0; i < takeoff::dimension_count; ++i) {
+        known.dimensions[i] = plan.base[i].guess.likely;
     }
-}
-
-takeoff::Inferred infer_from(const Structure& structure, const Overrides& measured) {
-    if (measured.empty()) {
-        return takeoff::infer(structure);
-    }
-    Structure corrected = structure;
+    known.clearance = plan.base[clearance].guess.likely;
     for (const auto& [place, value] : measured) {
-        correct_record(place, value.guess.likely, corrected.dimensions);
+        if (place < takeoff::dimension_count) {
+            known.dimensions[place] = value.guess.likely;
+        } else if (place == clearance) {
+            known.clearance = value.guess.likely;
+        }
     }
-    return takeoff::infer(corrected);
+    return known;
 }
 
 /// One bit for each closure kind that the crew, or anyone, works in.
@@ -298,7 +282,7 @@ bool holds(const Condition& c, const Model& model, std::size_t crew) {
 void resolve(const Structure& structure, const Plan& plan, Resolved& r) {
     const std::string key = structure_key(structure);
     const Overrides measured = measured_values(structure, key, plan);
-    const takeoff::Inferred inferred = infer_from(structure, measured);
+    const takeoff::Inferred inferred = takeoff::infer(structure, known_better(plan, measured));
     r.model.plan = &plan;
     r.model.shape = inferred.shape;
     r.model.given.fill(false);

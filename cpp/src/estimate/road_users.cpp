@@ -3,9 +3,12 @@
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/site_closure.hpp"
 #include "traffic_facts.hpp"
+#include "users_past.hpp"
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
+#include <utility>
 
 namespace scupper::estimate {
 
@@ -19,16 +22,23 @@ using detail::TrafficFacts;
 constexpr Speed<> usual_reduction = 10.0_mph;
 constexpr Speed<> slowest_zone = 15.0_mph;
 
-Inputs<double> priced(const Estimate& e) {
-    return {e.plan->inputs, e.resolved.values.data()};
+/// A structure, and the closure of one of its stages.
+struct Past {
+    const Structure& structure;
+    const Resolved& resolved;
+    const Job& job() const { return resolved.model.plan->job; }
+};
+
+Inputs<double> priced(const Past& e) {
+    return {e.resolved.model.plan->inputs, e.resolved.values.data()};
 }
 
 /// The hour at which a closure begins: that of the window where traffic is limited.
-std::size_t start_of(const Estimate& e, const closure::HourSpan& window) {
+std::size_t start_of(const Past& e, const closure::HourSpan& window) {
     if (detail::limits_traffic(e.resolved) && window.hours > 0) {
         return window.first;
     }
-    const bool night = e.plan->job.work_time == WorkTime::night;
+    const bool night = e.job().work_time == WorkTime::night;
     const Time<> at =
         night ? priced(e).get<"traffic.night_start">() : priced(e).get<"traffic.day_start">();
     return static_cast<std::size_t>(at.in(1.0_h) * (1.0 + count_slack)) % closure::hours_a_day;
@@ -46,7 +56,7 @@ Count<> vehicles_during(const RoadUsers& u) {
     return vehicles;
 }
 
-Speed<> zone_speed(const Estimate& e, const Speed<>& usual) {
+Speed<> zone_speed(const Past& e, const Speed<>& usual) {
     const Speed<> given = priced(e).get<"traffic.zone_speed">();
     return std::isnan(given.si()) ? min_of(usual, max_of(usual - usual_reduction, slowest_zone))
                                   : given;
@@ -69,7 +79,7 @@ closure::TrafficDay other_direction(const TrafficFacts& facts) {
     return day;
 }
 
-void add_queue(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
+void add_queue(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
     u.queue = closure::closure_queue(u.day, u.start, u.closed);
     u.queue_delay = u.queue.delay;
     if (u.kind == Kind::one_lane_two_way) {
@@ -80,7 +90,7 @@ void add_queue(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
                               static_cast<double>(facts.lanes));
 }
 
-void add_slowing(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
+void add_slowing(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
     const Speed<> usual(detail::road_of(e.structure, e.resolved).speed.guess.likely);
     const Count<> vehicles = vehicles_during(u);
     if (u.kind == Kind::one_lane_two_way) {
@@ -95,13 +105,13 @@ void add_slowing(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
         usual, zone_speed(e, usual));
 }
 
-Length<> detour_of(const Estimate& e) {
+Length<> detour_of(const Past& e) {
     const Length<> given = priced(e).get<"traffic.detour">();
     return std::isnan(given.si()) ? e.structure.dimensions.detour : given;
 }
 
 /// Whoever would have passed drives round.
-Amount<> detour_cost(const TrafficFacts& facts, const Estimate& e, const RoadUsers& u) {
+Amount<> detour_cost(const TrafficFacts& facts, const Past& e, const RoadUsers& u) {
     const Length<> detour = detour_of(e);
     if (std::isnan(detour.si())) {
         return Amount<>(detour.si());
@@ -111,24 +121,46 @@ Amount<> detour_cost(const TrafficFacts& facts, const Estimate& e, const RoadUse
                                 u.time_value, priced(e).get<"traffic.running_cost">());
 }
 
-void add_cost(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
+/// Where nobody is held up nothing is lost, whatever time is worth.
+Amount<> lost(const closure::VehicleTime<>& delay, const AmountPerTime<>& value) {
+    return delay.si() > 0.0 ? closure::delay_cost(delay, value) : Amount<>(0.0);
+}
+
+void add_cost(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
     u.time_value =
         closure::time_value(priced(e).get<"traffic.car_time_value">(),
                             priced(e).get<"traffic.truck_time_value">(), facts.truck_share);
-    u.per_closure = u.kind == Kind::full_closure
-                        ? detour_cost(facts, e, u)
-                        : closure::delay_cost(u.queue_delay + u.slow_delay, u.time_value);
+    u.per_closure = u.kind == Kind::full_closure ? detour_cost(facts, e, u)
+                                                 : lost(u.queue_delay + u.slow_delay, u.time_value);
     u.total = u.per_closure * number(u.closures);
     u.per_hour = u.closed > 0.0_h ? u.per_closure / u.closed : AmountPerTime<>(0.0);
 }
 
-void add_cautions(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
+/// What keeps a total from being figured.
+void add_not_figured(const Past& e, RoadUsers& u) {
+    const auto say = [&](bool holds, const char* text) {
+        if (holds) {
+            u.not_figured.emplace_back(text);
+        }
+    };
+    const bool detour = u.kind == Kind::full_closure;
+    say(std::isnan(u.time_value.si()) && (detour || (u.queue_delay + u.slow_delay).si() > 0.0),
+        "No value of time is given (traffic.car_time_value, traffic.truck_time_value): delay has "
+        "no price.");
+    say(detour && std::isnan(detour_of(e).si()),
+        "No detour is recorded or given: its cost is not known.");
+    say(detour && std::isnan(priced(e).get<"traffic.running_cost">().si()),
+        "No running cost is given (traffic.running_cost): the distance of a detour has no price.");
+    u.cautions.insert(u.cautions.end(), u.not_figured.begin(), u.not_figured.end());
+}
+
+void add_cautions(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
     const auto say = [&](bool holds, const char* text) {
         if (holds) {
             u.cautions.emplace_back(text);
         }
     };
-    say(e.plan->job.traffic.shares.empty(),
+    say(e.job().traffic.shares.empty(),
         "The hours of the day follow a usual distribution (from memory); a count of the road takes "
         "its place.");
     say(facts.trucks_assumed, "No record tells the share of trucks: 5 % are assumed.");
@@ -137,50 +169,91 @@ void add_cautions(const TrafficFacts& facts, const Estimate& e, RoadUsers& u) {
     say(detail::queues_at(u.kind) && !closure::is_freeway(e.structure.codes.functional_class) &&
             u.kind != Kind::one_lane_two_way,
         "The capacity is one of freeway work zones; other roads have crossings besides.");
-    say(std::isnan(u.time_value.si()),
-        "No value of time is given (traffic.car_time_value, traffic.truck_time_value): delay has "
-        "no price.");
-    say(u.kind == Kind::full_closure && std::isnan(detour_of(e).si()),
-        "No detour is recorded or given: its cost is not known.");
     say(u.queue.left > 0.0_each, "The queue outlasts the day.");
 }
 
-/// Closures of the visit and how long each stands.
-void count_closures(const Estimate& e, RoadUsers& u) {
-    const double closures = e.figure("takeoff[closure_count].quantity");
-    u.closures = Count<>(closures);
-    u.closed = Time<>(closures > 0.0 ? e.figure("hours.closed") / closures : 0.0);
+/// Closures of a stage and how long each stands.
+void count_closures(const CrewHours<double>& crew, RoadUsers& u) {
+    const Time<> closed = crew.work + crew.set_up + crew.removal + crew.outing.meal;
+    u.closures = crew.closures;
+    u.closed = u.closures > 0.0_each ? closed / number(u.closures) : 0.0_h;
     u.closed = min_of(u.closed, static_cast<double>(closure::hours_a_day) * 1.0_h);
+}
+
+void add_traffic(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
+    u.known = true;
+    u.day = facts.day;
+    u.permitted.fill(closure::hours_a_day);
+    if (detail::queues_at(u.kind)) {
+        u.permitted =
+            closure::permitted_hours(u.day, detail::queue_limits(e.resolved, facts.lanes));
+    }
+    u.window = closure::longest_window(u.permitted, detail::part_of_day(e.job()));
+    u.start = start_of(e, u.window);
+    if (detail::queues_at(u.kind)) {
+        add_queue(facts, e, u);
+        add_slowing(facts, e, u);
+    }
+    add_cost(facts, e, u);
+    add_cautions(facts, e, u);
+    add_not_figured(e, u);
+}
+
+RoadUsers users_of_stage(const Past& e, std::size_t row, const CrewHours<double>& crew) {
+    const Model& model = e.resolved.model;
+    RoadUsers u;
+    u.stage = model.plan->stages[row].name;
+    u.kind = model.closures[row];
+    count_closures(crew, u);
+    if (const auto facts = detail::traffic_facts(e.structure, e.resolved, u.kind)) {
+        add_traffic(*facts, e, u);
+        return u;
+    }
+    u.total = u.per_closure = Amount<>(std::numeric_limits<double>::quiet_NaN());
+    u.not_figured.emplace_back(
+        "No record or job tells how many vehicles pass: nothing can be said of queues.");
+    u.cautions = u.not_figured;
+    return u;
+}
+
+/// The first stage in front, the money of all of them.
+RoadUsers gathered(std::vector<RoadUsers> stages) {
+    RoadUsers all = stages.front();
+    all.total = Amount<>(0.0);
+    all.closures = Count<>(0.0);
+    for (const RoadUsers& u : stages) {
+        all.total += u.total;
+        all.closures += u.closures;
+        for (const std::string& text : u.not_figured) {
+            if (std::find(all.not_figured.begin(), all.not_figured.end(), text) ==
+                all.not_figured.end()) {
+                all.not_figured.push_back(text);
+            }
+        }
+    }
+    all.stages = std::move(stages);
+    return all;
 }
 
 } // namespace
 
+RoadUsers detail::users_past(const Structure& structure, const Resolved& resolved,
+                             const Workspace<double>& ws) {
+    const Model& model = resolved.model;
+    std::vector<RoadUsers> stages;
+    for (std::size_t row = 0; row < model.closures.size(); ++row) {
+        if (model.closures[row] != Kind::none) {
+            const CrewHours<double>& crew = ws.crews[model.plan->stages[row].crew];
+            stages.push_back(users_of_stage({structure, resolved}, row, crew));
+        }
+    }
+    return stages.empty() ? RoadUsers{} : gathered(std::move(stages));
+}
+
 RoadUsers road_users(const Estimate& e) {
-    RoadUsers u;
-    u.kind = e.resolved.model.closure;
-    count_closures(e, u);
-    const auto facts = detail::traffic_facts(e.structure, e.resolved, u.kind);
-    if (!facts) {
-        u.cautions.emplace_back(
-            "No record or job tells how many vehicles pass: nothing can be said of queues.");
-        return u;
-    }
-    u.known = true;
-    u.day = facts->day;
-    u.permitted.fill(closure::hours_a_day);
-    if (detail::queues_at(u.kind)) {
-        u.permitted =
-            closure::permitted_hours(u.day, detail::queue_limits(e.resolved, facts->lanes));
-    }
-    u.window = closure::longest_window(u.permitted, detail::part_of_day(e.plan->job));
-    u.start = start_of(e, u.window);
-    if (detail::queues_at(u.kind)) {
-        add_queue(*facts, e, u);
-        add_slowing(*facts, e, u);
-    }
-    add_cost(*facts, e, u);
-    add_cautions(*facts, e, u);
-    return u;
+    Workspace<double> ws(*e.plan);
+    price(e.resolved.model, Inputs<double>(e.plan->inputs, e.resolved.values.data()), ws);
+    return detail::users_past(e.structure, e.resolved, ws);
 }
 
 } // namespace scupper::estimate

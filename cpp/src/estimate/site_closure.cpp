@@ -87,12 +87,10 @@ closure::Site detail::site_of(const Structure& s, const Resolved& r, closure::Ki
     return site;
 }
 
-closure::Site closure_site(const Estimate& e) {
-    return detail::site_of(e.structure, e.resolved, e.resolved.model.closure);
-}
+namespace {
 
-closure::Plan closure_plan(const Estimate& e) {
-    closure::Plan plan = closure::plan(closure_site(e));
+closure::Plan plan_of(const Estimate& e, closure::Kind kind) {
+    closure::Plan plan = closure::plan(detail::site_of(e.structure, e.resolved, kind));
     if (plan.kind == closure::Kind::none) {
         return plan;
     }
@@ -101,6 +99,27 @@ closure::Plan closure_plan(const Estimate& e) {
     plan.cautions.push_back(note_on(e, "road.lane_width", road.lane_width));
     plan.cautions.push_back(note_on(e, "road.shoulder_width", road.shoulder_width));
     return plan;
+}
+
+} // namespace
+
+closure::Site closure_site(const Estimate& e) {
+    return detail::site_of(e.structure, e.resolved, e.resolved.model.closure);
+}
+
+closure::Plan closure_plan(const Estimate& e) {
+    return plan_of(e, e.resolved.model.closure);
+}
+
+std::vector<StagePlan> closure_plans(const Estimate& e) {
+    std::vector<StagePlan> plans;
+    for (std::size_t row = 0; row < e.plan->stages.size(); ++row) {
+        if (const closure::Kind kind = e.resolved.model.closures[row];
+            kind != closure::Kind::none) {
+            plans.push_back({e.plan->stages[row].name, plan_of(e, kind)});
+        }
+    }
+    return plans;
 }
 
 } // namespace scupper::estimate

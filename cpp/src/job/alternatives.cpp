@@ -85,6 +85,25 @@ void close_as(Job& job, const std::string& closure) {
 
 } // namespace
 
+namespace {
+
+/// People, machines, charges, paces and prices of an alternative, where the job has none.
+void bring_means(const Alternative& a, Job& job) {
+    add_rows(a.labour, job.labour);
+    add_rows(a.equipment, job.equipment);
+    add_rows(a.charges, job.charges);
+    for (const Pace& pace : a.paces) {
+        if (named_row(job.paces, pace.name) == job.paces.end()) {
+            job.paces.push_back(pace);
+        }
+    }
+    for (const Setting& value : a.settings) {
+        detail::fill_value(job, value);
+    }
+}
+
+} // namespace
+
 Job with_alternative(const Job& job, const Alternative& a) {
     Job changed = job;
     changed.alternatives.clear();
@@ -100,16 +119,17 @@ Job with_alternative(const Job& job, const Alternative& a) {
     for (const std::string& operation : a.without) {
         leave_out(changed, operation);
     }
-    add_rows(a.labour, changed.labour);
-    add_rows(a.equipment, changed.equipment);
-    add_rows(a.charges, changed.charges);
-    for (const Pace& pace : a.paces) {
-        if (named_row(changed.paces, pace.name) == changed.paces.end()) {
-            changed.paces.push_back(pace);
+    bring_means(a, changed);
+    return changed;
+}
+
+Job with_means(const Job& job) {
+    Job changed = job;
+    for (const Alternative& a : job.alternatives) {
+        const bool chooses = !a.ways.empty() || !a.closure.empty();
+        if (chooses && a.instead.empty() && a.without.empty() && works_as(job, a)) {
+            bring_means(a, changed);
         }
-    }
-    for (const Setting& value : a.settings) {
-        detail::fill_value(changed, value);
     }
     return changed;
 }

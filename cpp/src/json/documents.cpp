@@ -3,6 +3,7 @@
 #include "alternatives.hpp"
 #include "calendar.hpp"
 #include "embedded.hpp"
+#include "lines.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/dirt_table.hpp"
@@ -216,7 +217,9 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
 }
 
 Job read_job(std::string_view text, std::string_view name, const RateBook& book) {
-    return detail::read_job_document(detail::parse(text, name), std::string(name), book);
+    return detail::read_with_lines(text, name, [&] {
+        return detail::read_job_document(detail::parse(text, name), std::string(name), book);
+    });
 }
 
 namespace {

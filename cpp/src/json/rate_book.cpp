@@ -1,3 +1,4 @@
+#include "lines.hpp"
 #include "read_rows.hpp"
 #include "scupper/error.hpp"
 #include "scupper/json/documents.hpp"
@@ -107,7 +108,10 @@ RateBook detail::read_rate_book_document(const Json& doc, const std::string& pat
 }
 
 RateBook read_rate_book(std::string_view text, std::string_view name, const RateBook& beneath) {
-    return detail::read_rate_book_document(detail::parse(text, name), std::string(name), beneath);
+    return detail::read_with_lines(text, name, [&] {
+        return detail::read_rate_book_document(detail::parse(text, name), std::string(name),
+                                               beneath);
+    });
 }
 
 RateBook rate_book_of(const Job& job) {

@@ -53,8 +53,8 @@ void put_counts(const Record& record, Inferred& out) {
     }
 }
 
-void infer_bridge(const Record& record, Inferred& out) {
-    Sheet sheet(out);
+void infer_bridge(const Record& record, const Measured& measured, Inferred& out) {
+    Sheet sheet(out, measured);
     out.shape = detail::shape_of(record);
     put_counts(record, out);
     detail::infer_deck(record, out.shape, sheet);
@@ -66,7 +66,8 @@ void infer_bridge(const Record& record, Inferred& out) {
 
 /// Deck area alone, as the inventory's own statistics count it.
 void infer_other(const Record& record, Inferred& out) {
-    Sheet sheet(out);
+    const Measured nothing_measured;
+    Sheet sheet(out, nothing_measured);
     out.shape = nothing_to_wash(record);
     for (std::size_t i = 0; i < dimension_count; ++i) {
         sheet.absent(i);
@@ -77,12 +78,12 @@ void infer_other(const Record& record, Inferred& out) {
 
 } // namespace
 
-Inferred infer(const Structure& structure) {
-    const Record record = detail::usable(structure);
+Inferred infer(const Structure& structure, const Measured& measured) {
+    const Record record = detail::usable(structure, measured);
     Inferred out;
     out.verdict = detail::verdict_of(structure, record);
     if (out.verdict == Verdict::bridge) {
-        infer_bridge(record, out);
+        infer_bridge(record, measured, out);
     } else {
         infer_other(record, out);
     }

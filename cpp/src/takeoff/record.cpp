@@ -64,6 +64,36 @@ Record dimensions_of(const Structure& s) {
     return r;
 }
 
+void put_known(double measured, double& recorded) {
+    if (!std::isnan(measured)) {
+        recorded = measured;
+    }
+}
+
+/// The width of all walks together stands on the sides that the record names, or else on one.
+void correct_walks(double measured, Record& r) {
+    if (std::isnan(measured)) {
+        return;
+    }
+    const bool both = r.left_walk > 0.0 && r.right_walk > 0.0;
+    const bool right = !both && r.right_walk > 0.0;
+    r.left_walk = both ? 0.5 * measured : right ? 0.0 : measured;
+    r.right_walk = measured - r.left_walk;
+}
+
+/// Items of the record that are dimensions too, and others follow from.
+void correct(const Measured& measured, Record& r) {
+    const auto& known = measured.dimensions;
+    put_known(known[dimension("deck.length")], r.length);
+    put_known(known[dimension("deck.width")], r.deck_width);
+    put_known(known[dimension("deck.roadway_width")], r.roadway);
+    put_known(known[dimension("deck.skew")], r.skew);
+    put_known(known[dimension("span.longest")], r.longest);
+    put_known(measured.clearance, r.clearance);
+    correct_walks(known[dimension("deck.walk_width")], r);
+    r.irregular = r.irregular && std::isnan(known[dimension("deck.width")]);
+}
+
 void set_codes(const RecordedCodes& c, Record& r) {
     r.year = std::max(c.year_built, c.year_reconstructed);
     r.built = c.year_built;
@@ -136,8 +166,9 @@ void set_counts(const RecordedCodes& c, bool approach, Record& r) {
 
 } // namespace
 
-Record usable(const Structure& structure) {
+Record usable(const Structure& structure, const Measured& measured) {
     Record r = dimensions_of(structure);
+    correct(measured, r);
     set_codes(structure.codes, r);
     set_spans(structure.codes, r);
     set_counts(structure.codes, set_majority(r), r);

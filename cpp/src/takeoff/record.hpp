@@ -2,6 +2,7 @@
 // The record after doubtful items have been set aside: what the rules start from.
 
 #include "scupper/structure.hpp"
+#include "scupper/takeoff/infer.hpp"
 #include "scupper/takeoff/shape.hpp"
 
 namespace scupper::takeoff::detail {
@@ -17,7 +18,7 @@ struct Record {
     double left_walk;
     double right_walk;
     double skew;
-    double clearance; ///< above a road or railway below
+    double clearance; ///< above a road or railway below, or measured above whatever is there
     double navigation;
     double height; ///< the greatest, deck to ground or water
     int spans;     ///< main and approach spans, at least 1
@@ -52,8 +53,8 @@ struct Record {
     bool is_newer() const { return year >= 1980; }
 };
 
-/// Sets doubtful items aside.
-Record usable(const Structure& structure);
+/// Sets doubtful items aside, and puts what somebody measured in the place of what is recorded.
+Record usable(const Structure& structure, const Measured& measured);
 /// What kind of record it is.
 Verdict verdict_of(const Structure& structure, const Record& record);
 /// The categories of a bridge.

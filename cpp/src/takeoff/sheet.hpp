@@ -6,6 +6,7 @@
 #include "scupper/takeoff/infer.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 namespace scupper::takeoff::detail {
@@ -17,7 +18,8 @@ inline constexpr double rule_shared_share = 0.3;
 /// The dimensions of one structure while they are inferred.
 class Sheet {
   public:
-    explicit Sheet(Inferred& out) : out_(out), origins_(provenances().data()) {}
+    Sheet(Inferred& out, const Measured& measured)
+        : out_(out), measured_(measured), origins_(provenances().data()) {}
 
     /// A value without spread.
     void exact(std::size_t index, RuleId rule, double value) {
@@ -43,6 +45,9 @@ class Sheet {
   private:
     void enter(std::size_t index, RuleId rule, double low, double likely, double high) {
         const InputField& field = input_table[index];
+        if (const double known = measured_.dimensions[index]; !std::isnan(known)) {
+            low = likely = high = known;
+        }
         Uncertain& u = out_.dimensions[index];
         u.guess.low = std::clamp(low, field.least, field.greatest);
         u.guess.likely = std::clamp(likely, field.least, field.greatest);
@@ -55,6 +60,7 @@ class Sheet {
     }
 
     Inferred& out_;
+    const Measured& measured_;
     const Provenance* origins_;
 };
 

@@ -1,9 +1,10 @@
+#include "outline.hpp"
+#include "scupper/traced/derivation.hpp"
+
 #include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
-
-#include "scupper/traced/derivation.hpp"
 
 namespace scupper {
 
@@ -37,8 +38,9 @@ std::string escaped(std::string_view text) {
 
 class HtmlWriter {
   public:
-    HtmlWriter(const Derivation& derivation, const ValueWriter& write)
-        : derivation_(derivation), write_(write), met_(derivation.steps.size(), false) {}
+    HtmlWriter(const Derivation& derivation, const ValueWriter& write, std::size_t depth)
+        : derivation_(derivation), write_(write), depth_(depth),
+          outline_(detail::outline_of(derivation)) {}
 
     std::string run() {
         html_ = "<div class=\"derivation\"><ul>";
@@ -51,18 +53,21 @@ class HtmlWriter {
   private:
     void item(std::size_t index) {
         const DerivedStep& s = derivation_.steps[index];
-        html_ += "<li><b>" + escaped(s.name) + "</b> = " + escaped(write_(s.value, s.dimension, s.key));
-        const bool leaf = s.kind == DerivedKind::input || s.kind == DerivedKind::constant;
-        if (met_[index] && !leaf) {
-            html_ += " <i>(above)</i></li>";
-            return;
+        const detail::OutlineEntry& entry = outline_[index];
+        const bool folds = entry.below > 0;
+        html_ += "<li>";
+        if (folds) {
+            html_ += entry.level < depth_ ? "<details open><summary>" : "<details><summary>";
         }
-        met_[index] = true;
-        body(s);
-        html_ += "</li>";
+        html_ += "<b>" + escaped(s.name) + "</b> = " + escaped(write_(s.value, s.dimension, s.key));
+        head(s);
+        html_ += folds ? "</summary>" : "";
+        body(index);
+        html_ += folds ? "</details></li>" : "</li>";
     }
 
-    void body(const DerivedStep& s) {
+    /// What stands beside the value, in sight though the rest is folded.
+    void head(const DerivedStep& s) {
         if (s.kind == DerivedKind::result) {
             html_ += " = " + escaped(s.expression);
         } else if (s.kind == DerivedKind::solve) {
@@ -73,18 +78,23 @@ class HtmlWriter {
             const std::string origin = s.basis.empty() ? s.source : s.basis + ": " + s.source;
             html_ += " <small>" + escaped(origin) + "</small>";
         }
-        list(s.parts);
-        if (s.kind == DerivedKind::choice) {
-            arm(s, 0);
-            arm(s, 1);
+    }
+
+    void body(std::size_t index) {
+        list(outline_[index].parts);
+        if (derivation_.steps[index].kind == DerivedKind::choice) {
+            arm(index, 0);
+            arm(index, 1);
         }
     }
 
-    void arm(const DerivedStep& s, std::size_t which) {
+    void arm(std::size_t index, std::size_t which) {
+        const DerivedStep& s = derivation_.steps[index];
         const bool taken = (which == 0) == s.taken_first;
-        html_ += taken ? "<div class=\"taken\"><b>taken</b> " : "<div class=\"not-taken\">not taken ";
+        html_ +=
+            taken ? "<div class=\"taken\"><b>taken</b> " : "<div class=\"not-taken\">not taken ";
         html_ += std::string(which == 0 ? "if so: " : "if not: ") + escaped(s.arms[which]);
-        list(s.arm_parts[which]);
+        list(outline_[index].arm_parts[which]);
         html_ += "</div>";
     }
 
@@ -101,14 +111,15 @@ class HtmlWriter {
 
     const Derivation& derivation_;
     const ValueWriter& write_;
-    std::vector<bool> met_;
+    std::size_t depth_;
+    std::vector<detail::OutlineEntry> outline_;
     std::string html_;
 };
 
 } // namespace
 
-std::string Derivation::html(const ValueWriter& write) const {
-    return HtmlWriter(*this, write).run();
+std::string Derivation::html(const ValueWriter& write, std::size_t depth) const {
+    return HtmlWriter(*this, write, depth).run();
 }
 
 } // namespace scupper

@@ -1,8 +1,9 @@
+#include "outline.hpp"
+#include "scupper/traced/derivation.hpp"
+
 #include <cstddef>
 #include <string>
 #include <vector>
-
-#include "scupper/traced/derivation.hpp"
 
 namespace scupper {
 
@@ -27,57 +28,68 @@ std::string reason(const DerivedStep& s) {
 
 class TextWriter {
   public:
-    TextWriter(const Derivation& derivation, const ValueWriter& write)
-        : derivation_(derivation), write_(write), met_(derivation.steps.size(), false) {}
+    TextWriter(const Derivation& derivation, const ValueWriter& write, std::size_t depth)
+        : derivation_(derivation), write_(write), depth_(depth),
+          outline_(detail::outline_of(derivation)) {}
 
     std::string run() {
         if (!derivation_.steps.empty()) {
-            line(0, 0, "");
+            line(0, 0);
+        }
+        if (folded_ > 0) {
+            text_ += "(" + std::to_string(folded_) + " of " +
+                     std::to_string(derivation_.steps.size()) +
+                     " steps lie deeper and are not shown)\n";
         }
         return std::move(text_);
     }
 
   private:
-    void line(std::size_t index, int depth, const std::string& mark) {
+    static std::string indented(std::size_t level) { return std::string(2 * level, ' '); }
+
+    void line(std::size_t index, std::size_t indent) {
         const DerivedStep& s = derivation_.steps[index];
-        text_ += std::string(static_cast<std::size_t>(2 * depth), ' ') + mark + s.name + " = " +
-                 write_(s.value, s.dimension, s.key);
-        if (met_[index] && s.kind != DerivedKind::input && s.kind != DerivedKind::constant) {
-            text_ += "  (above)\n";
+        const detail::OutlineEntry& entry = outline_[index];
+        text_ += indented(indent) + s.name + " = " + write_(s.value, s.dimension, s.key) + "  " +
+                 reason(s);
+        if (entry.level >= depth_ && entry.below > 0) {
+            folded_ += entry.below;
+            text_ += "  [+" + std::to_string(entry.below) + "]\n";
             return;
         }
-        met_[index] = true;
-        text_ += "  " + reason(s) + "\n";
-        parts(s, depth + 1);
+        text_ += "\n";
+        parts(index, indent + 1);
     }
 
-    void parts(const DerivedStep& s, int depth) {
-        for (const std::size_t part : s.parts) {
-            line(part, depth, "");
+    void parts(std::size_t index, std::size_t indent) {
+        const DerivedStep& s = derivation_.steps[index];
+        for (const std::size_t part : outline_[index].parts) {
+            line(part, indent);
         }
         if (s.kind != DerivedKind::choice) {
             return;
         }
         for (std::size_t arm = 0; arm < 2; ++arm) {
             const bool taken = (arm == 0) == s.taken_first;
-            text_ += std::string(static_cast<std::size_t>(2 * depth), ' ') +
-                     (taken ? "taken: " : "not taken: ") + s.arms[arm] + "\n";
-            for (const std::size_t part : s.arm_parts[arm]) {
-                line(part, depth + 1, "");
+            text_ += indented(indent) + (taken ? "taken: " : "not taken: ") + s.arms[arm] + "\n";
+            for (const std::size_t part : outline_[index].arm_parts[arm]) {
+                line(part, indent + 1);
             }
         }
     }
 
     const Derivation& derivation_;
     const ValueWriter& write_;
-    std::vector<bool> met_;
+    std::size_t depth_;
+    std::vector<detail::OutlineEntry> outline_;
+    std::size_t folded_ = 0;
     std::string text_;
 };
 
 } // namespace
 
-std::string Derivation::text(const ValueWriter& write) const {
-    return TextWriter(*this, write).run();
+std::string Derivation::text(const ValueWriter& write, std::size_t depth) const {
+    return TextWriter(*this, write, depth).run();
 }
 
 } // namespace scupper

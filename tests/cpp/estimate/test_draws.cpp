@@ -142,3 +142,15 @@ TEST_CASE("quantiles of a sample interpolate between its order statistics") {
     std::vector<double> none;
     CHECK(std::isnan(estimate::sample_quantile(none, 0.5)));
 }
+
+TEST_CASE("the standard error of a quantile is that of its rank") {
+    std::vector<double> even;
+    for (int i = 0; i <= 1000; ++i) {
+        even.push_back(0.001 * i);
+    }
+    // A uniform distribution: sqrt(u (1 - u) / n), the density being 1.
+    CHECK(estimate::quantile_error(even, 0.5) == Approx(std::sqrt(0.25 / 1001.0)));
+    CHECK(estimate::quantile_error(even, 0.8) == Approx(std::sqrt(0.16 / 1001.0)));
+    CHECK(estimate::quantile_error(std::vector<double>{3.0}, 0.5) == 0.0);
+    CHECK(std::isnan(estimate::quantile_error({}, 0.5)));
+}

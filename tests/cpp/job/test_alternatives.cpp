@@ -133,3 +133,37 @@ TEST_CASE("words of sites, surroundings, paces and alternatives are checked, the
               j.surroundings = {{}, {}};
           }).find("a name of its own") != std::string::npos);
 }
+
+TEST_CASE("a way brings the machines of the alternative that chooses it, and no other") {
+    Job job = lifted();
+    job.ways = {{"girder", "broom"}};
+    Alternative broom;
+    broom.ways = {{"girder", "broom"}};
+    broom.equipment = {{"broom", {}, {}}};
+    broom.settings = {value("equipment[broom].number", 1.0)};
+    Alternative other = broom;
+    other.ways = {{"girder", "flusher"}};
+    other.equipment = {{"flusher", {}, {}}};
+    Alternative swap = broom;
+    swap.instead = {{"lift", "unit"}};
+    swap.equipment = {{"unit", {}, {}}};
+    job.alternatives = {broom, other, swap};
+    const Job with = with_means(job);
+    REQUIRE(with.equipment.size() == 3);
+    CHECK(with.equipment[2].name == "broom");
+    CHECK(has_value(with, "equipment[broom].number"));
+    CHECK(with.alternatives.size() == 3);
+    CHECK(with_means(with).equipment.size() == 3); // nothing comes twice
+}
+
+TEST_CASE("a closure brings the charges of the alternative that chooses it") {
+    Job job = lifted();
+    job.closure = "full_closure";
+    Alternative detour;
+    detour.closure = "full_closure";
+    detour.charges = {{"detour_signs", {}, {}}};
+    job.alternatives = {detour};
+    CHECK(with_means(job).charges.size() == 1);
+    job.closure = "by_record";
+    CHECK(with_means(job).charges.empty());
+}

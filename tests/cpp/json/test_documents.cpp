@@ -209,3 +209,34 @@ TEST_CASE("a hose of the library gives a segment bore and roughness, and comes b
     CHECK(refused<InputError>(R"({"scupper_job": 1, "hoses": ["supply"]})").id() == "json.type");
     CHECK(refused<InputError>(R"({"scupper_job": 1, "hoses": {"supply": 3}})").id() == "json.type");
 }
+
+TEST_CASE("a fault in a document of several lines says on which it stands") {
+    const auto path = [](const char* text) {
+        try {
+            json::read_job(text, "job.json", json::shipped_rates());
+        } catch (const InputError& e) {
+            return e.path();
+        }
+        return std::string{};
+    };
+    CHECK(path("{\"scupper_job\": 1,\n\"inputs\": {\n\n\"tank.volume\":\n\"3 ft\"}}") ==
+          "job.json:4 inputs.tank.volume");
+    CHECK(path("{\"scupper_job\": 1,\n\"servise\":\n{}}") == "job.json:2");
+    CHECK(path("{\"scupper_job\": 1,\n\"operations\": [\n{\"name\": 3}]}").rfind(
+              "job.json:3 operations[0]", 0) == 0);
+    CHECK(path("{\"scupper_job\": 1,\n\"overrides\": {\n\"B1\": {\n\"drains\": \"2 ft\"}}}") ==
+          "job.json:4 overrides.B1.drains");
+    CHECK(path("{\n\"scupper_job\": 2}") == "job.json:2 scupper_job");
+    CHECK(path("{\n\"name\": \"x\"}") == "job.json.scupper_job"); // what is not there has no line
+    CHECK(path("{\"scupper_job\": 1, \"labour\": 3}") == "job.json.labour"); // one line
+}
+
+TEST_CASE("a fault in a rate book says on which line it stands") {
+    try {
+        json::read_rate_book("{\"scupper_rates\": 1,\n\"inputs\": {\n\"price.water\": \"3 ft\"}}",
+                             "book.json");
+        FAIL("it was read");
+    } catch (const UnitError& e) {
+        CHECK(e.path() == "book.json:3 inputs.price.water");
+    }
+}

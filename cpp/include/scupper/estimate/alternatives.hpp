@@ -16,8 +16,9 @@ namespace scupper::estimate {
 /// What each criterion counts, by place in criterion_names.
 using Criteria = std::array<double, criterion_names.size()>;
 
-/// How much each criterion counts where nobody says: half the cost, the rest closure and dirt left.
-inline constexpr Criteria usual_weights{0.5, 0.0, 0.0, 0.0, 0.25, 0.25};
+/// How much each criterion counts where nobody says: half the cost, a quarter the dirt left, the rest
+/// the closure by its hours and by what it costs those who drive past or round.
+inline constexpr Criteria usual_weights{0.5, 0.0, 0.0, 0.0, 0.125, 0.25, 0.125};
 
 /// An alternative made ready, or why it has no price whatever the structure.
 struct PlannedAlternative {
@@ -42,9 +43,10 @@ struct AlternativeRow {
     double shifts;                    ///< [-] crew-shifts; NaN without a price
     double left_low, left_high;       ///< [-] share of the dirt left, with most and least removed
     double left_mass;                 ///< [kg] of dirt left; NaN without a price
-    double score;                     ///< [-] weighted, the mean of the feasible ones is 1; or NaN
-    bool recommended = false;         ///< [-] the best feasible one with a price
-    std::string why;                  ///< [text] of the recommended one: against the next
+    std::vector<std::string> not_figured; ///< [text, n] what no record or job tells of road users
+    double score;             ///< [-] weighted, the mean of the feasible ones is 1; or NaN
+    bool recommended = false; ///< [-] the best feasible one with a price
+    std::string why;          ///< [text] of the recommended one: against the next
 };
 
 /// Makes every alternative of a job ready.
@@ -74,7 +76,8 @@ double share_left(double removed, double passes);
 ///
 /// Formula: score = sum over criteria of weight / sum of weights x amount / mean of the amounts of
 /// the feasible ones with a price and the same question; the least is recommended, of equal ones the
-/// first. A criterion of which nobody has any counts nothing.
+/// first. A criterion of which nobody has any, or that cannot be figured for one of them, counts
+/// nothing.
 /// @param structure [-] the record
 /// @param alternatives [-, n] made ready
 /// @param weights [-] by criterion, each at least 0, one above

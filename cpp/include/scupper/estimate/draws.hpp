@@ -106,4 +106,17 @@ double sample_quantile(std::span<double> sample, double u);
 /// Verified by: tests/cpp/estimate/test_draws.cpp
 double sorted_quantile(std::span<const double> sorted, double u);
 
+/// How far a quantile of other draws would probably lie from that of these: its standard error.
+///
+/// Formula: (x at u + s - x at u - s) / 2 with s = sqrt(u (1 - u) / n), positions cut to 0 to 1
+/// @param sorted [any unit, n] the draws, ascending
+/// @param u [-] probability, 0 to 1
+/// @return [unit of the sample] the error; NaN of an empty sample
+/// Range: 0 <= u <= 1; of stratified draws, which scatter less, it is an upper limit.
+/// Errors: none.
+/// Source: H. A. David, H. N. Nagaraja, Order Statistics, 3rd ed. (2003), section 7.1: the rank of a
+/// quantile is binomial (definition); from memory
+/// Verified by: tests/cpp/estimate/test_draws.cpp
+double quantile_error(std::span<const double> sorted, double u);
+
 } // namespace scupper::estimate

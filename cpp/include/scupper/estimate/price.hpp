@@ -20,6 +20,7 @@ struct CrewHours {
     Time<T> set_up;              ///< [s] of closures
     Time<T> change_sides;        ///< [s] of closures; part of `work`
     Time<T> removal;             ///< [s] of closures
+    Count<T> closures{T(0.0)};   ///< [each] set up, of a stage
     work::OutingHours<T> outing; ///< [s] paid hours
     T share;                     ///< [-] of a stage: its elapsed work to that of all its parties
 };

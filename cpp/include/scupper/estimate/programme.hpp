@@ -51,6 +51,52 @@ std::vector<std::string> programme_keys();
 Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<const Plan> plan,
                        unsigned threads = 0, const RunProgress& progress = {});
 
+/// The totals in every draw of all uncertain inputs of all priced structures at once, sorted.
+///
+/// @param programme [-] a programme
+/// @param structures [-, n] the records it was priced from, in the same order
+/// @param settings [-] seed, number of draws, kind of sampling
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told how far the run is; may be empty
+/// @return [SI unit of each figure, n x draws] by column, ascending; empty where a draw leaves a
+/// structure without a number
+/// Range: at least one draw. The same bits for any number of threads.
+/// Errors: Interrupted `estimate.stopped` where progress says so.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_programme_ranges.cpp
+std::vector<std::vector<double>> total_samples(const Programme& programme,
+                                               std::span<const Structure> structures,
+                                               const DrawSettings& settings, unsigned threads = 0,
+                                               const RunProgress& progress = {});
+
+/// A guess that moves the total of a programme.
+struct ProgrammeGuess {
+    std::string key;        ///< input of the schema
+    std::string label;      ///< [text] what people call it
+    std::size_t structures; ///< [-] at how many it moves the price
+    double at_low;          ///< [currency] total with it at its low at all of them
+    double at_high;         ///< [currency] total with it at its high at all of them
+    double worth;           ///< [currency] by how much that moves the total
+};
+
+/// Every guess of a programme by what it moves the total, the dearest first: one input alone, from
+/// its low to its high at all structures at once.
+///
+/// Formula: worth = |sum over structures of total at high - sum of total at low|
+/// @param programme [-] a programme
+/// @param structures [-, n] the records it was priced from, in the same order
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told how far the run is; may be empty
+/// @return [currency, n] the guesses; totals are NaN where a limit leaves a structure without a price
+/// Range: any programme. The same bits for any number of threads.
+/// Errors: Interrupted `estimate.stopped` where progress says so.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_programme_guesses.cpp
+std::vector<ProgrammeGuess> programme_guesses(const Programme& programme,
+                                              std::span<const Structure> structures,
+                                              unsigned threads = 0,
+                                              const RunProgress& progress = {});
+
 /// The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
 ///
 /// In every draw the shared share of an input, such as a wage, is the same for all structures and

@@ -11,9 +11,11 @@
 
 namespace scupper::estimate {
 
-/// The traffic past the closure of one structure.
+/// The traffic past the closures of one structure. With several stages the figures of one closure are
+/// those of the first that has one, and the total is the sum over all of them.
 struct RoadUsers {
-    closure::Kind kind = closure::Kind::none; ///< [-] of the first stage that has one
+    std::string stage; ///< [text] name of the stage; empty where there is one
+    closure::Kind kind = closure::Kind::none; ///< [-] how the road is closed
     bool known = false;                       ///< [-] whether anybody tells how many vehicles pass
     closure::TrafficDay day;                  ///< [each/s] of the busier direction
     std::array<std::size_t, closure::hours_a_day> permitted{}; ///< [-] hours from each hour on
@@ -30,6 +32,8 @@ struct RoadUsers {
     Amount<> total;                     ///< [currency] of all closures of the visit
     AmountPerTime<> per_hour;           ///< [currency/s] while it stands, on average
     std::vector<std::string> cautions;  ///< [text] what it rests on
+    std::vector<std::string> not_figured; ///< [text] what no record or job tells; it is warned of
+    std::vector<RoadUsers> stages;        ///< [-, n] each stage with a closure, with its own total
 };
 
 /// What the closure of an estimate does to traffic, at the values that are priced.
@@ -39,8 +43,8 @@ struct RoadUsers {
 /// is closed in full; cost = lost time x its value + running cost of a detour
 /// @param estimate [-] an estimate
 /// @return [each, s, currency] windows, queue, delay and cost
-/// Range: one closure after the other, all alike; where stages differ, by the first that has one.
-/// The direction that is closed counts as the busier one all day.
+/// Range: one closure after the other, those of a stage all alike. The direction that is closed
+/// counts as the busier one all day. A total is NaN where one stage's cannot be figured.
 /// Errors: those of `closure::work_zone_capacity`
 /// Source: the formulas it calls
 /// Verified by: tests/cpp/estimate/test_road_users.cpp

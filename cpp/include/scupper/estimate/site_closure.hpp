@@ -5,6 +5,9 @@
 #include "scupper/estimate/estimate.hpp"
 #include "scupper/takeoff.hpp"
 
+#include <string>
+#include <vector>
+
 namespace scupper::estimate {
 
 /// The road on a structure: what the job or a survey gives, the rest by the record.
@@ -50,5 +53,21 @@ closure::Site closure_site(const Estimate& estimate);
 /// Source: `closure::plan`
 /// Verified by: tests/cpp/estimate/test_site_closure.cpp
 closure::Plan closure_plan(const Estimate& estimate);
+
+/// The closure of one stage.
+struct StagePlan {
+    std::string stage;  ///< [text] its name; empty where there is one stage for all
+    closure::Plan plan; ///< [-] its lay-out
+};
+
+/// The lay-outs of all stages that have a closure, as `closure_plan` gives that of the first.
+///
+/// @param estimate [-] an estimate
+/// @return [-, n] in the order of the stages
+/// Range: any estimate; none without a closure.
+/// Errors: those of `closure::plan`, as where a shoulder closure finds no shoulder.
+/// Source: `closure::plan`
+/// Verified by: tests/cpp/estimate/test_site_closure.cpp
+std::vector<StagePlan> closure_plans(const Estimate& estimate);
 
 } // namespace scupper::estimate

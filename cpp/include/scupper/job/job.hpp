@@ -242,6 +242,17 @@ inline constexpr std::string_view every_site = "every";
 /// Verified by: tests/cpp/job/test_alternatives.cpp
 Job with_alternative(const Job& job, const Alternative& alternative);
 
+/// A job with what its ways and its closure need besides: machines, people, charges and their prices
+/// of those of its alternatives that choose nothing but ways and closure, and choose as it does.
+///
+/// @param job [-] the job
+/// @return [-] the job with what was missing; what it has stays as it is
+/// Range: any.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/job/test_alternatives.cpp
+Job with_means(const Job& job);
+
 /// Whether a job already works as an alternative does.
 ///
 /// @param job [-] the job

@@ -202,11 +202,12 @@ inline constexpr std::array<std::string_view, 5> site_measure_names{
     "posted_limit"}; // what the bridge is posted for
 
 /// What alternatives are compared by.
-inline constexpr std::array<std::string_view, 6> criterion_names{
-    "cost",     "labour",  // labour-hours
-    "elapsed",             // hours on site
-    "water",    "closure", // hours for which the road is closed
-    "dirt_left"};          // share of the dirt
+inline constexpr std::array<std::string_view, 7> criterion_names{
+    "cost",      "labour",  // labour-hours
+    "elapsed",              // hours on site
+    "water",     "closure", // hours for which the road is closed
+    "dirt_left",            // share of the dirt
+    "road_users"};          // money of those who drive past or round
 
 /// Components that are reached from below: from a bucket, a platform, the ground or a boat.
 inline constexpr std::array<std::string_view, 13> underside_names{

@@ -23,20 +23,29 @@ struct Inferred {
     Inferred() { counted.fill(std::numeric_limits<double>::quiet_NaN()); }
 };
 
+/// What somebody measured or a job gives, at its likely value: it stands in the place of what a
+/// record or a rule says, and whatever follows by rule follows from it.
+struct Measured {
+    std::array<double, dimension_count> dimensions; ///< [SI unit of each field] NaN where not
+    double clearance; ///< [m] of the girders above ground, water or a road; NaN where not
+
+    Measured() : clearance(std::numeric_limits<double>::quiet_NaN()) { dimensions.fill(clearance); }
+};
+
 /// What a structure's record says about its dimensions, and what follows by rule where it says
 /// nothing.
 ///
-/// Values somebody measured (`Structure::given`) are not looked at: who resolves a job puts them
-/// in place of the inferred ones. Recorded values outside the bounds of the input schema count as
-/// not recorded.
+/// Values somebody measured (`Structure::given`) are not looked at: who resolves a job hands them
+/// over. Recorded values outside the bounds of the input schema count as not recorded.
 ///
 /// @param structure [-] one record
+/// @param measured [SI unit of each] what is known better than by record and rule
 /// @return [-] categories, dimensions with basis and rule, and what cannot be told
 /// Range: any record, whatever it lacks.
 /// Errors: none.
 /// Source: FHWA-PD-96-001 (1995) items; rules with their sources in `rules()`
 /// Verified by: tests/cpp/takeoff/test_infer.cpp, test_records.cpp, test_properties.cpp
-Inferred infer(const Structure& structure);
+Inferred infer(const Structure& structure, const Measured& measured = {});
 
 /// How surely a quantity is known: by the least sure of the dimensions it rests on.
 ///

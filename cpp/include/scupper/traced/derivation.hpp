@@ -36,26 +36,35 @@ struct DerivedStep {
 /// Writes a value for people: (SI value, dimension, schema key or empty) -> "1,234 gal".
 using ValueWriter = std::function<std::string(double, const Dimension&, std::string_view)>;
 
+/// The depth that shows an explanation whole.
+inline constexpr std::size_t every_level = static_cast<std::size_t>(-1);
+
 /// The explanation of one figure: a list of steps, each once, the figure first.
 struct Derivation {
     std::vector<DerivedStep> steps; ///< [-, n] the figure first; `parts` are places in here
 
-    /// The explanation as indented text; a step met again is only named.
+    /// The explanation as indented text. A step stands once: where it is fewest levels below the
+    /// figure. The last line says how many steps lie deeper than what is shown.
     ///
     /// @param write [text] turns SI values into text for people
+    /// @param depth [-] levels below the figure
     /// @return [text] one line a step
     /// Range: any derivation.
     /// Errors: none.
     /// Source: own convention
-    std::string text(const ValueWriter& write) const;
-    /// The explanation as nested HTML lists, both arms of a choice shown, the taken one marked.
+    /// Verified by: tests/cpp/traced/test_derivation.cpp
+    std::string text(const ValueWriter& write, std::size_t depth = every_level) const;
+    /// The explanation as nested HTML lists, both arms of a choice shown, the taken one marked. All
+    /// of it is there, a step once; what lies deeper than a depth is closed until it is clicked.
     ///
     /// @param write [text] turns SI values into text for people
+    /// @param depth [-] levels below the figure that are open
     /// @return [text] an HTML fragment; every name is escaped
     /// Range: any derivation.
     /// Errors: none.
     /// Source: own convention
-    std::string html(const ValueWriter& write) const;
+    /// Verified by: tests/cpp/traced/test_derivation.cpp
+    std::string html(const ValueWriter& write, std::size_t depth = every_level) const;
 };
 
 /// Explains one step of a recording down to its inputs.
