@@ -1,21 +1,23 @@
 #include "scupper/cost/margins.hpp"
 
+#include "scupper/traced.hpp"
+
 namespace scupper::cost {
 
 template <class T>
 MarginAmounts<T> add_margins(const Amount<T>& direct, const Margins<T>& margins) {
     MarginAmounts<T> a;
     Amount<T> sum = direct;
-    const auto add = [&sum](const T& share) {
-        const Amount<T> margin = sum * share;
-        sum += margin;
+    const auto add = [&sum](const char* name, const T& share, const char* so_far) {
+        const Amount<T> margin = named(name, sum * share);
+        sum = named(so_far, sum + margin);
         return margin;
     };
-    a.overhead = add(margins.overhead);
-    a.profit = add(margins.profit);
-    a.bond = add(margins.bond);
-    a.mobilization = add(margins.mobilization);
-    a.contingency = add(margins.contingency);
+    a.overhead = add("overhead", margins.overhead, "cost with overhead");
+    a.profit = add("profit", margins.profit, "cost with overhead and profit");
+    a.bond = add("bond", margins.bond, "price before mobilization");
+    a.mobilization = add("mobilization", margins.mobilization, "price before contingency");
+    a.contingency = add("contingency", margins.contingency, "price");
     a.price = sum;
     return a;
 }
