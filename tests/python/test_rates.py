@@ -122,7 +122,7 @@ def test_what_changed_and_what_it_does_to_a_price(agency: sc.rates.RateBook) -> 
 
 def test_a_built_up_rate_is_explained_down_to_its_parts(agency: sc.rates.RateBook) -> None:
     est = sc.estimate(sc.read_inventory(sc.demo_records())[0], sc.Job.demo().with_rates(agency))
-    text = str(est.explain("cost.total"))
+    text = str(est.explain("cost.total", depth=None))
     for words in ("pay in cash", "27 USD/h", "price when bought", "10 year"):
         assert words in text
     assert "labour[wash_crew].wage.cash" in {

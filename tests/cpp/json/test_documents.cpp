@@ -74,7 +74,7 @@ TEST_CASE("a job's own value takes the place of the rate book's, the rest stays"
 
 TEST_CASE("wrong units, keys and words are refused, naming field and remedy") {
     const auto unit = refused<UnitError>(small_job(R"("nozzle[hand_line].bore": "100 psi")"));
-    CHECK(unit.path() == "job.json.inputs.nozzle[hand_line].bore");
+    CHECK(unit.path() == "job.json:2 inputs.nozzle[hand_line].bore");
     CHECK(unit.id() == "unit.dimension");
     const auto bare = refused<UnitError>(small_job(R"("nozzle[hand_line].bore": 0.5)"));
     CHECK(bare.id() == "unit.missing");

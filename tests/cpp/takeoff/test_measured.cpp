@@ -41,7 +41,7 @@ std::vector<Structure> kinds() {
 }
 
 std::string key_of(std::size_t index) {
-    return full_key(input_table[index]);
+    return std::string(input_table[index].group) + "." + std::string(input_table[index].field);
 }
 
 bool differ(const Uncertain& a, const Uncertain& b) {
