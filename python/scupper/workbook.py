@@ -16,6 +16,7 @@ from xlsxwriter.worksheet import Worksheet
 
 from scupper import _core
 from scupper._workbook_looks import Looks, Table
+from scupper._workbook_tables import write_hours, write_payments
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -36,7 +37,8 @@ _GOVERN = (
 
 
 def workbook_bytes(estimate: Estimate) -> bytes:
-    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Cautions and Checks."""
+    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Hours, Cautions, Checks,
+    and Payments where the job's terms hold money back."""
     file = BytesIO()
     book = xlsxwriter.Workbook(
         file,
@@ -64,13 +66,19 @@ class _Writer:
         self._workings = {cell: row for row, cell in enumerate(workings, Table.FIRST_ROW)}
 
     def write(self) -> None:
-        names = ("Summary", "Inputs", "Workings", "Cost lines", "Cautions", "Checks")
+        names = ["Summary", "Inputs", "Workings", "Cost lines", "Hours", "Cautions", "Checks"]
+        payments = self._estimate.cash_flow.table
+        if payments["kept"].any():
+            names.insert(5, "Payments")
         sheets = {name: self._book.add_worksheet(name) for name in names}
         self._write_inputs(sheets["Inputs"])
         checks = self._write_workings(sheets["Workings"])
         checks += [(label, self._formula(f)) for label, f in self._source["checks"]]
         status = self._write_checks(sheets["Checks"], checks)
         self._write_lines(sheets["Cost lines"])
+        write_hours(sheets["Hours"], self._looks, self._estimate.hours_table)
+        if "Payments" in sheets:
+            write_payments(sheets["Payments"], self._looks, payments, self._estimate.currency)
         self._write_cautions(sheets["Cautions"])
         self._write_summary(sheets["Summary"], status)
 

@@ -21,6 +21,7 @@ struct CrewHours {
     Time<T> change_sides;        ///< [s] of closures; part of `work`
     Time<T> removal;             ///< [s] of closures
     work::OutingHours<T> outing; ///< [s] paid hours
+    Time<T> unpaid{T(0.0)};      ///< [s] of meals that are not paid; beside `outing`
     T share;                     ///< [-] of a stage: its elapsed work to that of all its parties
 };
 
