@@ -133,6 +133,7 @@ void bind_job(py::module_& m) {
         .def("plan", &ready, doc("estimate::make_plan"))
         .def_readonly("name", &Job::name, "What people call the job.")
         .def_readonly("currency", &Job::currency, "Three-letter code of every amount.")
+        .def_readonly("frequency", &Job::frequency, doc("Job::frequency"))
         .def_readonly("units", &Job::units, doc("Job::units"))
         .def_property_readonly(
             "price_at",

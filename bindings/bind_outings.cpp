@@ -64,8 +64,11 @@ std::vector<std::pair<std::string, Columns>> shift_columns(const estimate::Estim
 /// Name, structures, whether one closure covers them.
 using Groups = std::vector<std::tuple<std::string, std::vector<std::string>, bool>>;
 
+/// Day, lowest temperature in kelvin, whether it falls.
+using AirRow = std::tuple<std::string, double, bool>;
+
 OutingRules rules(const Groups& groups, const std::map<std::string, double>& si,
-                  const std::string& first, bool daylight) {
+                  const std::string& first, bool daylight, const std::vector<AirRow>& air) {
     OutingRules rules;
     for (const auto& [name, structures, one_closure] : groups) {
         rules.groups.push_back({name, structures, one_closure});
@@ -86,6 +89,9 @@ OutingRules rules(const Groups& groups, const std::map<std::string, double>& si,
     put("week_limit", [&](double x) { rules.limits.week = Time<>(x); });
     put("cancelled", [&](double x) { rules.cancelled = x; });
     put("show_up", [&](double x) { rules.show_up = Time<>(x); });
+    for (const auto& [day, lowest, falling] : air) {
+        rules.air[work::parse_date(day, "air")] = {Temperature<>(lowest), falling};
+    }
     if (!first.empty()) {
         rules.first = work::parse_date(first, "first");
     }
@@ -94,8 +100,9 @@ OutingRules rules(const Groups& groups, const std::map<std::string, double>& si,
 }
 
 OutingPlan plan(const inventory::Inventory& inv, const PlanHandle& handle, const Groups& groups,
-                const std::map<std::string, double>& si, const std::string& first, bool daylight) {
-    const OutingRules by = rules(groups, si, first, daylight);
+                const std::map<std::string, double>& si, const std::string& first, bool daylight,
+                const std::vector<AirRow>& air) {
+    const OutingRules by = rules(groups, si, first, daylight, air);
     const py::gil_scoped_release free;
     return estimate::plan_outings(inv.structures, handle.plan, by);
 }
@@ -158,6 +165,28 @@ Columns outing_columns(const OutingPlan& p) {
     d["overtime"] = money(&OutingCost::overtime);
     d["show_up"] = money(&OutingCost::show_up);
     d["equipment"] = money(&OutingCost::equipment);
+    return d;
+}
+
+/// Days between outings without a shift, with the outing that waits and why.
+Columns lost_days(const OutingPlan& p) {
+    struct LostDay {
+        std::size_t outing;
+        const work::PlannedDay* day;
+    };
+    std::vector<LostDay> rows;
+    for (std::size_t o = 0; o < p.outings.size(); ++o) {
+        for (const work::PlannedDay& day : p.outings[o].lost) {
+            rows.push_back({o, &day});
+        }
+    }
+    Columns d;
+    d["outing"] = numbers<std::size_t>(rows, [](const LostDay& r) { return r.outing; });
+    d["date"] = texts(rows, [](const LostDay& r) { return work::date_text(r.day->date); });
+    d["use"] = texts(rows, [](const LostDay& r) {
+        return work::day_use_names.at(static_cast<std::size_t>(r.day->use));
+    });
+    d["season"] = texts(rows, [](const LostDay& r) { return r.day->season; });
     return d;
 }
 
@@ -244,6 +273,7 @@ void bind_plan(py::module_& m) {
     py::class_<OutingPlan>(m, "OutingPlan", doc("estimate::OutingPlan"))
         .def("outings", &outing_columns, doc("estimate::Outing"))
         .def("shifts", &outing_shifts, "Columns of every shift: outing, date, stops, paid hours.")
+        .def("lost_days", &lost_days, doc("estimate::Outing::lost"))
         .def("segments", &outing_segments, doc("work::Segment"))
         .def(
             "cost", [](const OutingPlan& p) { return cost_parts(p.cost); },
@@ -267,7 +297,7 @@ void bind_outings(py::module_& m) {
     bind_plan(m);
     m.def("shift_plan", &shift_columns, doc("estimate::shift_plan"), arg("estimate"));
     m.def("plan_outings", &plan, doc("estimate::plan_outings"), arg("inventory"), arg("plan"),
-          arg("groups"), arg("si"), arg("first"), arg("daylight"));
+          arg("groups"), arg("si"), arg("first"), arg("daylight"), arg("air"));
     py::class_<Year>(m, "Year", doc("estimate::Year"))
         .def("rounds", &year_rounds, doc("estimate::rounds_of"))
         .def("table", &year_table, doc("estimate::year_of"), arg("job"))

@@ -47,7 +47,7 @@ struct RateTable {
             const cost::RatePart& part =
                 cost::rate_part(cost::built_up_of(field.key), p.name, field.key);
             add(field.key + "." + p.name, std::string(part.label), part.dimension,
-                certain(p.value, setting.value.basis, setting.origin.get()), show);
+                between(p.low, p.value, p.high, setting.value.basis, setting.origin.get()), show);
         }
     }
 };

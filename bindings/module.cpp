@@ -36,4 +36,5 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_outings(m);
     bind_survey_list(m);
     bind_saved_estimate(m);
+    bind_contract_money(m);
 }

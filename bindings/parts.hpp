@@ -31,6 +31,7 @@ void bind_estimate(py::module_& m);
 void bind_remedies(py::module_& m);
 void bind_alternatives(py::module_& m);
 void bind_schedule(py::module_& m);
+void bind_contract_money(py::module_& m);
 void bind_road_users(py::module_& m);
 void bind_workbook(py::module_& m);
 void bind_programme(py::module_& m);

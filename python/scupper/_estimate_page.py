@@ -7,8 +7,11 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._job_facts import (
+    a_year,
     asked_before,
+    beside_the_price,
     devices,
+    hours_by_crew,
     money_by_kind,
     past_closure,
     scope,
@@ -59,6 +62,9 @@ def page(estimate: Estimate) -> str:
         users=past_closure(estimate),
         asked=asked_before(estimate),
         most_quantities=_MOST_QUANTITIES,
+        hours=hours_by_crew(estimate),
+        beside=beside_the_price(estimate),
+        year=a_year(estimate),
         people=listed(crew(estimate)),
         pieces=listed(equipment(estimate)),
     )

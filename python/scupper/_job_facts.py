@@ -23,6 +23,10 @@ _UNIT_PRICED = ("deck_top", "joint", "drain", "girder", "bearing")
 _SUMS = ("cost.direct", "cost.total")
 
 
+#: Hours below this would print as zero.
+_LEAST_TIME = 0.05
+
+
 def asked_before(estimate: Estimate) -> str:
     """What is asked for days before the work, and the days that leaves; empty without a notice."""
     schedule = estimate.schedule()
@@ -99,6 +103,49 @@ def stretches(estimate: Estimate) -> list[str]:
         + (f", {row['devices']} devices" if row["devices"] else "")
         for row in rows
     ]
+
+
+def hours_by_crew(estimate: Estimate) -> list[str]:
+    """Where the hours of one person go, as "productive 3.2 + travel 1.0 = paid 8.0 h", by crew."""
+    table = estimate.hours_table
+    parts = ["productive", "breaks", "waiting", "travel", "briefing", "closure", "meal", "standby"]
+    lines = []
+    for name, row in table.iterrows():
+        who = "" if len(table) == 1 else f"{words(str(name))}: "
+        there = " + ".join(f"{part} {row[part]:.1f}" for part in parts if row[part] >= _LEAST_TIME)
+        meal = f", unpaid meal {row['unpaid_meal']:.1f}" if row["unpaid_meal"] > 0 else ""
+        beside = f", show-up {row['show_up']:.1f} expected besides" if row["show_up"] > 0 else ""
+        overtime = f", {row['overtime']:.1f} of it overtime" if row["overtime"] > 0 else ""
+        lines.append(
+            f"{who}{there} = paid {row['paid']:.1f} h{overtime}{meal}; elapsed "
+            f"{row['elapsed']:.1f} h{beside}"
+        )
+    return lines
+
+
+def a_year(estimate: Estimate) -> str:
+    """What a year takes where the job says how often; empty where it does not."""
+    if not estimate.job._core.frequency:
+        return ""
+    totals, currency = estimate.annual, estimate.currency
+    return (
+        f"A year, by how often each component is cleaned: {currency} "
+        f"{money(totals[f'cost_total_{currency.lower()}'])}, "
+        f"{totals['labour_h']:,.1f} labour-hours, {totals['shifts']:,.2f} crew-shifts."
+    )
+
+
+def beside_the_price(estimate: Estimate) -> str:
+    """What the contract's terms hold back; empty where they hold nothing."""
+    flow = estimate.cash_flow
+    if not flow.table["kept"].any():
+        return ""
+    most = flow.table["outstanding"].max() or flow.table["kept"].sum()
+    return (
+        f"Retainage, beside the price: {flow.currency} {money(most)} held back at most, "
+        f"{len(flow.table)} periods of payment; the wait costs {flow.currency} "
+        f"{money(flow.held_cost)}."
+    )
 
 
 def past_closure(estimate: Estimate) -> str:

@@ -16,6 +16,7 @@ from scupper._shown import Nozzle, Quantities
 from scupper._stamp import stamp
 from scupper.closure import Plan as ClosurePlan
 from scupper.cost import Cost
+from scupper.payments import CashFlow, cash_flow_of
 from scupper.road_users import RoadUsers, effort
 from scupper.scheduling import Day, Schedule, schedule
 from scupper.units import in_pint
@@ -29,6 +30,9 @@ if TYPE_CHECKING:
 
 _ASSUMPTIONS = ["key", "label", "low", "likely", "high", "basis", "source", "worth",
                 "total_at_low", "total_at_high"]  # fmt: skip
+_HOURS = ["people", "shifts", "productive", "breaks", "waiting", "travel", "briefing", "closure",
+          "meal", "standby", "paid", "overtime", "unpaid_meal", "elapsed", "show_up"]  # fmt: skip
+_VARIATION = ["component", "share", "quantity", "unit", "planned", "paid", "price"]
 _REMEDIES = ["method", "remedy", "flow", "pressure", "total", "change"]
 
 
@@ -116,6 +120,52 @@ class Estimate:
     def hours(self) -> Quantity:
         """Paid labour-hours of everybody."""
         return self.figure("hours.labour")
+
+    @cached_property
+    def hours_table(self) -> pd.DataFrame:
+        """Where the hours of one person of every crew go, in hours: one row a crew.
+
+        productive, breaks (short ones, inside the productive factor), waiting (for water and at
+        the dump), travel, briefing, closure (set-up, change of sides, removal), meal (the paid
+        part) and standby add up to paid; paid and unpaid_meal to elapsed. overtime is part of
+        paid; show_up is what shifts called off are expected to pay besides. people and shifts
+        stand before them.
+        """
+        return frame(_core.hours_table(self._core)).set_index("crew")[_HOURS]
+
+    @cached_property
+    def cash_flow(self) -> CashFlow:
+        """What is earned, kept back and paid, period by period, by the job's ``terms``; what
+        waiting costs. It stands beside the price."""
+        return cash_flow_of(_core.cash_flow(self._core), self.currency)
+
+    def quantity_variation(
+        self, shares: Iterable[float] = (0.5, 0.75, 1.0, 1.25, 1.5)
+    ) -> pd.DataFrame:
+        """The price where the quantity of one component comes out as a share of what was planned.
+
+        Parameters
+        ----------
+        shares
+            Quantities as built over those planned.
+
+        Returns
+        -------
+        pandas.DataFrame
+            component, share, quantity, unit, planned (its price as planned), paid (at the share,
+            with the renegotiated unit price beyond the limit of the job's ``terms``), price (of the
+            whole, the others as planned). It stands beside the price.
+        """
+        table = frame(_core.quantity_variation(self._core, [float(s) for s in shares]))
+        return table[_VARIATION]
+
+    @cached_property
+    def annual(self) -> pd.Series[float]:
+        """The main figures of a year, by how often the job's ``frequency`` has each component
+        cleaned: once where it says nothing. In the job's units, named as in `Year.totals`."""
+        from scupper.seasons import year
+
+        return year([self.structure], self.job).totals
 
     @property
     def on_site_hours(self) -> Quantity:

@@ -13,8 +13,9 @@ from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame
 from scupper.inventory import Inventory, gathered
+from scupper.payments import CashFlow, cash_flow_of
 from scupper.results import safe_cells
-from scupper.scheduling import Day, _iso
+from scupper.scheduling import Day, _iso, air_rows
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -115,6 +116,24 @@ class OutingPlan:
         return table
 
     @cached_property
+    def lost_days(self) -> pd.DataFrame:
+        """The days without a shift before each outing: outing, stage, date, use (why: a notice, a
+        weekday, a holiday, a closed season, cold or dark), season."""
+        import pandas as pd
+
+        table = frame(self._core.lost_days())
+        at = table.pop("outing").to_numpy()
+        table.insert(0, "outing", self.outings["name"].to_numpy()[at])
+        table.insert(1, "stage", self.outings["stage"].to_numpy()[at])
+        table["date"] = pd.to_datetime(table["date"])
+        return table
+
+    @cached_property
+    def cash_flow(self) -> CashFlow:
+        """What is earned, kept back and paid, period by period, by the job's ``terms``."""
+        return cash_flow_of(_core.cash_flow_of_outings(self._core), self.currency)
+
+    @cached_property
     def segments(self) -> pd.DataFrame:
         """Every stretch of every party's shift: outing, stage, shift, party, spent, what, site,
         start_h, end_h; those of a party fill its shift."""
@@ -204,10 +223,12 @@ def outings(
     move: str | Quantity = "15 min",
     day_limit: str | Quantity | None = None,
     week_limit: str | Quantity | None = None,
-    cancelled: float = 0.0,
-    show_up: str | Quantity = "3 h",
+    cancelled: float | None = None,
+    show_up: str | Quantity | None = None,
     first: Day | None = None,
     daylight: bool = False,
+    air: Mapping[Day, Any] | None = None,
+    falling: Iterable[Day] = (),
 ) -> OutingPlan:
     """Puts structures together into outings and lays out the shifts of one crew.
 
@@ -236,12 +257,17 @@ def outings(
     day_limit, week_limit
         Plain hours of a day and of a week, as ``"8 h"`` and ``"40 h"``; None: no overtime by them.
     cancelled, show_up
-        Shifts called off for each one worked, and the hours each of them still pays: two to four
-        are common practice.
+        Shifts called off for each one worked, and the hours each of them still pays; None for the
+        job's ``shift.cancelled`` and ``shift.show_up_time``, else none of them and 3 h (two to four
+        are common practice).
     first
         The first day; None for the day of asking in the job's calendar.
     daylight
-        Whether all work on site is done between sunrise and sunset.
+        Whether all work on site is done between sunrise and sunset; the job's calendar may ask for
+        it too.
+    air, falling
+        Lowest temperature of known days, and on which of them it falls, as for
+        `Estimate.schedule`.
 
     Returns
     -------
@@ -266,12 +292,15 @@ def outings(
         "week_limit": (week_limit, "s"),
     }
     si = {name: _si(name, *pair) for name, pair in given.items() if pair[0] is not None}
-    si |= {"detour": float(detour), "cancelled": float(cancelled), "most": float(most or 0)}
+    si |= {"detour": float(detour), "most": float(most or 0)}
     si["twins_one_closure"] = float(twins_one_closure)
+    if cancelled is not None:
+        si["cancelled"] = float(cancelled)
     together = set(one_closure)
     rows = [(name, list(ids), name in together) for name, ids in (groups or {}).items()]
     day = "" if first is None else _iso(first)
-    return OutingPlan(_core.plan_outings(inv._core, job.plan, rows, si, day, daylight), inv, job)
+    core = _core.plan_outings(inv._core, job.plan, rows, si, day, daylight, air_rows(air, falling))
+    return OutingPlan(core, inv, job)
 
 
 def _si(name: str, value: str | Quantity, unit: str) -> float:

@@ -42,7 +42,8 @@ class Schedule:
     @property
     def days(self) -> pd.DataFrame:
         """Every day from the first that the notices allow to the last shift: date, use
-        (``"work"``, or why not), season, lowest air temperature in kelvin where known."""
+        (``"work"``, or why not: ``"too_cold"``, ``"too_dark"``), season, lowest air temperature in
+        kelvin where known."""
         import pandas as pd
 
         table = frame(self._core.days())
@@ -81,6 +82,13 @@ def schedule(
     estimate: Estimate, air: Mapping[Day, Any] | None = None, falling: Iterable[Day] = ()
 ) -> Schedule:
     """The schedule of an estimate; see `Estimate.schedule`."""
+    return Schedule(_core.schedule(estimate._core, air_rows(air, falling)))
+
+
+def air_rows(
+    air: Mapping[Day, Any] | None, falling: Iterable[Day]
+) -> list[tuple[str, float, bool]]:
+    """Day, lowest temperature in kelvin and whether it falls, of every day that is known."""
     cold = {_iso(day) for day in falling}
     rows = []
     for day, lowest in (air or {}).items():
@@ -93,7 +101,7 @@ def schedule(
         raise InputError(
             "calendar.air", "falling", ", ".join(sorted(unknown)), "days whose air is given"
         )
-    return Schedule(_core.schedule(estimate._core, rows))
+    return rows
 
 
 def _iso(day: Day) -> str:

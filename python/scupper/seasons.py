@@ -126,8 +126,8 @@ def year(
     job
         The job; what its service leaves out is never cleaned.
     frequency
-        Times a year by component: 2 is twice a year, 1 / 3 every third year. A component that is
-        not named is cleaned once a year.
+        Times a year by component: 2 is twice a year, 1 / 3 every third year; None for the job's
+        own ``frequency``. A component that is not named is cleaned once a year.
     threads
         How many; None for as many as the machine has.
     progress
@@ -146,7 +146,8 @@ def year(
         Where there is no such component, with the nearest.
     """
     inv = gathered(inventory)
-    times = {component: float(often) for component, often in (frequency or {}).items()}
+    often = job._core.frequency if frequency is None else frequency
+    times = {component: float(number) for component, number in often.items()}
     with told(progress, "pricing") as watch:
         core = _core.year_of(inv._core, job._core, times, threads or 0, watch)
     return Year(core, inv, job)

@@ -17,6 +17,7 @@ from xlsxwriter.worksheet import Worksheet
 from scupper import _core
 from scupper._price_workbook import write_unit_costs
 from scupper._workbook_looks import Looks, Table
+from scupper._workbook_tables import write_hours, write_payments
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -37,8 +38,8 @@ _GOVERN = (
 
 
 def workbook_bytes(estimate: Estimate) -> bytes:
-    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Unit costs, Cautions and
-    Checks."""
+    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Unit costs, Hours, Cautions,
+    Checks, and Payments where the job's terms hold money back."""
     file = BytesIO()
     book = xlsxwriter.Workbook(
         file,
@@ -66,7 +67,11 @@ class _Writer:
         self._workings = {cell: row for row, cell in enumerate(workings, Table.FIRST_ROW)}
 
     def write(self) -> None:
-        names = ("Summary", "Inputs", "Workings", "Cost lines", "Unit costs", "Cautions", "Checks")
+        names = ["Summary", "Inputs", "Workings", "Cost lines", "Unit costs", "Hours", "Cautions",
+                 "Checks"]  # fmt: skip
+        payments = self._estimate.cash_flow.table
+        if payments["kept"].any():
+            names.insert(6, "Payments")
         sheets = {name: self._book.add_worksheet(name) for name in names}
         self._write_inputs(sheets["Inputs"])
         checks = self._write_workings(sheets["Workings"])
@@ -76,6 +81,9 @@ class _Writer:
         write_unit_costs(sheets["Unit costs"], self._looks, self._estimate.unit_costs,
                          self._estimate.currency, "blank while the total is not as priced",
                          as_priced)  # fmt: skip
+        write_hours(sheets["Hours"], self._looks, self._estimate.hours_table)
+        if "Payments" in sheets:
+            write_payments(sheets["Payments"], self._looks, payments, self._estimate.currency)
         self._write_cautions(sheets["Cautions"])
         self._write_summary(sheets["Summary"], status)
 

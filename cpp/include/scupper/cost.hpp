@@ -3,7 +3,6 @@
 
 #include "scupper/cost/built_up.hpp"
 #include "scupper/cost/contract.hpp"
-#include "scupper/cost/contract_terms.hpp"
 #include "scupper/cost/hire.hpp"
 #include "scupper/cost/interest.hpp"
 #include "scupper/cost/margins.hpp"

@@ -3,10 +3,12 @@
 
 #include "scupper/estimate/alternatives.hpp"
 #include "scupper/estimate/compare.hpp"
+#include "scupper/estimate/contract_money.hpp"
 #include "scupper/estimate/draws.hpp"
 #include "scupper/estimate/estimate.hpp"
 #include "scupper/estimate/figures.hpp"
 #include "scupper/estimate/fixed_total.hpp"
+#include "scupper/estimate/hours_table.hpp"
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/outings.hpp"
 #include "scupper/estimate/plan.hpp"

@@ -8,6 +8,7 @@
 #include "scupper/unit.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstdio>
 #include <vector>
 
@@ -150,6 +151,12 @@ std::string digits(double value) {
     return text;
 }
 
+std::string span_text(const PartValue& part) {
+    return part.low == part.high
+               ? digits(part.value)
+               : digits(part.low) + ", " + digits(part.value) + ", " + digits(part.high);
+}
+
 } // namespace
 
 BuiltUp built_up_of(std::string_view key) {
@@ -192,8 +199,9 @@ const RatePart& rate_part(BuiltUp kind, std::string_view name, const std::string
 void check_parts(BuiltUp kind, std::span<const PartValue> parts, const std::string& path) {
     for (const PartValue& part : parts) {
         const RatePart& row = rate_part(kind, part.name, path);
-        if (!(part.value >= row.least && part.value <= row.greatest)) {
-            throw InputError({"cost.bounds", path + "." + part.name, digits(part.value) + " (SI)",
+        if (!(part.low >= row.least && part.high <= row.greatest && part.low <= part.value &&
+              part.value <= part.high)) {
+            throw InputError({"cost.bounds", path + "." + part.name, span_text(part) + " (SI)",
                               digits(row.least) + " to " + digits(row.greatest) + " (SI)"});
         }
         if (!row.needs.empty() && !is_given(parts, row.needs)) {
@@ -230,6 +238,25 @@ double built_up_rate(BuiltUp kind, std::span<const PartValue> parts) {
         named_parts.push_back({part.name, part.value});
     }
     return built_up_rate<double>(kind, named_parts);
+}
+
+ThreePoint built_up_range(BuiltUp kind, std::span<const PartValue> parts) {
+    const double likely = built_up_rate(kind, parts);
+    std::vector<PartValue> varied(parts.begin(), parts.end());
+    double below = 0.0;
+    double above = 0.0;
+    for (PartValue& part : varied) {
+        const double usual = part.value;
+        part.value = part.low;
+        const double one = built_up_rate(kind, varied);
+        part.value = part.high;
+        const double other = built_up_rate(kind, varied);
+        part.value = usual;
+        below = std::hypot(below, std::max(likely - std::min(one, other), 0.0));
+        above = std::hypot(above, std::max(std::max(one, other) - likely, 0.0));
+    }
+    const Family family = below + above > 0.0 ? Family::pert : Family::fixed;
+    return {.low = likely - below, .likely = likely, .high = likely + above, .family = family};
 }
 
 template double built_up_rate(BuiltUp, std::span<const NamedPart<double>>);

@@ -8,6 +8,16 @@
 namespace scupper::cost {
 
 template <class T>
+Amount<T> occupancy(const Time<T>& time, const AmountPerTime<T>& charge) {
+    return time * charge;
+}
+
+template <class T>
+Amount<T> expected_damages(const T& chance, const Time<T>& late, const AmountPerTime<T>& damages) {
+    return chance * (late * damages);
+}
+
+template <class T>
 Amount<T> varied_payment(const T& quantity, const T& planned, const Amount<T>& price,
                          const T& limit, const Amount<T>& price_over,
                          const Amount<T>& price_under) {
@@ -95,6 +105,8 @@ Amount<T> unit_cost(const Amount<T>& amount, const T& quantity) {
 }
 
 #define SCUPPER_INSTANTIATE(T)                                                                     \
+    template Amount<T> occupancy(const Time<T>&, const AmountPerTime<T>&);                         \
+    template Amount<T> expected_damages(const T&, const Time<T>&, const AmountPerTime<T>&);        \
     template Amount<T> varied_payment(const T&, const T&, const Amount<T>&, const T&,              \
                                       const Amount<T>&, const Amount<T>&);                         \
     template Amount<T> retained(const Amount<T>&, const T&, const Amount<T>&, const Amount<T>&);   \

@@ -5,7 +5,10 @@
 #include "scupper/cost.hpp"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 #include <set>
+#include <string>
 
 namespace scupper::estimate::detail {
 
@@ -52,10 +55,43 @@ Inputs<double> inputs_of(const Estimate& e) {
     return {e.plan->inputs, e.resolved.values.data()};
 }
 
+/// The hours of a shift that are paid: without the part of the meal that is not.
+Time<> paid_time(const Estimate& e, const Outing& outing, std::size_t shift) {
+    const Time<> all = outing.layout.paid[shift];
+    if (!e.resolved.model.unpaid_meal) {
+        return all;
+    }
+    std::map<std::string, double> meals; // of each party
+    for (const work::Segment& s : outing.layout.segments) {
+        if (s.shift == shift && s.spent == work::Spent::meal) {
+            meals[s.party] += (s.end - s.start).si();
+        }
+    }
+    double longest = 0.0;
+    for (const auto& [party, time] : meals) {
+        longest = std::max(longest, time);
+    }
+    return all - Time<>(longest * inputs_of(e).get<"shift.unpaid_meal_share">());
+}
+
+/// A value of the job, or another where it has none.
+double known_or(double value, double otherwise) {
+    return std::isnan(value) ? otherwise : value;
+}
+
+/// Paid for shifts called off, for each one worked: by the rules, else by the job.
+Time<> show_up_of(const Estimate& e, const OutingRules& rules) {
+    constexpr double usual = 3.0 * factor::hour;
+    const Inputs<double> in = inputs_of(e);
+    const double cancelled = rules.cancelled.value_or(known_or(in.get<"shift.cancelled">(), 0.0));
+    const Time<> each =
+        rules.show_up.value_or(Time<>(known_or(in.get<"shift.show_up_time">().si(), usual)));
+    return work::expected_show_up(1.0, cancelled, each);
+}
+
 /// Adds the people of one shift.
 void add_labour(const Plan& plan, const Priced& priced, const OutingRules& rules,
                 const Shift& shift, const Time<>& paid, const Time<>& overtime, Outing& outing) {
-    const Time<> show_up = work::expected_show_up(1.0, rules.cancelled, rules.show_up);
     for (std::size_t row = 0; row < plan.labour.size(); ++row) {
         const Estimate* e =
             who_needs(priced, shift, plan.labour_crews[row], &Model::active_labour, row);
@@ -65,6 +101,7 @@ void add_labour(const Plan& plan, const Priced& priced, const OutingRules& rules
         const Inputs<double> in = inputs_of(*e);
         const Count<> people = in.get<"labour.people">(row);
         const AmountPerTime<> wage = in.get<"labour.wage">(row);
+        const Time<> show_up = show_up_of(*e, rules);
         const double premium = in.get<"shift.overtime_factor">() - 1.0;
         outing.cost.labour += cost::hire(paid, people, wage).si();
         outing.cost.overtime += premium * cost::hire(overtime, people, wage).si();
@@ -94,7 +131,7 @@ void put_cost(const Priced& priced, const OutingRules& rules, std::vector<Outing
         const Plan& plan = *priced[outing.members.front()]->plan;
         const std::vector<Shift> shifts = shifts_of(plan, outing);
         for (std::size_t s = 0; s < shifts.size(); ++s) {
-            const Time<>& paid = outing.layout.paid[s];
+            const Time<> paid = paid_time(*priced[outing.members.front()], outing, s);
             add_labour(plan, priced, rules, shifts[s], paid, outing.overtime[s], outing);
             add_equipment(plan, priced, shifts[s], paid, outing);
         }

@@ -2,13 +2,12 @@
 
 #include "outing_parts.hpp"
 #include "scupper/error.hpp"
-#include "scupper/work/daylight.hpp"
+#include "scupper/estimate/schedule.hpp"
 
 #include <algorithm>
 #include <bit>
-#include <cmath>
 #include <map>
-#include <numbers>
+#include <optional>
 
 namespace scupper::estimate::detail {
 
@@ -33,34 +32,31 @@ Calendar calendar_for(const Priced& priced, const Outing& outing) {
     return calendar;
 }
 
-/// From the first to the last minute at a structure.
-Time<> time_on_site(const Outing& outing, std::size_t shift) {
-    Time<> first = outing.layout.paid[shift];
-    Time<> last(0.0);
-    for (const work::Segment& s : outing.layout.segments) {
-        if (s.shift == shift && s.site_number < outing.members.size()) {
-            first = std::min(first, s.start);
-            last = std::max(last, s.end);
+/// The first day that the notices of all structures of an outing allow.
+Date earliest_of(const Priced& priced, const Outing& outing, Date from) {
+    for (const std::size_t i : outing.members) {
+        if (const auto day = earliest_day(*priced[i])) {
+            from = std::max(from, *day);
         }
     }
-    return last - first;
+    return from;
 }
 
-/// Whether a shift is done by daylight; where no place is recorded nothing says it is not.
-bool is_light(const Priced& priced, const Outing& outing, std::size_t shift, Date day) {
-    const double latitude = priced[outing.members.front()]->structure.latitude;
-    return !std::isfinite(latitude) ||
-           time_on_site(outing, shift) <=
-               work::day_length(Angle<>(latitude * std::numbers::pi / 180.0), day);
-}
-
-Date day_of(const Priced& priced, const OutingRules& rules, const Calendar& calendar,
-            const Outing& outing, std::size_t shift, Date from) {
+/// Finds the day of a shift; the days before it are lost, each with its reason.
+void put_day(const Priced& priced, const OutingRules& rules, const Calendar& calendar,
+             std::size_t shift, Date from, Outing& outing) {
+    const Estimate& first = *priced[outing.members.front()];
+    const std::optional<work::Light> light = rules.daylight || calendar.daylight
+                                                 ? light_for(first.structure, outing.layout, shift)
+                                                 : std::nullopt;
+    const Date earliest = earliest_of(priced, outing, from);
     for (Date day = from; day - from <= furthest; day += std::chrono::days(1)) {
-        const bool open = work::use_of_day(calendar, from, day, {}).use == work::DayUse::work;
-        if (open && (!rules.daylight || is_light(priced, outing, shift, day))) {
-            return day;
+        work::PlannedDay planned = work::use_of_day(calendar, earliest, day, rules.air, light);
+        if (planned.use == work::DayUse::work) {
+            outing.days.push_back(day);
+            return;
         }
+        outing.lost.push_back(std::move(planned));
     }
     throw InputError({"calendar.closed", outing.name, "no day of work in three years",
                       "a calendar with enough days of work, and of daylight where it is asked"});
@@ -86,7 +82,7 @@ void put_days(const Priced& priced, const OutingRules& rules, std::vector<Outing
     for (Outing& outing : outings) {
         const Calendar calendar = calendar_for(priced, outing);
         for (std::size_t s = 0; next && s < outing.layout.paid.size(); ++s) {
-            outing.days.push_back(day_of(priced, rules, calendar, outing, s, *next));
+            put_day(priced, rules, calendar, s, *next, outing);
             next = outing.days.back() + std::chrono::days(1);
         }
     }

@@ -46,8 +46,10 @@ void check_rules(const OutingRules& rules) {
     require(rules.detour >= 1.0, "detour", rules.detour, "1 or more");
     require(rules.speed.si() > 0.0, "speed", rules.speed.si(), "above 0 m/s");
     require(rules.move.si() >= 0.0, "move", rules.move.si(), "0 s or more");
-    require(rules.cancelled >= 0.0, "cancelled", rules.cancelled, "0 or more");
-    require(rules.show_up.si() >= 0.0, "show_up", rules.show_up.si(), "0 s or more");
+    const double cancelled = rules.cancelled.value_or(0.0);
+    require(cancelled >= 0.0, "cancelled", cancelled, "0 or more");
+    const double show_up = rules.show_up.value_or(Time<>(0.0)).si();
+    require(show_up >= 0.0, "show_up", show_up, "0 s or more");
 }
 
 detail::Priced price_each(std::span<const Structure> structures,
@@ -80,11 +82,15 @@ double dump_pay(const Estimate& e) {
 /// Direct cost with the margins of the job.
 double price_of(const Estimate& e, const OutingCost& c, double visits) {
     const Inputs<double> in(e.plan->inputs, e.resolved.values.data());
-    const double direct = c.labour + c.overtime + c.show_up + c.equipment + visits;
+    Amount<> direct(c.labour + c.overtime + c.show_up + c.equipment + visits);
+    if (e.resolved.model.escalation) {
+        direct = cost::escalated<double>(direct, in.get<"escalation.rate">(),
+                                         in.get<"escalation.time">(), Time<>(0.0));
+    }
     const cost::Margins<double> margins{in.get<"margin.overhead">(), in.get<"margin.profit">(),
                                         in.get<"margin.bond">(), in.get<"margin.mobilization">(),
                                         in.get<"margin.contingency">()};
-    return cost::add_margins<double>(Amount<>(direct), margins).price.si();
+    return cost::add_margins<double>(direct, margins).price.si();
 }
 
 std::vector<Outing> finished(const detail::Priced& priced, const Plan& plan,
@@ -113,7 +119,8 @@ OutingPlan plan_outings(std::span<const Structure> structures, std::shared_ptr<c
     for (const auto& e : priced) {
         if (e) {
             first = first == nullptr ? &*e : first;
-            result.visits += e->figure("cost.materials") + e->figure("cost.charges") + dump_pay(*e);
+            result.visits += e->figure("cost.materials") + e->figure("cost.charges") +
+                             e->figure("cost.moving") + dump_pay(*e);
             result.price_shared += e->figure("cost.total");
         }
     }

@@ -8,6 +8,7 @@
 #include <array>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 namespace scupper::estimate {
 
@@ -58,6 +59,25 @@ void fill_overtime_shares(Plan& plan) {
     }
 }
 
+bool has_value(const Plan& plan, const char* key) {
+    return !std::isnan(plan.base[plan.inputs.at(key, "job.inputs")].guess.likely);
+}
+
+/// From the date of the rates to the midpoint of the work, where the terms say both.
+void fill_escalation_time(Plan& plan) {
+    static const Provenance dates{"from the date of the rates to the midpoint of the work, by the "
+                                  "job's terms",
+                                  {},
+                                  {}};
+    const Terms& terms = plan.job.terms;
+    Uncertain& time = plan.base[plan.inputs.at("escalation.time", "job.terms")];
+    if (std::isnan(time.guess.likely) && terms.rates_of && terms.midpoint &&
+        has_value(plan, "escalation.rate")) {
+        const auto days = static_cast<double>((*terms.midpoint - *terms.rates_of).count());
+        time = certain(days * factor::day, Basis::given, &dates);
+    }
+}
+
 void set_values(Plan& plan) {
     for (const Setting& setting : plan.job.settings) {
         const std::size_t place = plan.inputs.at(setting.key, "job.inputs");
@@ -65,6 +85,7 @@ void set_values(Plan& plan) {
             detail::checked(setting.value, plan.inputs.fields()[place], "job.inputs");
     }
     fill_overtime_shares(plan);
+    fill_escalation_time(plan);
     for (const Pace& pace : plan.job.paces) {
         const std::size_t place = plan.inputs.at("pace[" + pace.name + "].factor", "job.paces");
         if (std::isnan(plan.base[place].guess.likely)) {
@@ -96,15 +117,33 @@ bool is_in_use(const Plan& plan, const std::string& key) {
     return std::find(used.begin(), used.end(), row) != used.end();
 }
 
-bool has_value(const Plan& plan, const char* key) {
-    return !std::isnan(plan.base[plan.inputs.at(key, "job.inputs")].guess.likely);
-}
-
 /// Terms that the contract does not name cost nothing; damages need chance, time and amount.
 bool contract_needs(const Plan& plan, const std::string& key) {
     const bool late = has_value(plan, "contract.late_chance") ||
                       has_value(plan, "contract.late_time") || has_value(plan, "contract.damages");
     return late && key != "contract.occupancy_charge";
+}
+
+/// Values that say something only together, and nothing where a job has none of them.
+constexpr std::array<std::array<const char*, 5>, 4> together{{
+    {"shift.unpaid_meal_share"},
+    {"shift.cancelled", "shift.show_up_time"},
+    {"escalation.rate", "escalation.time"},
+    {"mobilization.pieces", "mobilization.distance", "mobilization.price", "mobilization.fixed",
+     "mobilization.structures"},
+}};
+
+/// Whether a value is one of several that are optional together, and then whether it is needed.
+std::optional<bool> optional_together(const Plan& plan, const std::string& key) {
+    for (const auto& keys : together) {
+        if (std::none_of(keys.begin(), keys.end(),
+                         [&](const char* k) { return k != nullptr && key == k; })) {
+            continue;
+        }
+        return std::any_of(keys.begin(), keys.end(),
+                           [&](const char* k) { return k != nullptr && has_value(plan, k); });
+    }
+    return std::nullopt;
 }
 
 /// How many there are is known from the closure where the job says so.
@@ -126,6 +165,9 @@ bool is_needed(const Plan& plan, const std::string& key) {
     }
     if (key.starts_with("contract.")) {
         return contract_needs(plan, key);
+    }
+    if (const auto needed = optional_together(plan, key)) {
+        return *needed;
     }
     if (is_counted_by_closure(plan.job, key)) {
         return false;

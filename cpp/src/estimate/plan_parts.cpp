@@ -224,6 +224,11 @@ void plan_lines(Plan& plan) {
     }
     plan.lines.push_back(
         {0, Charge::occupancy, 0, "traffic_control", "contract", "lane occupancy"});
+    for (std::size_t r = 0; r < plan.job.labour.size(); ++r) {
+        plan.lines.push_back({0, Charge::show_up, r, "visit", "show_up", plan.job.labour[r].name});
+    }
+    plan.lines.push_back({0, Charge::moving, 0, "visit", "mobilization", "hauling by distance"});
+    plan.lines.push_back({0, Charge::escalation, 0, "visit", "escalation", "escalation"});
     plan.lines.push_back({0, Charge::damages, 0, "visit", "contract", "liquidated damages"});
     const char* const margins[] = {"overhead", "profit", "bond", "mobilization", "contingency"};
     for (std::size_t which = 0; which < std::size(margins); ++which) {

@@ -69,6 +69,58 @@ Amount<T> contract_cost(const Model& model, const Inputs<T>& in, const Workspace
     return sum;
 }
 
+/// What people are paid on average for shifts that are called off.
+template <class T>
+Amount<T> show_up_cost(const Model& model, const Inputs<T>& in, std::size_t row,
+                       const Workspace<T>& ws) {
+    return labour_cost(model, in, row, show_up_time(in, model.plan->labour_crews[row], ws));
+}
+
+template <class T>
+Amount<T> all_show_up(const Model& model, const Inputs<T>& in, const Workspace<T>& ws) {
+    Amount<T> sum(T(0.0));
+    for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
+        if (model.active_labour[row]) {
+            sum += show_up_cost(model, in, row, ws);
+        }
+    }
+    return sum;
+}
+
+/// Hauling to the work and back, shared by the structures of the contract.
+template <class T>
+Amount<T> moving_cost(const Inputs<T>& in) {
+    return cost::mobilization(
+               in.template get<"mobilization.pieces">(), in.template get<"mobilization.distance">(),
+               in.template get<"mobilization.price">(), in.template get<"mobilization.fixed">()) /
+           number(in.template get<"mobilization.structures">());
+}
+
+/// What an amount at the rates' own prices is more at the midpoint of the work.
+template <class T>
+Amount<T> escalation_of(const Inputs<T>& in, const Amount<T>& amount) {
+    return cost::escalated(amount, in.template get<"escalation.rate">(),
+                           in.template get<"escalation.time">(), Time<T>(T(0.0))) -
+           amount;
+}
+
+/// What is priced at the rates' own date; what the contract charges is in money of its day.
+template <class T>
+Amount<T> price_at_rates(const Model& model, const Inputs<T>& in, const Amount<T>& known,
+                         Workspace<T>& ws) {
+    Amount<T> sum = known;
+    if (model.show_up) {
+        sum += ws.figures.template set<"cost.show_up">(all_show_up(model, in, ws));
+    }
+    if (model.moving) {
+        sum += ws.figures.template set<"cost.moving">(moving_cost(in));
+    }
+    if (model.escalation) {
+        sum += ws.figures.template set<"cost.escalation">(escalation_of(in, sum));
+    }
+    return sum;
+}
+
 template <class T>
 void price_margins(const Inputs<T>& in, const Amount<T>& direct, Workspace<T>& ws) {
     const auto a = cost::add_margins<T>(
@@ -143,10 +195,11 @@ void price_totals(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
         ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">() +
         named("charges by the load", ws.haul.load_charges) +
         named("disposal of wash water", ws.haul.wash_water);
-    Amount<T> direct = ws.figures.template set<"cost.labour">(labour) +
-                       ws.figures.template set<"cost.equipment">(equipment) +
-                       ws.figures.template set<"cost.materials">(materials) +
-                       ws.figures.template set<"cost.charges">(charges);
+    const Amount<T> known = ws.figures.template set<"cost.labour">(labour) +
+                            ws.figures.template set<"cost.equipment">(equipment) +
+                            ws.figures.template set<"cost.materials">(materials) +
+                            ws.figures.template set<"cost.charges">(charges);
+    Amount<T> direct = price_at_rates(model, in, known, ws);
     if (model.occupancy || model.damages) {
         direct += ws.figures.template set<"cost.contract">(contract_cost(model, in, ws));
     }
@@ -202,6 +255,12 @@ Amount<T> line_cost(const Model& model, const CostLine& line, const Inputs<T>& i
         return occupancy_cost(in, ws);
     case Charge::damages:
         return damages_cost(in);
+    case Charge::show_up:
+        return show_up_cost(model, in, r, ws);
+    case Charge::moving:
+        return ws.figures.template get<"cost.moving">();
+    case Charge::escalation:
+        return ws.figures.template get<"cost.escalation">();
     }
     return ws.figures.template get<"debris.mass">() * in.template get<"price.disposal">();
 }
@@ -222,6 +281,12 @@ bool is_charged(const Model& model, const CostLine& line) {
         return model.occupancy;
     case Charge::damages:
         return model.damages;
+    case Charge::show_up:
+        return model.show_up && model.active_labour[line.resource];
+    case Charge::moving:
+        return model.moving;
+    case Charge::escalation:
+        return model.escalation;
     case Charge::margin:
     case Charge::disposal:
     case Charge::dump_run:

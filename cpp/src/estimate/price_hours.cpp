@@ -62,6 +62,11 @@ Count<T> book_outing(const Model& model, const work::Shift<T>& shift,
     crew.change_sides = closure.change_sides;
     crew.outing = work::price_outing(crew.work + crew.set_up + crew.removal, shift, sharing,
                                      in.template get<"outing.structures_a_shift">());
+    if (model.unpaid_meal) {
+        crew.unpaid = crew.outing.meal * in.template get<"shift.unpaid_meal_share">();
+        crew.outing.meal -= crew.unpaid;
+        crew.outing.paid -= crew.unpaid;
+    }
     return closures;
 }
 
@@ -127,6 +132,7 @@ void add(const CrewHours<T>& stage, CrewHours<T>& sum) {
     sum.set_up += stage.set_up;
     sum.change_sides += stage.change_sides;
     sum.removal += stage.removal;
+    sum.unpaid += stage.unpaid;
     sum.outing.shifts = sum.outing.shifts + stage.outing.shifts;
     sum.outing.paid += stage.outing.paid;
     sum.outing.travel += stage.outing.travel;
@@ -216,6 +222,9 @@ Time<T> closed_time(const Model& model, const Workspace<T>& ws) {
         if (closure::takes_a_lane(model.closures[row])) {
             const CrewHours<T>& crew = ws.crews[model.plan->stages[row].crew];
             closed += crew.work + crew.set_up + crew.removal + crew.outing.meal;
+            if (model.unpaid_meal) {
+                closed += crew.unpaid;
+            }
         }
     }
     return closed;
@@ -248,6 +257,13 @@ Time<T> shift_time(const PlannedOperation& op, const CrewHours<T>& crew) {
 }
 
 template <class T>
+Time<T> show_up_time(const Inputs<T>& in, std::size_t crew, const Workspace<T>& ws) {
+    return work::expected_show_up(ws.crews[crew].outing.shifts,
+                                  in.template get<"shift.cancelled">(),
+                                  in.template get<"shift.show_up_time">());
+}
+
+template <class T>
 void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     book_crews(model, in, ws);
     book_operations(model, ws);
@@ -261,10 +277,15 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
     const Time<T> paid = ws.figures.template set<"hours.paid">(all.outing.paid);
     ws.figures.template set<"hours.lost">(paid - on_site);
     ws.figures.template set<"hours.overtime">(all.outing.overtime);
+    if (model.show_up) {
+        ws.figures.template set<"hours.show_up">(show_up_time(in, everyone, ws));
+    }
     ws.figures.template set<"hours.closed">(closed_time(model, ws));
     ws.figures.template set<"hours.labour">(labour_hours(model, in, ws) + ws.haul.after_shift);
 }
 
+template Time<double> show_up_time(const Inputs<double>&, std::size_t, const Workspace<double>&);
+template Time<Traced> show_up_time(const Inputs<Traced>&, std::size_t, const Workspace<Traced>&);
 template Time<double> shift_time(const PlannedOperation&, const CrewHours<double>&);
 template Time<Traced> shift_time(const PlannedOperation&, const CrewHours<Traced>&);
 SCUPPER_INSTANTIATE_STEP(price_hours);

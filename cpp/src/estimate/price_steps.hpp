@@ -66,6 +66,9 @@ template <class T>
 Time<T> shift_time(const PlannedOperation& op, const CrewHours<T>& crew);
 /// How the shifts of an outing are shared, by the job's setting.
 work::ShiftSharing shift_sharing(Sharing sharing);
+/// What a crew is paid for shifts called off, on average.
+template <class T>
+Time<T> show_up_time(const Inputs<T>& in, std::size_t crew, const Workspace<T>& ws);
 
 /// Puts a quantity that follows from the work in its slot and among the figures.
 template <class T>

@@ -50,7 +50,21 @@ class Leaves {
             return leaf(value, label_of(field, known));
         }
         const Traced rate = cost::built_up_rate<Traced>(kind, parts(kind, field, known));
-        return named(field.label, rate, field.dimension, field.key);
+        return named(field.label, priced(rate, field, known, value), field.dimension, field.key);
+    }
+
+    /// A rate whose parts have a range may be priced at its mean, which lies beside the rate of the
+    /// likely parts.
+    Traced priced(const Traced& rate, const LayoutField& field, const Uncertain& known,
+                  double value) {
+        if (value == rate.value()) {
+            return rate;
+        }
+        Label label = label_of(field, known);
+        label.name = named_after(field.label, "what it is priced at over its likely value");
+        label.key += ".mean";
+        const Traced beside = leaf(value - rate.value(), label);
+        return rate + beside;
     }
 
     Traced leaf(double value, const Label& label) {

@@ -69,6 +69,10 @@ void decide_contract(const Plan& plan, Resolved& r) {
     };
     r.model.occupancy = given(plan.inputs.place(input_place("contract.occupancy_charge"), 0));
     r.model.damages = given(plan.inputs.place(input_place("contract.damages"), 0));
+    r.model.show_up = given(plan.inputs.place(input_place("shift.cancelled"), 0));
+    r.model.unpaid_meal = given(plan.inputs.place(input_place("shift.unpaid_meal_share"), 0));
+    r.model.moving = given(plan.inputs.place(input_place("mobilization.pieces"), 0));
+    r.model.escalation = given(plan.inputs.place(input_place("escalation.rate"), 0));
 }
 
 constexpr std::uint32_t site_bit(std::string_view word) {

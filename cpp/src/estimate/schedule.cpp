@@ -1,6 +1,10 @@
 #include "scupper/estimate/schedule.hpp"
 
+#include "scupper/estimate/shift_plan.hpp"
+
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 namespace scupper::estimate {
 
@@ -49,20 +53,60 @@ Calendar calendar_for(const Estimate& e) {
     return calendar;
 }
 
+/// The longest shift by daylight; nothing where the job may work in the dark.
+std::optional<work::Light> light_of(const Estimate& e) {
+    std::optional<work::Light> longest;
+    if (!e.plan->job.calendar.daylight) {
+        return longest;
+    }
+    for (const StageShifts& stage : shift_plan(e)) {
+        for (std::size_t s = 0; s < stage.layout.paid.size(); ++s) {
+            const auto light = light_for(e.structure, stage.layout, s);
+            if (light && (!longest || longest->needed < light->needed)) {
+                longest = light;
+            }
+        }
+    }
+    return longest;
+}
+
 } // namespace
+
+std::optional<work::Light> light_for(const Structure& structure, const work::ShiftLayout& layout,
+                                     std::size_t shift) {
+    if (!std::isfinite(structure.latitude)) {
+        return std::nullopt;
+    }
+    Time<> first = layout.paid[shift];
+    Time<> last(0.0);
+    for (const work::Segment& s : layout.segments) {
+        if (s.shift == shift && !s.site.empty()) {
+            first = std::min(first, s.start);
+            last = std::max(last, s.end);
+        }
+    }
+    const Angle<> latitude(structure.latitude * std::numbers::pi / 180.0);
+    return work::Light{latitude, std::max(last - first, Time<>(0.0))};
+}
+
+std::optional<Date> earliest_day(const Estimate& e) {
+    std::optional<Date> earliest = e.plan->job.calendar.asked;
+    for (const NoticeGiven& given : notices_for(e)) {
+        if (given.usual) {
+            earliest = std::max(*earliest, *given.usual);
+        }
+    }
+    return earliest;
+}
 
 Schedule schedule(const Estimate& e, const work::AirByDay& air) {
     Schedule plan;
     plan.notices = notices_for(e);
     plan.shifts = whole_shifts(e);
-    plan.earliest = e.plan->job.calendar.asked;
-    if (!plan.earliest) {
-        return plan;
+    plan.earliest = earliest_day(e);
+    if (plan.earliest) {
+        plan.days = work::plan_days(calendar_for(e), *plan.earliest, plan.shifts, air, light_of(e));
     }
-    for (const NoticeGiven& given : plan.notices) {
-        plan.earliest = std::max(*plan.earliest, *given.usual);
-    }
-    plan.days = work::plan_days(calendar_for(e), *plan.earliest, plan.shifts, air);
     return plan;
 }
 

@@ -120,6 +120,13 @@ void read_days_off(const Json& value, const std::string& path, Calendar& calenda
         calendar.holidays.push_back(work::parse_date(day, path + ".holidays"));
     }
     calendar.closed = detail::list_of(value, "closed", path, read_season);
+    if (value.contains("daylight")) {
+        if (!value["daylight"].is_boolean()) {
+            throw InputError(
+                {"json.type", path + ".daylight", value["daylight"].dump(), "true or false"});
+        }
+        calendar.daylight = value["daylight"].get<bool>();
+    }
 }
 
 std::string month_day_text(std::chrono::month_day day) {
@@ -179,6 +186,7 @@ Json detail::write_calendar(const Calendar& calendar) {
         }
     }
     Json doc{{"weekdays", weekdays}, {"holidays", Json::array()}, {"closed", Json::array()}};
+    doc["daylight"] = calendar.daylight;
     if (calendar.asked) {
         doc["asked"] = work::date_text(*calendar.asked);
     }

@@ -9,6 +9,7 @@
 #include "scupper/json/dirt_table.hpp"
 #include "scupper/json/hose_library.hpp"
 #include "site.hpp"
+#include "terms.hpp"
 #include "traffic.hpp"
 
 #include <algorithm>
@@ -192,6 +193,8 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.jets = shipped_jet_rules();
     job.notices = detail::read_notices(doc, path);
     job.calendar = detail::read_calendar(doc, path);
+    job.frequency = detail::read_frequency(doc, path);
+    job.terms = detail::read_terms(doc, path);
     const Layout layout = document_layout(job);
     drop_absent(job.settings, layout);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);

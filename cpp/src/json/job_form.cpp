@@ -65,9 +65,10 @@ class FormWriter {
             const std::string text = is_word || detail::takes_plain_number(field.dimension)
                                          ? std::string{}
                                          : short_text(part.value, field);
-            out[part.name] = is_word        ? Form(words[part.name])
-                             : text.empty() ? bare(part.value, field)
-                                            : Form(text);
+            out[part.name] = is_word                 ? Form(words[part.name])
+                             : part.low != part.high ? Form(words[part.name])
+                             : text.empty()          ? bare(part.value, field)
+                                                     : Form(text);
         }
         return out;
     }

@@ -104,7 +104,30 @@ Form calendar() {
     return closed(members(job_calendar_keys, {{"asked", day(date)},
                                               {"weekdays", list_of(one_of(weekday_names))},
                                               {"holidays", list_of(day(date))},
-                                              {"closed", list_of(season)}}));
+                                              {"closed", list_of(season)},
+                                              {"daylight", {{"type", "boolean"}}}}));
+}
+
+Form number_or_text() {
+    return {{"type", {"number", "string"}}};
+}
+
+Form terms() {
+    static constexpr std::string_view date = "^[0-9]{4}-[0-9]{2}-[0-9]{2}$";
+    std::map<std::string_view, Form> members_of{{"rates_of", day(date)}, {"midpoint", day(date)}};
+    for (const char* key : {"retainage", "retainage_limit", "interest", "variation_limit",
+                            "price_over", "price_under"}) {
+        members_of[key] = number_or_text();
+    }
+    return closed(members(job_terms_keys, members_of));
+}
+
+Form frequency() {
+    std::map<std::string_view, Form> times;
+    for (const std::string_view component : component_names) {
+        times[component] = number_or_text();
+    }
+    return closed(members(component_names, times));
 }
 
 template <class Entries>
@@ -156,6 +179,8 @@ Form properties() {
          {"wash_water", one_of(wash_water_names)},
          {"notices", list_of(notice())},
          {"calendar", calendar()},
+         {"frequency", frequency()},
+         {"terms", terms()},
          {"site", site()},
          {"paces", list_of(pace())},
          {"surroundings", list_of(surrounding())},

@@ -198,8 +198,7 @@ Setting read_field(const LayoutField& field, const Json& value, const ValueConte
         require_known_keys(value, value_keys, where);
         if (value.contains("built_up")) {
             origin.parts = read_parts(value["built_up"], field, context, where + ".built_up");
-            const double rate = cost::built_up_rate(cost::built_up_of(field.key), origin.parts);
-            result.guess = in_order(rate, rate, rate);
+            result.guess = cost::built_up_range(cost::built_up_of(field.key), origin.parts);
         } else {
             result.guess = read_points(points_of(value, where), field, context, where);
         }

@@ -2,6 +2,7 @@
 #include "calendar.hpp"
 #include "scupper/json/documents.hpp"
 #include "site.hpp"
+#include "terms.hpp"
 #include "traffic.hpp"
 
 namespace scupper::json {
@@ -118,6 +119,8 @@ Json detail::job_document(const Job& job) {
     doc["wash_water"] = wash_water_names.at(static_cast<std::size_t>(job.wash_water));
     doc["notices"] = detail::write_notices(job.notices);
     doc["calendar"] = detail::write_calendar(job.calendar);
+    doc["frequency"] = job.frequency;
+    doc["terms"] = detail::write_terms(job.terms);
     doc["alternatives"] = detail::write_alternatives(job);
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();

@@ -1,6 +1,7 @@
 #include "scupper/work/calendar.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/work/daylight.hpp"
 
 #include <algorithm>
 #include <array>
@@ -80,7 +81,8 @@ std::optional<std::array<int, N>> numbers_of(std::string_view text,
 
 } // namespace
 
-PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const AirByDay& air) {
+PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const AirByDay& air,
+                      const std::optional<Light>& light) {
     PlannedDay planned{day, DayUse::work, {}, std::nullopt};
     const auto known = air.find(day);
     if (known != air.end()) {
@@ -98,11 +100,14 @@ PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const A
     } else if (planned.air) {
         planned.use = use_in_air(calendar, *planned.air);
     }
+    if (planned.use == DayUse::work && light && day_length(light->latitude, day) < light->needed) {
+        planned.use = DayUse::too_dark;
+    }
     return planned;
 }
 
 std::vector<PlannedDay> plan_days(const Calendar& calendar, Date earliest, int shifts,
-                                  const AirByDay& air) {
+                                  const AirByDay& air, const std::optional<Light>& light) {
     std::vector<PlannedDay> planned;
     for (Date day = earliest; shifts > 0; day += std::chrono::days(1)) {
         if (day - earliest > furthest) {
@@ -110,7 +115,7 @@ std::vector<PlannedDay> plan_days(const Calendar& calendar, Date earliest, int s
                               std::to_string(shifts) + " shifts left after three years",
                               "a calendar with enough days of work"});
         }
-        planned.push_back(use_of_day(calendar, earliest, day, air));
+        planned.push_back(use_of_day(calendar, earliest, day, air, light));
         shifts -= planned.back().use == DayUse::work ? 1 : 0;
     }
     return planned;

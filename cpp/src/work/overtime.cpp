@@ -26,8 +26,12 @@ std::vector<Time<>> overtime_of_week(std::span<const Time<>> paid, const Overtim
     return overtime;
 }
 
-Time<> expected_show_up(double shifts, double cancelled, const Time<>& show_up) {
+template <class T>
+Time<T> expected_show_up(const T& shifts, const T& cancelled, const Time<T>& show_up) {
     return shifts * cancelled * show_up;
 }
+
+template Time<double> expected_show_up(const double&, const double&, const Time<double>&);
+template Time<Traced> expected_show_up(const Traced&, const Traced&, const Time<Traced>&);
 
 } // namespace scupper::work

@@ -130,3 +130,18 @@ TEST_CASE("every part of the tables moves the rate") {
               built_up_rate(BuiltUp::overtime_share, crew));
     }
 }
+
+TEST_CASE("a rate whose parts have a range has one: independent swings add by their squares") {
+    std::vector<PartValue> parts{{"cash", 20.0 / hour}, {"fringe", 7.0 / hour}};
+    CHECK(built_up_range(BuiltUp::wage, parts).low == built_up_rate(BuiltUp::wage, parts));
+    parts[0].low = 17.0 / hour; // a swing of 3 down and 6 up
+    parts[0].high = 26.0 / hour;
+    parts[1].low = 3.0 / hour; // a swing of 4 down and 8 up
+    parts[1].high = 15.0 / hour;
+    const ThreePoint range = built_up_range(BuiltUp::wage, parts);
+    CHECK(range.low * hour == Approx(27.0 - 5.0));
+    CHECK(range.likely * hour == Approx(27.0));
+    CHECK(range.high * hour == Approx(27.0 + 10.0));
+    parts[0].low = 21.0 / hour; // above the likely value
+    CHECK_THROWS_AS(check_parts(BuiltUp::wage, parts, "test"), InputError);
+}

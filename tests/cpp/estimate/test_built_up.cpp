@@ -93,3 +93,23 @@ TEST_CASE("a wage of one structure brings its own overtime share") {
     CHECK(e.resolved.values[place] == Approx(26.0 / 38.0));
     CHECK(estimate::estimate(creek_bridge(), plan).resolved.values[place] == 1.0);
 }
+
+TEST_CASE("a part with a range gives the rate one, which is drawn and explained to the bit") {
+    const char* wage = R"({"built_up": {"cash": ["20 USD/h", "26 USD/h", "40 USD/h"],
+        "fringe": {"low": "10 USD/h", "likely": "12 USD/h", "high": "13 USD/h"}},
+        "source": "invented"})";
+    const Job job = json::with_input(json::demo_job(), "labour[wash_crew].wage", wage);
+    const auto e = estimate::estimate(overpass(), estimate::make_plan(job));
+    const std::size_t place = e.plan->inputs.at("labour[wash_crew].wage", "test");
+    const Uncertain& value = e.plan->base[place];
+    CHECK(value.guess.likely == Approx(38.0 / factor::hour));
+    CHECK(value.guess.low < value.guess.likely);
+    CHECK(value.guess.high > value.guess.likely);
+    CHECK(estimate::explain(e, "cost.total").steps.front().value == e.figure("cost.total"));
+    const auto guesses = estimate::assumptions(e);
+    CHECK(std::any_of(guesses.begin(), guesses.end(), [](const estimate::Assumption& a) {
+        return a.key == "labour[wash_crew].wage" && a.worth > 0.0;
+    }));
+    const Job again = json::read_job(json::write_job(job), "test", RateBook{});
+    CHECK(json::write_job(again) == json::write_job(job));
+}

@@ -235,7 +235,17 @@ Job by_night_under_contract() {
     for (const auto& [key, value] : {std::pair{"contract.occupancy_charge", "\"100 USD/h\""},
                                      {"contract.late_chance", "0.1"},
                                      {"contract.late_time", "\"2 day\""},
-                                     {"contract.damages", "\"1,000 USD/day\""}}) {
+                                     {"contract.damages", "\"1,000 USD/day\""},
+                                     {"shift.unpaid_meal_share", "0.5"},
+                                     {"shift.cancelled", "0.1"},
+                                     {"shift.show_up_time", "\"3 h\""},
+                                     {"mobilization.pieces", "2"},
+                                     {"mobilization.distance", "\"30 mi\""},
+                                     {"mobilization.price", "\"4 USD/mi\""},
+                                     {"mobilization.fixed", "\"60 USD\""},
+                                     {"mobilization.structures", "3"},
+                                     {"escalation.rate", "0.04"},
+                                     {"escalation.time", "\"1 year\""}}) {
         job = json::with_input(job, key, value);
     }
     return job;

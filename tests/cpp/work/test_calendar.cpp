@@ -97,3 +97,18 @@ TEST_CASE("shifts fall on days of work, and every lost day is listed") {
     calendar.closed = {{"always", January / 1, December / 31, {}, "test"}};
     CHECK_THROWS_AS(plan_days(calendar, friday, 1), InputError);
 }
+
+TEST_CASE("a day whose daylight is shorter than the work is no day of work") {
+    Calendar calendar;
+    calendar.weekdays = 0b1111111;
+    const Light light{Angle<>(0.7), Time<>(11.0 * factor::hour)}; // 40 degrees north
+    const auto use_in_light = [&](const char* on) {
+        return use_of_day(calendar, day("2027-01-01"), day(on), {}, light).use;
+    };
+    CHECK(use_in_light("2027-01-15") == DayUse::too_dark); // some 9 h 40 min of sun
+    CHECK(use_in_light("2027-06-15") == DayUse::work);     // some 15 h
+    const std::vector<PlannedDay> planned = plan_days(calendar, day("2027-01-15"), 1, {}, light);
+    CHECK(planned.size() > 1);
+    CHECK(planned.back().use == DayUse::work);
+    CHECK(day_length(light.latitude, planned.back().date) >= light.needed);
+}

@@ -159,4 +159,17 @@ T built_up_rate(BuiltUp kind, std::span<const NamedPart<T>> parts);
 /// Verified by: tests/cpp/cost/test_built_up.cpp
 double built_up_rate(BuiltUp kind, std::span<const PartValue> parts);
 
+/// The range that a rate has because its parts have one.
+///
+/// Formula: likely = the rate of the likely parts; low = likely - sqrt(sum of (likely - l)^2), l the
+/// lower of the rates with one part at its low or its high value and the others likely; high alike
+/// @param kind [-] what is built up
+/// @param parts [SI unit of each, n] its parts
+/// @return [currency/s, or - for the share] low, likely, high; without spread where no part has any
+/// Range: parts that `check_parts` accepts, each varying by itself.
+/// Errors: as `built_up_rate`
+/// Source: propagation of independent errors, JCGM 100:2008 section 5.1 (from memory)
+/// Verified by: tests/cpp/cost/test_built_up.cpp
+ThreePoint built_up_range(BuiltUp kind, std::span<const PartValue> parts);
+
 } // namespace scupper::cost

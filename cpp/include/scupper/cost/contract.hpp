@@ -1,5 +1,6 @@
 #pragma once
-// Terms of a contract that cost money or move it in time, and make-or-buy in its simplest form.
+// Terms of a contract that cost money or move it in time, and make-or-buy in its simplest form:
+// closed lanes, damages, varied quantities, retainage.
 
 #include "scupper/quantity.hpp"
 #include "scupper/traced.hpp"
@@ -8,6 +9,33 @@
 #include <vector>
 
 namespace scupper::cost {
+
+/// What an owner charges for the time that lanes are closed.
+///
+/// Formula: amount = time x charge
+/// @param time [s] that lanes are closed
+/// @param charge [currency/s] of the contract
+/// @return [currency] amount
+/// Range: any; a contract may charge by lane or by the hour of the day, then take its mean.
+/// Errors: none.
+/// Source: lane rental, common practice
+/// Verified by: tests/cpp/cost/test_contract.cpp
+template <class T>
+Amount<T> occupancy(const Time<T>& time, const AmountPerTime<T>& charge);
+
+/// What liquidated damages come to on average.
+///
+/// Formula: amount = chance x time late x damages
+/// @param chance [-] of finishing late, 0 to 1
+/// @param late [s] how late on average, if late
+/// @param damages [currency/s] of the contract
+/// @return [currency] expected cost
+/// Range: any.
+/// Errors: none.
+/// Source: definition of the expected value
+/// Verified by: tests/cpp/cost/test_contract.cpp
+template <class T>
+Amount<T> expected_damages(const T& chance, const Time<T>& late, const AmountPerTime<T>& damages);
 
 /// What is paid of an item whose quantity came out otherwise than planned.
 ///
@@ -21,7 +49,7 @@ namespace scupper::cost {
 /// @return [currency] amount paid
 /// Range: any.
 /// Errors: InputError `cost.quantity`, `cost.planned`, `cost.price`, `cost.limit`
-/// Source: 23 CFR 635.109(a)(3): only what is above 125 %; below 75 % the actual work
+/// Source: 23 CFR 635.109(a)(3): only what is above 125 %; below 75 % the actual work (from memory)
 /// Verified by: tests/cpp/cost/test_contract.cpp
 template <class T>
 Amount<T> varied_payment(const T& quantity, const T& planned, const Amount<T>& price,

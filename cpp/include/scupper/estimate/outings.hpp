@@ -2,6 +2,7 @@
 // Several structures in one outing: neighbours in a shift, twins under one closure, weeks of shifts.
 
 #include "scupper/estimate/estimate.hpp"
+#include "scupper/work/calendar.hpp"
 #include "scupper/work/overtime.hpp"
 #include "scupper/work/shift_layout.hpp"
 
@@ -32,10 +33,13 @@ struct OutingRules {
     Speed<> speed{13.4112};          ///< [m/s] between structures; 30 mph
     Time<> move{900.0};              ///< [s] from one to the next where a place is not recorded
     work::OvertimeLimits limits{};   ///< [s] plain hours of a day and of a week
-    double cancelled = 0.0;          ///< [-] shifts called off for each one worked
-    Time<> show_up{10800.0};         ///< [s] paid for a shift called off; 2 to 4 h are usual
-    std::optional<Date> first{};     ///< the first day; else the day of asking, else no days
-    bool daylight = false;           ///< [-] whether all work on site is done by daylight
+    std::optional<double>
+        cancelled{}; ///< [-] shifts called off for each one worked; else the job's
+    std::optional<Time<>>
+        show_up{};               ///< [s] paid for one; else the job's, else 3 h (2 to 4 are usual)
+    std::optional<Date> first{}; ///< the first day; else the day of asking, else no days
+    bool daylight = false;       ///< [-] all work on site by daylight, as the job may ask too
+    work::AirByDay air{};        ///< [K] of the days on which it is known
 };
 
 /// What people and equipment of an outing, or of all of them, cost.
@@ -48,15 +52,16 @@ struct OutingCost {
 
 /// Structures served together, with their shifts.
 struct Outing {
-    std::string name;                 ///< [text] of its group, or of its first structure
-    std::string stage;                ///< [text] empty where there is one for all
-    std::size_t stage_row = 0;        ///< [-] row of the stage
-    std::vector<std::size_t> members; ///< [-, n] positions among the structures
-    work::ShiftLayout layout;         ///< [s] shift by shift
-    std::vector<Date> days;           ///< [-, n] of its shifts; empty where no first day is known
-    std::vector<Time<>> overtime;     ///< [s] of each person, by shift
-    double labour_hours = 0.0;        ///< [each s] paid
-    OutingCost cost;                  ///< [currency] of its shifts
+    std::string name;                   ///< [text] of its group, or of its first structure
+    std::string stage;                  ///< [text] empty where there is one for all
+    std::size_t stage_row = 0;          ///< [-] row of the stage
+    std::vector<std::size_t> members;   ///< [-, n] positions among the structures
+    work::ShiftLayout layout;           ///< [s] shift by shift
+    std::vector<Date> days;             ///< [-, n] of its shifts; empty where no first day is known
+    std::vector<work::PlannedDay> lost; ///< [-, n] days before them without a shift, each with why
+    std::vector<Time<>> overtime;       ///< [s] of each person, by shift
+    double labour_hours = 0.0;          ///< [each s] paid
+    OutingCost cost;                    ///< [currency] of its shifts
 };
 
 /// A list of structures as outings of one crew.
@@ -65,7 +70,7 @@ struct OutingPlan {
     std::vector<Outing> outings;      ///< [-, n] one after the other
     OutingCost cost;                  ///< [currency] of all outings
     OutingCost alone;                 ///< [currency] had every structure shifts of its own
-    double visits = 0.0;              ///< [currency] water, disposal, dump runs, charges
+    double visits = 0.0;              ///< [currency] water, disposal, dump runs, charges, hauling
     double price = 0.0;               ///< [currency] all of it with the job's margins
     double price_alone = 0.0;         ///< [currency] had every structure shifts of its own
     double price_shared = 0.0;        ///< [currency] as each is estimated, by the job's sharing
@@ -85,7 +90,7 @@ struct OutingPlan {
 /// @param rules [-] how structures are put together
 /// @return [-] the outings with hours and cost
 /// Range: lists of a season: the search for neighbours takes time with the square of their number.
-/// Lead times of notices are not looked at: the first day is taken to be after them.
+/// No outing begins before the notices of its structures allow, counted from the day of asking.
 /// Errors: UnknownNameError `outing.structure` for a number that is not on the list; InputError
 /// `outing.twice`, `outing.rules`, `calendar.closed`; those of `lay_out_shifts`.
 /// Source: common practice

@@ -128,6 +128,9 @@ enum class Charge {
     wash_water,
     occupancy,
     damages,
+    show_up,
+    moving,
+    escalation,
     fixed,
     margin
 };

@@ -22,6 +22,7 @@ struct CrewHours {
     Time<T> removal;             ///< [s] of closures
     Count<T> closures{T(0.0)};   ///< [each] set up, of a stage
     work::OutingHours<T> outing; ///< [s] paid hours
+    Time<T> unpaid{T(0.0)};      ///< [s] of meals that are not paid; beside `outing`
     T share;                     ///< [-] of a stage: its elapsed work to that of all its parties
 };
 

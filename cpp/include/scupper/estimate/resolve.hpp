@@ -46,6 +46,10 @@ struct Model {
     bool window_by_traffic = false;              ///< [-] queue or delay limit the closure's hours
     bool occupancy = false;                      ///< [-] the contract charges for closed lanes
     bool damages = false;                        ///< [-] it has liquidated damages
+    bool show_up = false;                        ///< [-] shifts may be called off, and still pay
+    bool unpaid_meal = false;                    ///< [-] a part of the meal is not paid
+    bool moving = false;                         ///< [-] equipment is hauled to the work and back
+    bool escalation = false;                     ///< [-] prices rise until the work
     bool steel = false;                          ///< [-] the spans are of steel, by the record
     bool underside = false;                      ///< [-] the scope reaches something from below
     Beneath beneath;                             ///< [-] what lies below

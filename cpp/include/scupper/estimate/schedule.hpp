@@ -3,7 +3,9 @@
 
 #include "scupper/estimate/estimate.hpp"
 #include "scupper/work/calendar.hpp"
+#include "scupper/work/shift_layout.hpp"
 
+#include <cstddef>
 #include <optional>
 #include <vector>
 
@@ -25,7 +27,8 @@ struct Schedule {
 };
 
 /// When the work of one structure can be done. Notices run side by side from the day of asking;
-/// they and lost days are dates, not hours: they change no cost.
+/// they and lost days are dates, not hours: they change no cost. Where the job's calendar asks for
+/// daylight, days are lost on which the sun is up for less than the longest shift is on site.
 ///
 /// Formula: earliest = the day of asking + the longest usual time of the notices that apply
 /// @param estimate [-] an estimate
@@ -36,5 +39,29 @@ struct Schedule {
 /// Source: common practice; each notice names its own
 /// Verified by: tests/cpp/estimate/test_schedule.cpp
 Schedule schedule(const Estimate& estimate, const work::AirByDay& air = {});
+
+/// The first day that the notices of a structure allow, as usual.
+///
+/// Formula: the day of asking + the longest usual time of the notices that apply
+/// @param estimate [-] an estimate
+/// @return [-] the day; none where the job has no day of asking
+/// Range: any estimate.
+/// Errors: none.
+/// Source: common practice; each notice names its own
+/// Verified by: tests/cpp/estimate/test_schedule.cpp
+std::optional<Date> earliest_day(const Estimate& estimate);
+
+/// The daylight that a layout of shifts needs at a structure.
+///
+/// @param structure [-] the record; one without a place needs none
+/// @param layout [s] the shifts
+/// @param shift [-] which of them
+/// @return [rad, s] latitude, and the time from the first to the last minute at a structure
+/// Range: shift < number of shifts.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/estimate/test_schedule.cpp
+std::optional<work::Light> light_for(const Structure& structure, const work::ShiftLayout& layout,
+                                     std::size_t shift);
 
 } // namespace scupper::estimate

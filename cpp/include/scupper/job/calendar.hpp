@@ -28,6 +28,7 @@ struct Calendar {
     unsigned weekdays = 0b0111110;    ///< bit 0 Sunday to bit 6 Saturday: days of work
     std::vector<Date> holidays;       ///< [-, n] no work
     std::vector<ClosedSeason> closed; ///< [-, n] no work, every year
+    bool daylight = false;            ///< [-] all work on site is done by daylight
     Temperature<> least_air;          ///< [K] no work where the air is colder in the shift
     Temperature<> least_falling_air;  ///< [K] no work where it is colder and falling
 

@@ -3,6 +3,7 @@
 
 #include "scupper/job/calendar.hpp"
 #include "scupper/job/haul.hpp"
+#include "scupper/job/terms.hpp"
 #include "scupper/rates.hpp"
 #include "scupper/schema.hpp"
 
@@ -74,11 +75,13 @@ struct Job {
     std::vector<Pace> paces;               ///< [-, n] what makes operations take longer
     std::vector<Surrounding> surroundings; ///< [-, n] what lies around and costs money
     std::vector<Alternative> alternatives; ///< [-, n] to compare; none of them is in the price
-    std::vector<Setting> settings;       ///< [SI unit of each, n] a later one of the same key wins
-    JetRules jets;                       ///< [-] what jets need, and what surfaces bear
-    std::vector<Notice> notices;         ///< [-, n] what is asked for before the work
-    Calendar calendar;                   ///< [-] the days on which a crew may work
-    std::vector<Caution> cautions;       ///< [-] what the crew must mind
+    std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
+    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
+    std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
+    Calendar calendar;             ///< [-] the days on which a crew may work
+    std::map<std::string, double> frequency; ///< component to times a year; one not named: once
+    Terms terms;                             ///< [-] of the contract, beside the price
+    std::vector<Caution> cautions;           ///< [-] what the crew must mind
     std::vector<std::string> rate_books; ///< [text, n] name, version and date of what it rests on
     std::map<std::string, std::vector<Setting>> overrides; ///< by structure id or "state:id"
 };

@@ -33,7 +33,7 @@ inline constexpr std::array<InputGroup, 12> figure_groups{{
     {"crew", true, "stages and parties"},
 }};
 
-inline constexpr std::array<FigureField, 46> figure_table{{
+inline constexpr std::array<FigureField, 50> figure_table{{
     {"nozzle", "flow", dim::flow, "flow at the nozzle"},
     {"nozzle", "pressure", dim::pressure, "pressure at the nozzle"},
     {"nozzle", "reaction", dim::force, "nozzle reaction"},
@@ -59,6 +59,7 @@ inline constexpr std::array<FigureField, 46> figure_table{{
     {"hours", "paid", dim::time, "paid hours of each person"},
     {"hours", "overtime", dim::time, "overtime of each person"},
     {"hours", "labour", dim::count* dim::time, "labour-hours"},
+    {"hours", "show_up", dim::time, "show-up pay of each person, expected hours"},
     {"hours", "closed", dim::time, "hours the road is closed"},
     {"shift", "count", dim::none, "crew-shifts"},
     {"crew", "work", dim::time, "work on the clock"},
@@ -67,8 +68,11 @@ inline constexpr std::array<FigureField, 46> figure_table{{
     {"cost", "labour", dim::money, "labour cost"},
     {"cost", "equipment", dim::money, "equipment cost"},
     {"cost", "materials", dim::money, "water and disposal cost"},
-    {"cost", "charges", dim::money, "charges by the visit"},
+    {"cost", "charges", dim::money, "charges by the visit or shift"},
     {"cost", "contract", dim::money, "lane occupancy and damages"},
+    {"cost", "show_up", dim::money, "show-up pay, expected"},
+    {"cost", "moving", dim::money, "mobilization by distance"},
+    {"cost", "escalation", dim::money, "escalation"},
     {"cost", "direct", dim::money, "direct cost"},
     {"cost", "overhead", dim::money, "overhead"},
     {"cost", "profit", dim::money, "profit"},

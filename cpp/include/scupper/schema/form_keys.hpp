@@ -8,7 +8,7 @@ namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
 /// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 32> job_keys{
+inline constexpr std::array<std::string_view, 34> job_keys{
     "scupper_job",  // version of this form
     "name",         // what people call the job
     "note",         // free text
@@ -40,6 +40,8 @@ inline constexpr std::array<std::string_view, 32> job_keys{
     "site",         // structure number, or "every", to what is known of the site: site_word_names
     "paces",        // what makes operations take longer: name, work, when, factor
     "surroundings", // what lies around and costs money: name, when, per, usual amounts
+    "frequency",    // component to times a year, or "every 2 years"
+    "terms",        // of the contract that stand beside the price: retainage, quantity variation
     "alternatives", // ways, means of access and closures to compare
 };
 
@@ -67,13 +69,26 @@ inline constexpr std::array<std::string_view, 5> job_notice_keys{
     "days", // from asking to the first day of work: shortest, usual, longest
     "when", "source", "note"};
 /// Keys of `calendar`.
-inline constexpr std::array<std::string_view, 6> job_calendar_keys{
+inline constexpr std::array<std::string_view, 7> job_calendar_keys{
     "asked",    // the day on which every notice is given, as "2027-03-01"
     "weekdays", // days of work
     "holidays", // days as "2027-05-31"
     "closed",   // seasons without work, every year
+    "daylight", // true: all work on site is done between sunrise and sunset
     "least_air_temperature",
     "least_falling_air_temperature"};
+/// Keys of `terms`.
+inline constexpr std::array<std::string_view, 10> job_terms_keys{
+    "rates_of",          // the day whose prices the rates are, as "2027-01-15"
+    "midpoint",          // the day halfway through the work: escalation.time follows from both
+    "payment_interval",  // between two payments
+    "retainage",         // share kept back of every payment
+    "retainage_limit",   // most that is kept back, over the contract
+    "retainage_release", // from the last day of work to the release
+    "interest",          // of the money held, a year
+    "variation_limit",   // change of a quantity that changes no price
+    "price_over",        // renegotiated price above the limit, over the contract's
+    "price_under"};      // renegotiated price below the limit, over the contract's
 /// Keys of one season in `closed`.
 inline constexpr std::array<std::string_view, 5> job_season_keys{"name", "from",
                                                                  "to", // as "04-01", both included

@@ -33,7 +33,7 @@ struct InputGroup {
 
 inline constexpr double unbounded = std::numeric_limits<double>::infinity();
 
-inline constexpr std::array<InputGroup, 48> input_groups{{
+inline constexpr std::array<InputGroup, 50> input_groups{{
     {"deck", false, "deck"},
     {"span", false, "spans"},
     {"joint", false, "deck joints"},
@@ -72,7 +72,7 @@ inline constexpr std::array<InputGroup, 48> input_groups{{
     {"pass", true, "passes along the deck"},
     {"bucket", false, "bucket or platform"},
     {"margin", false, "margins of a contract"},
-    {"charge", true, "charges by the visit"},
+    {"charge", true, "charges by the visit or shift"},
     {"posting", false, "weight posting of the bridge"},
     {"site", false, "ground or water below"},
     {"road", false, "road on the bridge"},
@@ -82,9 +82,11 @@ inline constexpr std::array<InputGroup, 48> input_groups{{
     {"night", false, "work by night"},
     {"contract", false, "terms of the contract"},
     {"pace", true, "what makes operations take longer"},
+    {"mobilization", false, "mobilization by distance"},
+    {"escalation", false, "escalation to the midpoint of the work"},
 }};
 
-inline constexpr std::array<InputField, 157> input_table{{
+inline constexpr std::array<InputField, 167> input_table{{
     {"deck", "length", dim::length, 0.0, 1e5, "deck length"},
     {"deck", "width", dim::length, 0.0, 200.0, "deck width, out to out"},
     {"deck", "roadway_width", dim::length, 0.0, 200.0, "roadway width, curb to curb"},
@@ -182,6 +184,9 @@ inline constexpr std::array<InputField, 157> input_table{{
     {"shift", "overtime_factor", dim::none, 1.0, 5.0, "pay of an overtime hour to a plain one"},
     {"shift", "window_time", dim::time, 0.0, 86400.0, "how long the road may be closed a shift"},
     {"shift", "productive_share", dim::none, 0.05, 1.0, "productive share of a clock hour"},
+    {"shift", "unpaid_meal_share", dim::none, 0.0, 1.0, "share of the meal that is not paid"},
+    {"shift", "cancelled", dim::none, 0.0, 100.0, "shifts called off for each one worked"},
+    {"shift", "show_up_time", dim::time, 0.0, 86400.0, "hours a shift called off still pays"},
     {"labour", "people", dim::count, 0.0, 1e3, "people"},
     {"labour", "wage", dim::money_per_time, 0.0, 1e3, "cost of one person"},
     {"labour", "overtime_share", dim::none, 0.0, 5.0, "share of the cost that overtime pays more"},
@@ -196,7 +201,7 @@ inline constexpr std::array<InputField, 157> input_table{{
     {"pass", "overlap", dim::none, 0.0, 0.9, "share of a pass on its neighbour"},
     {"pass", "rounds", dim::count, 0.0, 20.0, "times the deck is covered"},
     {"bucket", "reach", dim::length, 0.5, 100.0, "support line served from one position"},
-    {"charge", "amount", dim::money, 0.0, 1e9, "amount a visit"},
+    {"charge", "amount", dim::money, 0.0, 1e9, "amount a visit or shift"},
     {"stage", "length", dim::time, 3600.0, 86400.0, "paid shift"},
     {"stage", "travel_time", dim::time, 0.0, 86400.0, "travel a shift, there and back"},
     {"stage", "briefing_time", dim::time, 0.0, 86400.0, "briefing and pack-up a shift"},
@@ -244,6 +249,13 @@ inline constexpr std::array<InputField, 157> input_table{{
     {"contract", "late_time", dim::time, 0.0, unbounded, "how late, if late"},
     {"contract", "damages", dim::money_per_time, 0.0, 1e4, "liquidated damages"},
     {"pace", "factor", dim::none, 0.05, 20.0, "how many times as long it takes"},
+    {"mobilization", "pieces", dim::count, 0.0, 1e3, "pieces hauled to the work and back"},
+    {"mobilization", "distance", dim::length, 0.0, 1e7, "distance to the yard, one way"},
+    {"mobilization", "price", dim::money / dim::length, 0.0, 1e3, "price of hauling a piece"},
+    {"mobilization", "fixed", dim::money, 0.0, 1e9, "loading, permit and set-up of a piece"},
+    {"mobilization", "structures", dim::count, 1.0, 1e6, "structures that share it"},
+    {"escalation", "rate", dim::none, -0.5, 1.0, "rise of prices a year"},
+    {"escalation", "time", dim::time, 0.0, 1e9, "date of the rates to midpoint of the work"},
 }};
 
 } // namespace scupper

@@ -32,8 +32,10 @@ std::string_view basis_name(Basis basis);
 
 /// One part of a value that was built up, as the fuel price in the rate of a truck.
 struct PartValue {
-    std::string name; ///< [text] stable word: "cash", "fuel_price"
-    double value;     ///< in the SI unit of the part
+    std::string name;    ///< [text] stable word: "cash", "fuel_price"
+    double value;        ///< [SI unit of the part] likely value
+    double low = value;  ///< [SI unit of the part] least value
+    double high = value; ///< [SI unit of the part] greatest value
 };
 
 /// Where a value comes from: a document, "common practice", or "invented for the demo".

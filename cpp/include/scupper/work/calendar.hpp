@@ -2,6 +2,7 @@
 // Which days become days of work: after the notices, on open days, in air that is warm enough.
 
 #include "scupper/job/calendar.hpp"
+#include "scupper/quantity.hpp"
 
 #include <array>
 #include <map>
@@ -19,14 +20,30 @@ struct Air {
 };
 
 /// What becomes of a day.
-enum class DayUse { work, before_notice, weekday, holiday, closed_season, too_cold, falling_air };
+enum class DayUse {
+    work,
+    before_notice,
+    weekday,
+    holiday,
+    closed_season,
+    too_cold,
+    falling_air,
+    too_dark
+};
 
 /// The words of `DayUse`, in its order.
-inline constexpr std::array<std::string_view, 7> day_use_names{
-    "work", "before_notice", "weekday", "holiday", "closed_season", "too_cold", "falling_air"};
+inline constexpr std::array<std::string_view, 8> day_use_names{
+    "work",          "before_notice", "weekday",     "holiday",
+    "closed_season", "too_cold",      "falling_air", "too_dark"};
 
 /// The air of days, where it is known.
 using AirByDay = std::map<Date, Air>;
+
+/// How much daylight the work of a day needs, and where.
+struct Light {
+    Angle<> latitude; ///< [rad] of the structure, north positive
+    Time<> needed;    ///< [s] from the first to the last minute on site
+};
 
 /// A day and what becomes of it.
 struct PlannedDay {
@@ -42,13 +59,15 @@ struct PlannedDay {
 /// @param earliest [-] the first day that all notices allow
 /// @param day [-] the day in question
 /// @param air [K] of known days; a day without is taken to be warm enough
+/// @param light [rad, s] what daylight the work needs; nothing where it may be done in the dark
 /// @return [-] the day with its use
 /// Range: any day. Cold or falling air stops the work because water freezes on road and steel:
 /// below 40 degF, or below 45 degF and falling, unless the calendar says otherwise.
 /// Errors: none.
 /// Source: common practice
 /// Verified by: tests/cpp/work/test_calendar.cpp
-PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const AirByDay& air);
+PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const AirByDay& air,
+                      const std::optional<Light>& light = {});
 
 /// The days from the earliest one until the shifts are done, with every day that was lost.
 ///
@@ -56,13 +75,14 @@ PlannedDay use_of_day(const Calendar& calendar, Date earliest, Date day, const A
 /// @param earliest [-] the first day that all notices allow
 /// @param shifts [each] one a day of work, >= 0
 /// @param air [K] of known days
+/// @param light [rad, s] as for `use_of_day`
 /// @return [-, n] every day in turn; the last one is a day of work
 /// Range: up to three years ahead.
 /// Errors: InputError `calendar.closed` where three years do not hold the shifts.
 /// Source: common practice
 /// Verified by: tests/cpp/work/test_calendar.cpp
 std::vector<PlannedDay> plan_days(const Calendar& calendar, Date earliest, int shifts,
-                                  const AirByDay& air = {});
+                                  const AirByDay& air = {}, const std::optional<Light>& light = {});
 
 /// A day as people and documents write it.
 ///

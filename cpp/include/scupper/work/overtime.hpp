@@ -2,6 +2,7 @@
 // Overtime by the day and by the week, and what a shift that is called off still pays.
 
 #include "scupper/quantity.hpp"
+#include "scupper/traced.hpp"
 
 #include <limits>
 #include <span>
@@ -41,6 +42,7 @@ std::vector<Time<>> overtime_of_week(std::span<const Time<>> paid, const Overtim
 /// Errors: none.
 /// Source: common practice
 /// Verified by: tests/cpp/work/test_overtime.cpp
-Time<> expected_show_up(double shifts, double cancelled, const Time<>& show_up);
+template <class T>
+Time<T> expected_show_up(const T& shifts, const T& cancelled, const Time<T>& show_up);
 
 } // namespace scupper::work
