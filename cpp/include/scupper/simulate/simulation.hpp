@@ -33,11 +33,22 @@ inline constexpr std::size_t figure_count = simulated_figures.size(); ///< [-] c
 inline constexpr std::array<double, 9> kept_levels{0.05, 0.1,  0.25, 0.5, 0.75,
                                                    0.8,  0.85, 0.9,  0.95};
 
+/// How the draws of a replicate fill the space of inputs.
+enum class Filling : std::uint8_t {
+    plain,           ///< every draw on its own
+    latin_hypercube, ///< n draws hit each of n equal strata of every input once
+    sobol, ///< what structures share: a scrambled Sobol' net; each one's own: Latin hypercube
+};
+
 /// How a programme is simulated.
 struct SimulationSettings {
-    estimate::DrawSettings draws{.draws = 10000}; ///< [-] seed, draws in all, kind of sampling
-    std::size_t replicates = 10; ///< [-] independent samples that make up the draws, each a
-                                 ///< hypercube (net) of its own: what standard errors rest on
+    std::uint64_t seed = 1;                     ///< [-] same seed, same draws
+    std::size_t draws = 10000;                  ///< [-] how many in all
+    std::size_t replicates = 10;                ///< [-] independent samples that make up the
+                                                ///< draws: what standard errors rest on
+    Filling filling = Filling::latin_hypercube; ///< [-] of each replicate
+    /// Whether two runs draw alike [-].
+    friend bool operator==(const SimulationSettings&, const SimulationSettings&) = default;
 };
 
 /// What the draws of one structure give of one figure.
@@ -57,14 +68,14 @@ struct SimulatedStructure {
 /// The result of a run over a list or over a part of one. Parts put together are the whole, bit for
 /// bit: quantiles belong to structures, totals of a draw are sums in fixed point.
 struct Simulation {
-    std::shared_ptr<const estimate::Plan> plan; ///< [-] the job it was made under
-    SimulationSettings settings{};              ///< [-] as it was run
-    std::size_t structures = 0;                 ///< [-] length of the list
-    std::vector<SimulatedStructure> simulated{}; ///< [-, n] in the order of the structures
-    std::vector<estimate::Unpriced> unpriced{};  ///< [-, n] without a price at all
-    std::vector<estimate::Unpriced> left_out{};  ///< [-, n] without one in some draw: in no total
+    std::shared_ptr<const estimate::Plan> plan;    ///< [-] the job it was made under
+    SimulationSettings settings{};                 ///< [-] as it was run
+    std::size_t structures = 0;                    ///< [-] length of the list
+    std::vector<SimulatedStructure> simulated{};   ///< [-, n] in the order of the structures
+    std::vector<estimate::Unpriced> unpriced{};    ///< [-, n] without a price at all
+    std::vector<estimate::Unpriced> left_out{};    ///< [-, n] without one in some draw: in no total
     std::vector<estimate::FixedTotal> estimated{}; ///< [SI, figures] totals as estimated
-    std::vector<estimate::FixedTotal> totals{};  ///< [SI, draws x figures] totals of every draw
+    std::vector<estimate::FixedTotal> totals{};    ///< [SI, draws x figures] totals of every draw
 };
 
 /// Prices every structure in every draw.

@@ -83,8 +83,8 @@ class DrawnTotal {
 
     double estimated_;
     std::size_t replicates_;
-    std::vector<double> draws_;  ///< replicate after replicate
-    std::vector<double> sorted_; ///< all of them
+    std::vector<double> draws_;         ///< replicate after replicate
+    std::vector<double> sorted_;        ///< all of them
     std::vector<double> sorted_within_; ///< each replicate in itself
 };
 
