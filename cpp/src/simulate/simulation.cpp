@@ -134,6 +134,15 @@ void append(Simulation& whole, const Simulation& part) {
     add_all(whole.totals, part.totals);
 }
 
+Filling filling_of(std::string_view word) {
+    const auto* found = std::find(filling_names.begin(), filling_names.end(), word);
+    if (found == filling_names.end()) {
+        throw UnknownNameError({"simulate.sampling", "sampling", "\"" + std::string(word) + "\"",
+                                "plain, latin_hypercube or sobol"});
+    }
+    return static_cast<Filling>(found - filling_names.begin());
+}
+
 std::size_t replicates_for(std::size_t draws) {
     std::size_t number = 10;
     while (number > 1 && draws % number != 0) {

@@ -40,6 +40,19 @@ enum class Filling : std::uint8_t {
     sobol, ///< what structures share: a scrambled Sobol' net; each one's own: Latin hypercube
 };
 
+inline constexpr std::array<std::string_view, 3> filling_names{"plain", "latin_hypercube",
+                                                               "sobol"}; ///< [text] by Filling
+
+/// How a way to fill is called.
+///
+/// @param word [text] one of filling_names
+/// @return [-] the way
+/// Range: any text.
+/// Errors: UnknownNameError `simulate.sampling` naming the nearest word.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+Filling filling_of(std::string_view word);
+
 /// How a programme is simulated.
 struct SimulationSettings {
     std::uint64_t seed = 1;                     ///< [-] same seed, same draws
