@@ -36,6 +36,8 @@ void bind_road_users(py::module_& m);
 void bind_workbook(py::module_& m);
 void bind_programme(py::module_& m);
 void bind_outings(py::module_& m);
+void bind_sensitivity(py::module_& m);
+void bind_simulation(py::module_& m);
 void bind_survey_list(py::module_& m);
 void bind_saved_estimate(py::module_& m);
 void bind_vocabulary(py::module_& m);

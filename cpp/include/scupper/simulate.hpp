@@ -1,5 +1,7 @@
 #pragma once
-// What draws tell beside ranges: what a visit that measures would narrow.
+// What draws tell: how sure a price is, and what a visit that measures would narrow.
 
 #include "scupper/simulate/measurable.hpp"
+#include "scupper/simulate/simulation.hpp"
 #include "scupper/simulate/survey_list.hpp"
+#include "scupper/simulate/totals.hpp"

@@ -15,21 +15,20 @@ namespace scupper::estimate {
 
 namespace {
 
-constexpr std::size_t block_size = 256;
-
 /// What the threads of one run share.
 class Run {
   public:
-    Run(std::size_t items, const Block& block) : items_(items), block_(block) {}
+    Run(std::size_t items, std::size_t block_size, const Block& block)
+        : items_(items), block_size_(block_size), block_(block) {}
 
     void work() {
         try {
             while (!stopped_) {
-                const std::size_t first = next_.fetch_add(block_size);
+                const std::size_t first = next_.fetch_add(block_size_);
                 if (first >= items_) {
                     break;
                 }
-                const std::size_t last = std::min(first + block_size, items_);
+                const std::size_t last = std::min(first + block_size_, items_);
                 block_(first, last);
                 done_ += last - first;
             }
@@ -67,6 +66,7 @@ class Run {
     }
 
     const std::size_t items_;
+    const std::size_t block_size_;
     const Block& block_;
     std::atomic<std::size_t> next_{0};
     std::atomic<std::size_t> done_{0};
@@ -93,11 +93,12 @@ bool watch(Run& run, std::size_t items, unsigned threads,
 } // namespace
 
 void run_blocks(std::size_t items, unsigned threads, const Block& block,
-                const std::function<bool(std::size_t, std::size_t)>& progress) {
+                const std::function<bool(std::size_t, std::size_t)>& progress,
+                std::size_t block_size) {
     const unsigned wished = threads == 0 ? std::thread::hardware_concurrency() : threads;
     const auto useful = static_cast<unsigned>(items / block_size + 1);
     const unsigned count = std::max(1u, std::min(wished, useful));
-    Run run(items, block);
+    Run run(items, block_size, block);
     std::vector<std::jthread> pool;
     for (unsigned i = 0; i < count; ++i) {
         pool.emplace_back([&run] { run.work(); });

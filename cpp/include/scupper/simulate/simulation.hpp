@@ -1,0 +1,134 @@
+#pragma once
+// How sure a price is: draws of every uncertain input, for each structure and the programme.
+
+#include "scupper/estimate.hpp"
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <memory>
+#include <span>
+#include <string_view>
+#include <vector>
+
+namespace scupper::simulate {
+
+/// Figures that a simulation follows, and what a caller calls them.
+struct SimulatedFigure {
+    std::string_view name; ///< [text] "cost"
+    std::string_view key;  ///< [text] "cost.total"
+};
+
+inline constexpr std::array<SimulatedFigure, 5> simulated_figures{{
+    {"cost", "cost.total"},
+    {"hours", "hours.labour"},
+    {"water", "water.volume"},
+    {"debris", "debris.volume"},
+    {"closure", "hours.closed"},
+}};
+
+inline constexpr std::size_t figure_count = simulated_figures.size(); ///< [-] columns of a draw
+
+/// Probabilities a structure's quantiles are kept at [-].
+inline constexpr std::array<double, 9> kept_levels{0.05, 0.1,  0.25, 0.5, 0.75,
+                                                   0.8,  0.85, 0.9,  0.95};
+
+/// How the draws of a replicate fill the space of inputs.
+enum class Filling : std::uint8_t {
+    plain,           ///< every draw on its own
+    latin_hypercube, ///< n draws hit each of n equal strata of every input once
+    sobol, ///< what structures share: a scrambled Sobol' net; each one's own: Latin hypercube
+};
+
+inline constexpr std::array<std::string_view, 3> filling_names{"plain", "latin_hypercube",
+                                                               "sobol"}; ///< [text] by Filling
+
+/// How a way to fill is called.
+///
+/// @param word [text] one of filling_names
+/// @return [-] the way
+/// Range: any text.
+/// Errors: UnknownNameError `simulate.sampling` naming the nearest word.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+Filling filling_of(std::string_view word);
+
+/// How a programme is simulated.
+struct SimulationSettings {
+    std::uint64_t seed = 1;                     ///< [-] same seed, same draws
+    std::size_t draws = 10000;                  ///< [-] how many in all
+    std::size_t replicates = 10;                ///< [-] independent samples that make up the
+                                                ///< draws: what standard errors rest on
+    Filling filling = Filling::latin_hypercube; ///< [-] of each replicate
+    /// Whether two runs draw alike [-].
+    friend bool operator==(const SimulationSettings&, const SimulationSettings&) = default;
+};
+
+/// What the draws of one structure give of one figure.
+struct StructureRange {
+    double estimated = 0.0; ///< [SI unit of the figure] at the values that are priced
+    double mean = 0.0;      ///< [SI unit of the figure] over the draws
+    double sd = 0.0;        ///< [SI unit of the figure] over the draws
+    std::array<double, kept_levels.size()> quantiles{}; ///< [SI unit of the figure] by kept level
+};
+
+/// A structure that was simulated.
+struct SimulatedStructure {
+    std::size_t index = 0;                             ///< [-] position among the structures
+    std::array<StructureRange, figure_count> ranges{}; ///< [SI] by place in simulated_figures
+};
+
+/// The result of a run over a list or over a part of one. Parts put together are the whole, bit for
+/// bit: quantiles belong to structures, totals of a draw are sums in fixed point.
+struct Simulation {
+    std::shared_ptr<const estimate::Plan> plan;    ///< [-] the job it was made under
+    SimulationSettings settings{};                 ///< [-] as it was run
+    std::size_t structures = 0;                    ///< [-] length of the list
+    std::vector<SimulatedStructure> simulated{};   ///< [-, n] in the order of the structures
+    std::vector<estimate::Unpriced> unpriced{};    ///< [-, n] without a price at all
+    std::vector<estimate::Unpriced> left_out{};    ///< [-, n] without one in some draw: in no total
+    std::vector<estimate::FixedTotal> estimated{}; ///< [SI, figures] totals as estimated
+    std::vector<estimate::FixedTotal> totals{};    ///< [SI, draws x figures] totals of every draw
+};
+
+/// Prices every structure in every draw.
+///
+/// The draws of an input follow from seed, structure, input and number of the draw. What structures
+/// share of an input is drawn once a draw; the rest is each one's own. An input without spread
+/// keeps its value, so that without any spread every draw is the estimate, to the bit.
+/// @param structures [-, n] the records
+/// @param plan [-] the job made ready
+/// @param settings [-] seed, draws, replicates, kind of sampling
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told structures done and all; may be empty
+/// @return [-] ranges by structure, totals by draw; the same bits for any number of threads
+/// Range: any list. Memory grows with structures and with draws, not with their product.
+/// Errors: InputError `simulate.draws` where draws are no whole multiple of replicates or none;
+/// Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+Simulation simulate(std::span<const Structure> structures,
+                    std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
+                    unsigned threads = 0, const estimate::RunProgress& progress = {});
+
+/// Puts the result of the next part of a list behind those before it.
+///
+/// @param whole [-] the parts before; empty to begin with
+/// @param part [-] the next part; its positions follow on those before
+/// Range: parts that were run under the same job and settings; the bits are those of one run.
+/// Errors: InputError `simulate.merge` where settings differ.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+void append(Simulation& whole, const Simulation& part);
+
+/// The most replicates of at most ten that divide a number of draws.
+///
+/// @param draws [-] how many in all
+/// @return [-] 10 where it divides them, else the next smaller number that does, at least 1
+/// Range: at least one draw.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+std::size_t replicates_for(std::size_t draws);
+
+} // namespace scupper::simulate

@@ -1,0 +1,47 @@
+#include "drawing.hpp"
+
+#include <array>
+#include <cmath>
+
+namespace scupper::simulate::detail {
+
+void Drawing::take(const estimate::Resolved& resolved, const std::vector<char>& moves) {
+    resolved_ = &resolved;
+    inputs_.clear();
+    for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
+        const Uncertain& input = resolved.uncertain[i];
+        if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
+            inputs_.push_back({i, FastQuantile(input.guess), std::sqrt(input.shared_share),
+                               std::sqrt(1.0 - input.shared_share)});
+        }
+    }
+    drawn_.resize(inputs_.size() * block_draws);
+}
+
+void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
+    const std::uint64_t hash = resolved_->model.plan->hashes[input.place];
+    if (input.own_weight > 0.0) {
+        fill_uniforms(settings_, resolved_->stream, hash, first, out);
+    }
+    if (input.shared_weight > 0.0) {
+        std::array<double, block_draws> common;
+        const std::span<double> shared(common.data(), out.size());
+        shared_.fill(input.place, first, shared);
+        for (std::size_t i = 0; i < out.size(); ++i) {
+            const double own =
+                input.own_weight > 0.0 ? input.own_weight * normal_quantile(out[i]) : 0.0;
+            out[i] = normal_cdf(input.shared_weight * shared[i] + own);
+        }
+    }
+    for (double& x : out) {
+        x = input.quantile(x);
+    }
+}
+
+void Drawing::draw(std::size_t first, std::size_t count) {
+    for (std::size_t k = 0; k < inputs_.size(); ++k) {
+        draw_input(inputs_[k], first, {drawn_.data() + k * block_draws, count});
+    }
+}
+
+} // namespace scupper::simulate::detail

@@ -1,0 +1,51 @@
+#pragma once
+// The drawn inputs of one structure, a block of draws at a time. Internal to the part.
+
+#include "scupper/random.hpp"
+#include "shared_scores.hpp"
+
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace scupper::simulate::detail {
+
+/// Draws in a block: its columns stay in the processor's nearest memory.
+inline constexpr std::size_t block_draws = 128;
+
+/// Draws what is uncertain about a structure. Its memory is used again for the next.
+class Drawing {
+  public:
+    Drawing(const SimulationSettings& settings, const SharedScores& shared)
+        : settings_(settings), shared_(shared) {}
+
+    /// Takes up a structure; of its uncertain inputs only those that move a figure are drawn.
+    void take(const estimate::Resolved& resolved, const std::vector<char>& moves);
+    /// Draws all inputs for at most `block_draws` consecutive draws.
+    void draw(std::size_t first, std::size_t count);
+    /// Writes the inputs of a draw of the block over those of the structure.
+    void put(std::size_t i, std::span<double> values) const {
+        for (std::size_t k = 0; k < inputs_.size(); ++k) {
+            values[inputs_[k].place] = drawn_[k * block_draws + i];
+        }
+    }
+    bool is_empty() const { return inputs_.empty(); }
+
+  private:
+    struct Input {
+        std::size_t place;
+        FastQuantile quantile;
+        double shared_weight; ///< of the scores; squares of both weights add up to one
+        double own_weight;
+    };
+    void draw_input(const Input& input, std::size_t first, std::span<double> out);
+
+    const SimulationSettings& settings_;
+    const SharedScores& shared_;
+    const estimate::Resolved* resolved_ = nullptr;
+    std::vector<Input> inputs_;
+    std::vector<double> drawn_; ///< input after input
+};
+
+} // namespace scupper::simulate::detail

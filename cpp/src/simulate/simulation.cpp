@@ -1,0 +1,154 @@
+#include "scupper/simulate/simulation.hpp"
+
+#include "scupper/error.hpp"
+#include "worker.hpp"
+
+#include <algorithm>
+#include <mutex>
+#include <string>
+#include <utility>
+
+namespace scupper::simulate {
+
+namespace {
+
+using detail::Drawn;
+using detail::Worker;
+
+/// Structures a thread takes at a time: each takes long, and a listener wants to hear.
+constexpr std::size_t block_structures = 4;
+
+void check(const SimulationSettings& settings) {
+    if (settings.draws == 0 || settings.replicates == 0 ||
+        settings.draws % settings.replicates != 0) {
+        throw InputError(
+            {"simulate.draws", "draws", std::to_string(settings.draws),
+             "a whole multiple of " + std::to_string(settings.replicates) + " replicates"});
+    }
+}
+
+void add_all(std::vector<estimate::FixedTotal>& sums,
+             const std::vector<estimate::FixedTotal>& parts) {
+    for (std::size_t i = 0; i < sums.size(); ++i) {
+        sums[i].add(parts[i]);
+    }
+}
+
+/// Workers that are not at work; as many are made as there are threads.
+class Workers {
+  public:
+    Workers(const estimate::Plan& plan, const SimulationSettings& settings)
+        : plan_(plan), settings_(settings), shared_(plan, settings) {}
+
+    std::unique_ptr<Worker> take() {
+        const std::lock_guard lock(mutex_);
+        if (idle_.empty()) {
+            return std::make_unique<Worker>(plan_, settings_, shared_);
+        }
+        std::unique_ptr<Worker> worker = std::move(idle_.back());
+        idle_.pop_back();
+        return worker;
+    }
+    void put_back(std::unique_ptr<Worker> worker) {
+        const std::lock_guard lock(mutex_);
+        idle_.push_back(std::move(worker));
+    }
+    void add_up(Simulation& result) const {
+        for (const std::unique_ptr<Worker>& worker : idle_) {
+            add_all(result.estimated, worker->estimated());
+            add_all(result.totals, worker->totals());
+        }
+    }
+
+  private:
+    const estimate::Plan& plan_;
+    const SimulationSettings& settings_;
+    detail::SharedScores shared_;
+    std::mutex mutex_;
+    std::vector<std::unique_ptr<Worker>> idle_;
+};
+
+void gather(std::vector<Drawn>& drawn, Simulation& result) {
+    for (Drawn& d : drawn) {
+        if (d.unpriced) {
+            result.unpriced.push_back(std::move(*d.unpriced));
+        } else if (d.left_out) {
+            result.left_out.push_back(std::move(*d.left_out));
+        } else {
+            result.simulated.push_back(d.ranges);
+        }
+    }
+}
+
+void append_shifted(std::vector<estimate::Unpriced>& whole,
+                    const std::vector<estimate::Unpriced>& part, std::size_t shift) {
+    for (estimate::Unpriced u : part) {
+        u.index += shift;
+        whole.push_back(std::move(u));
+    }
+}
+
+} // namespace
+
+Simulation simulate(std::span<const Structure> structures,
+                    std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
+                    unsigned threads, const estimate::RunProgress& progress) {
+    check(settings);
+    Simulation result;
+    result.settings = settings;
+    result.structures = structures.size();
+    result.estimated.resize(figure_count);
+    result.totals.resize(settings.draws * figure_count);
+    Workers workers(*plan, settings);
+    std::vector<Drawn> drawn(structures.size());
+    const auto block = [&](std::size_t first, std::size_t last) {
+        std::unique_ptr<Worker> worker = workers.take();
+        for (std::size_t i = first; i < last; ++i) {
+            drawn[i] = worker->simulate(structures[i], i);
+        }
+        workers.put_back(std::move(worker));
+    };
+    estimate::run_blocks(structures.size(), threads, block, progress, block_structures);
+    workers.add_up(result);
+    gather(drawn, result);
+    result.plan = std::move(plan);
+    return result;
+}
+
+void append(Simulation& whole, const Simulation& part) {
+    if (whole.totals.empty()) {
+        whole = part;
+        return;
+    }
+    if (!(whole.settings == part.settings)) {
+        throw InputError({"simulate.merge", "part", "other draws", "settings of the parts before"});
+    }
+    for (SimulatedStructure s : part.simulated) {
+        s.index += whole.structures;
+        whole.simulated.push_back(s);
+    }
+    append_shifted(whole.unpriced, part.unpriced, whole.structures);
+    append_shifted(whole.left_out, part.left_out, whole.structures);
+    whole.structures += part.structures;
+    add_all(whole.estimated, part.estimated);
+    add_all(whole.totals, part.totals);
+}
+
+Filling filling_of(std::string_view word) {
+    const auto* found = std::find(filling_names.begin(), filling_names.end(), word);
+    if (found == filling_names.end()) {
+        throw UnknownNameError({"simulate.sampling", "sampling", "\"" + std::string(word) + "\"",
+                                "plain, latin_hypercube or sobol"});
+    }
+    return static_cast<Filling>(found - filling_names.begin());
+}
+
+std::size_t replicates_for(std::size_t draws) {
+    std::size_t number = 10;
+    while (number > 1 && draws % number != 0) {
+        --number;
+    }
+    return number;
+}
+
+} // namespace scupper::simulate

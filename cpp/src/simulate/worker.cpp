@@ -1,0 +1,99 @@
+#include "worker.hpp"
+
+#include "sample.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace scupper::simulate::detail {
+
+namespace {
+
+std::vector<std::size_t> places_of(const estimate::Plan& plan) {
+    std::vector<std::size_t> places;
+    for (const SimulatedFigure& figure : simulated_figures) {
+        places.push_back(estimate::figure_place_of(plan, figure.key));
+    }
+    return places;
+}
+
+estimate::Unpriced unpriced(const Structure& s, std::size_t index, std::string reason) {
+    return {index, s.id, s.state, std::move(reason)};
+}
+
+} // namespace
+
+Worker::Worker(const estimate::Plan& plan, const SimulationSettings& settings,
+               const SharedScores& shared)
+    : plan_(plan), settings_(settings), places_(places_of(plan)), reach_(plan),
+      drawing_(settings, shared), workspace_(plan), drawn_(settings.draws * figure_count),
+      scratch_(settings.draws), estimated_(figure_count), totals_(settings.draws * figure_count) {}
+
+void Worker::price_at(const std::vector<double>& values) {
+    price(resolved_.model, estimate::Inputs<double>(plan_.inputs, values.data()), workspace_);
+}
+
+Drawn Worker::simulate(const Structure& structure, std::size_t index) {
+    resolve(structure, plan_, resolved_);
+    price_at(resolved_.values);
+    Drawn drawn;
+    drawn.ranges.index = index;
+    const estimate::Outcome outcome = outcome_of(resolved_, workspace_.figures.values(), plan_);
+    if (outcome != estimate::Outcome::priced) {
+        drawn.unpriced = unpriced(structure, index, outcome_reason(outcome, resolved_));
+        return drawn;
+    }
+    for (std::size_t f = 0; f < figure_count; ++f) {
+        drawn.ranges.ranges[f].estimated = workspace_.figures.at(places_[f]);
+    }
+    draw_all();
+    const auto lost = std::count_if(drawn_.begin(), drawn_.begin() + std::ssize(scratch_),
+                                    [](double cost) { return !std::isfinite(cost); });
+    if (lost > 0) {
+        drawn.left_out = unpriced(structure, index,
+                                  "no price in " + std::to_string(lost) + " of " +
+                                      std::to_string(settings_.draws) + " draws");
+        return drawn;
+    }
+    for (std::size_t f = 0; f < figure_count; ++f) {
+        summarize(f, drawn.ranges.ranges[f]);
+    }
+    add_to_totals(drawn);
+    return drawn;
+}
+
+void Worker::draw_all() {
+    drawing_.take(resolved_, reach_.of(resolved_, places_));
+    values_ = resolved_.values;
+    for (std::size_t first = 0; first < settings_.draws; first += block_draws) {
+        const std::size_t count = std::min(block_draws, settings_.draws - first);
+        drawing_.draw(first, count);
+        for (std::size_t i = 0; i < count; ++i) {
+            drawing_.put(i, values_);
+            price_at(values_);
+            for (std::size_t f = 0; f < figure_count; ++f) {
+                drawn_[f * settings_.draws + first + i] = workspace_.figures.at(places_[f]);
+            }
+        }
+    }
+}
+
+void Worker::summarize(std::size_t figure, StructureRange& range) {
+    const auto first = drawn_.begin() + static_cast<std::ptrdiff_t>(figure * settings_.draws);
+    std::copy_n(first, settings_.draws, scratch_.begin());
+    range.mean = mean_of_draws(scratch_);
+    range.sd = sd_of_draws(scratch_);
+    quantiles_of_draws(scratch_, kept_levels, range.quantiles);
+}
+
+void Worker::add_to_totals(const Drawn& drawn) {
+    for (std::size_t f = 0; f < figure_count; ++f) {
+        estimated_[f].add(drawn.ranges.ranges[f].estimated);
+        for (std::size_t d = 0; d < settings_.draws; ++d) {
+            totals_[d * figure_count + f].add(drawn_[f * settings_.draws + d]);
+        }
+    }
+}
+
+} // namespace scupper::simulate::detail

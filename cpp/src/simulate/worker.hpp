@@ -1,0 +1,50 @@
+#pragma once
+// Draws and prices one structure after the other on one thread. Internal to the part.
+
+#include "drawing.hpp"
+#include "reach.hpp"
+
+#include <array>
+#include <optional>
+#include <vector>
+
+namespace scupper::simulate::detail {
+
+/// Outcome of one structure: its ranges, or why it has none.
+struct Drawn {
+    SimulatedStructure ranges{};
+    std::optional<estimate::Unpriced> unpriced{}; ///< no price as estimated
+    std::optional<estimate::Unpriced> left_out{}; ///< none in some draw
+};
+
+/// One for each thread; holds all the memory that draws need.
+class Worker {
+  public:
+    Worker(const estimate::Plan& plan, const SimulationSettings& settings,
+           const SharedScores& shared);
+
+    Drawn simulate(const Structure& structure, std::size_t index);
+    const std::vector<estimate::FixedTotal>& estimated() const { return estimated_; }
+    const std::vector<estimate::FixedTotal>& totals() const { return totals_; }
+
+  private:
+    void price_at(const std::vector<double>& values);
+    void draw_all();
+    void summarize(std::size_t figure, StructureRange& range);
+    void add_to_totals(const Drawn& drawn);
+
+    const estimate::Plan& plan_;
+    const SimulationSettings& settings_;
+    std::vector<std::size_t> places_; ///< of the simulated figures
+    Reach reach_;
+    Drawing drawing_;
+    estimate::Resolved resolved_;
+    estimate::Workspace<double> workspace_;
+    std::vector<double> values_;  ///< inputs of the draw at hand
+    std::vector<double> drawn_;   ///< figure after figure, draw by draw
+    std::vector<double> scratch_; ///< draws of one figure, in the order that quantiles need
+    std::vector<estimate::FixedTotal> estimated_;
+    std::vector<estimate::FixedTotal> totals_; ///< draw by draw, figure by figure
+};
+
+} // namespace scupper::simulate::detail

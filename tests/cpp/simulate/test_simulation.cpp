@@ -1,0 +1,165 @@
+#include "catch.hpp"
+#include "estimate/structures.hpp"
+#include "scupper/error.hpp"
+#include "scupper/simulate.hpp"
+
+#include <algorithm>
+#include <cstring>
+#include <string>
+#include <vector>
+
+using namespace scupper;
+using namespace made_up;
+using simulate::Filling;
+using simulate::Simulation;
+using simulate::SimulationSettings;
+
+namespace {
+
+std::vector<Structure> several(int number) {
+    std::vector<Structure> list;
+    for (int i = 0; i < number; ++i) {
+        Structure s = i % 3 == 0 ? creek_bridge() : i % 3 == 1 ? overpass() : counted_overpass();
+        s.id = s.number = "S" + std::to_string(i);
+        s.dimensions.length = Length<>(s.dimensions.length.si() * (1.0 + 0.2 * i));
+        list.push_back(s);
+    }
+    list.push_back(culvert());
+    return list;
+}
+
+bool same_bits(const Simulation& a, const Simulation& b) {
+    if (a.simulated.size() != b.simulated.size() || !(a.totals == b.totals) ||
+        !(a.estimated == b.estimated) || a.unpriced.size() != b.unpriced.size()) {
+        return false;
+    }
+    for (std::size_t i = 0; i < a.simulated.size(); ++i) {
+        if (a.simulated[i].index != b.simulated[i].index ||
+            std::memcmp(&a.simulated[i].ranges, &b.simulated[i].ranges,
+                        sizeof a.simulated[i].ranges) != 0) {
+            return false;
+        }
+    }
+    return true;
+}
+
+const Filling all_fillings[] = {Filling::plain, Filling::latin_hypercube, Filling::sobol};
+
+} // namespace
+
+TEST_CASE("a simulation is the same to the bit for any threads and any partition") {
+    const std::vector<Structure> list = several(9);
+    for (const Filling filling : all_fillings) {
+        const SimulationSettings settings{
+            .seed = 7, .draws = 200, .replicates = 4, .filling = filling};
+        const Simulation one = simulate::simulate(list, demo_plan(), settings, 1);
+        CHECK(one.simulated.size() == 9);
+        CHECK(one.unpriced.size() == 1);
+        CHECK(same_bits(one, simulate::simulate(list, demo_plan(), settings, 3)));
+        Simulation parts;
+        for (const std::size_t cut : {0, 4, 5}) {
+            const std::size_t end = cut == 0 ? 4 : cut == 4 ? 5 : list.size();
+            simulate::append(parts, simulate::simulate(std::span(list).subspan(cut, end - cut),
+                                                       demo_plan(), settings, 2));
+        }
+        CHECK(same_bits(one, parts));
+        CHECK(parts.unpriced[0].index == one.unpriced[0].index);
+    }
+}
+
+TEST_CASE("a simulation does not depend on the order of structures") {
+    std::vector<Structure> list = several(6);
+    const SimulationSettings settings{.draws = 60, .replicates = 3};
+    const Simulation there = simulate::simulate(list, demo_plan(), settings);
+    std::reverse(list.begin(), list.end());
+    const Simulation back = simulate::simulate(list, demo_plan(), settings);
+    CHECK(there.totals == back.totals);
+    CHECK(there.simulated[0].ranges[0].quantiles == back.simulated[5].ranges[0].quantiles);
+}
+
+TEST_CASE("draws are those of the ranges of one estimate") {
+    const std::vector<Structure> one{overpass()};
+    const SimulationSettings settings{.seed = 3, .draws = 300, .replicates = 1};
+    const Simulation simulation = simulate::simulate(one, demo_plan(), settings);
+    const auto rows =
+        estimate::ranges(estimate::estimate(one[0], demo_plan()), {.seed = 3, .draws = 300});
+    for (std::size_t f = 0; f < simulate::figure_count; ++f) {
+        const auto row = std::find_if(rows.begin(), rows.end(), [&](const auto& r) {
+            return r.key == simulate::simulated_figures[f].key;
+        });
+        REQUIRE(row != rows.end());
+        const auto& range = simulation.simulated[0].ranges[f];
+        CHECK(range.estimated == row->value);
+        CHECK(range.quantiles.front() == row->low);
+        CHECK(range.quantiles[3] == row->middle);
+        CHECK(range.quantiles.back() == row->high);
+    }
+}
+
+TEST_CASE("without ranges every draw is the estimate, to the bit") {
+    const std::vector<Structure> list = several(4);
+    const auto plan = estimate::make_plan(without_ranges());
+    std::vector<Structure> known = list;
+    for (Structure& s : known) {
+        estimate::Resolved resolved;
+        estimate::resolve(s, *plan, resolved);
+        for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
+            if (!std::isnan(resolved.uncertain[i].guess.likely) &&
+                !is_certain(resolved.uncertain[i])) {
+                s.given.push_back(
+                    {plan->inputs.fields()[i].key, certain(resolved.values[i], Basis::measured)});
+            }
+        }
+    }
+    const SimulationSettings settings{.draws = 30, .replicates = 3};
+    const Simulation result = simulate::simulate(known, plan, settings);
+    const auto programme = estimate::estimate_all(known, plan);
+    REQUIRE(result.simulated.size() == 4);
+    for (const auto& s : result.simulated) {
+        for (const auto& range : s.ranges) {
+            CHECK(range.mean == range.estimated);
+            CHECK(range.sd == 0.0);
+            CHECK(range.quantiles.front() == range.estimated);
+            CHECK(range.quantiles.back() == range.estimated);
+        }
+    }
+    const auto total = std::find(programme.keys.begin(), programme.keys.end(), "cost.total");
+    const double cost = programme.totals[static_cast<std::size_t>(total - programme.keys.begin())];
+    for (std::size_t d = 0; d < settings.draws; ++d) {
+        CHECK(result.totals[d * simulate::figure_count].value() == cost);
+    }
+}
+
+TEST_CASE("another seed draws otherwise, and the first replicate does not depend on their number") {
+    const std::vector<Structure> list = several(2);
+    const auto total = [&](const SimulationSettings& settings, std::size_t draw) {
+        return simulate::simulate(list, demo_plan(), settings)
+            .totals[draw * simulate::figure_count]
+            .value();
+    };
+    CHECK(total({.seed = 1, .draws = 20, .replicates = 1}, 0) !=
+          total({.seed = 2, .draws = 20, .replicates = 1}, 0));
+    CHECK(total({.draws = 20, .replicates = 1}, 19) == total({.draws = 60, .replicates = 3}, 19));
+}
+
+TEST_CASE("draws that replicates do not divide, foreign parts and a stop are refused") {
+    const std::vector<Structure> list = several(2);
+    const auto run = [&](SimulationSettings settings, const estimate::RunProgress& progress = {}) {
+        return simulate::simulate(list, demo_plan(), settings, 1, progress);
+    };
+    CHECK_THROWS_AS(run({.draws = 25, .replicates = 10}), InputError);
+    CHECK_THROWS_AS(run({.draws = 0, .replicates = 1}), InputError);
+    CHECK_THROWS_AS(run({.draws = 10, .replicates = 0}), InputError);
+    CHECK_THROWS_AS(run({.draws = 10, .replicates = 1}, [](auto, auto) { return false; }),
+                    Interrupted);
+    Simulation whole = run({.draws = 10, .replicates = 1});
+    CHECK_THROWS_AS(simulate::append(whole, run({.seed = 2, .draws = 10, .replicates = 1})),
+                    InputError);
+}
+
+TEST_CASE("replicates divide the draws") {
+    CHECK(simulate::replicates_for(10000) == 10);
+    CHECK(simulate::replicates_for(512) == 8);
+    CHECK(simulate::replicates_for(7) == 7);
+    CHECK(simulate::replicates_for(13) == 1);
+}
