@@ -141,7 +141,7 @@ def _put(inputs: dict[str, Any], row: Row) -> None:
     if part:
         for name in _VALUES:
             entry.pop(name, None)
-        entry.setdefault("built_up", {})[part] = _value(row, "likely")
+        entry.setdefault("built_up", {})[part] = _part(row)
     elif "built_up" not in entry:
         low, likely, high = (_value(row, name) for name in _VALUES)
         if low is None and high is None:
@@ -155,6 +155,14 @@ def _put(inputs: dict[str, Any], row: Row) -> None:
             entry[name] = row.cells[name]
     if part:
         entry.pop("value", None)
+
+
+def _part(row: Row) -> Any:
+    """A part of what is built up: one value, or low, likely and high."""
+    low, likely, high = (_value(row, name) for name in _VALUES)
+    if low in (None, likely) and high in (None, likely):
+        return likely
+    return {"low": low, "likely": likely, "high": high}
 
 
 def _whole_and_part(key: str) -> tuple[str, str]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from io import BytesIO
+from pathlib import Path
 
 import pytest
 
@@ -138,13 +139,29 @@ def test_outings_take_show_up_pay_from_the_job(
 
 def test_days_too_dark_are_lost(county: sc.Inventory, job: sc.Job) -> None:
     document = job.to_dict()
-    document["calendar"] = {"asked": "2026-12-01", "daylight": True}
-    document["inputs"] = document["inputs"] | {"shift.length": "14 h", "shift.window_time": "14 h"}
+    document["inputs"] = document["inputs"] | {"shift.length": "16 h", "shift.window_time": "16 h"}
     document["sharing"] = "own_shifts"
+    document["calendar"] = {"asked": "2026-11-02", "daylight": True}
+    document["inputs"]["operation[deck_hand_line].time_per_unit"] = "100 ft2/h"
     priced = sc.estimate(county["TC-0001"], sc.Job.from_dict(document))
-    days = priced.schedule().days
-    on_site = priced.on_site_hours.to("hour").magnitude
-    if on_site > 10:
-        assert "too_dark" in set(days["use"])
-    else:
-        assert "too_dark" not in set(days["use"])
+    days = priced.schedule().days.set_index("date")["use"]
+    assert days.iloc[-1] == "work"
+    assert "too_dark" in set(days)
+    document["calendar"]["daylight"] = False
+    by_lamp = sc.estimate(county["TC-0001"], sc.Job.from_dict(document))
+    assert "too_dark" not in set(by_lamp.schedule().days["use"])
+    assert by_lamp.cost.total == priced.cost.total
+
+
+def test_a_part_of_a_built_up_rate_has_a_range_in_sheets_too(
+    job: sc.Job, county: sc.Inventory, tmp_path: Path
+) -> None:
+    wage = {"built_up": {"cash": ["24 USD/h", "27 USD/h", "33 USD/h"], "fringe": "12 USD/h"}}
+    ranged = job.replace({"labour[wash_crew].wage": wage})
+    priced = sc.estimate(county["TC-0001"], ranged)
+    worth = priced.assumptions.set_index("key")["worth"]
+    assert worth["labour[wash_crew].wage"] > 0
+    sheet = tmp_path / "rates.csv"
+    sc.rates.RateBook.of_job(ranged).save(sheet)
+    again = sc.estimate(county["TC-0001"], job.with_rates(sc.rates.read(sheet)))
+    assert again.cost.total == pytest.approx(priced.cost.total)
