@@ -12,7 +12,7 @@ from workbooks import changed, needs_spreadsheet, recalculated, rows, summary
 import scupper as sc
 from scupper import _core
 
-SHEETS = ["Summary", "Inputs", "Workings", "Cost lines", "Cautions", "Checks"]
+SHEETS = ["Summary", "Inputs", "Workings", "Cost lines", "Hours", "Cautions", "Checks"]
 
 
 @pytest.fixture(scope="module")
