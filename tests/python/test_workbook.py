@@ -12,7 +12,16 @@ from workbooks import changed, needs_spreadsheet, recalculated, rows, summary
 import scupper as sc
 from scupper import _core
 
-SHEETS = ["Summary", "Inputs", "Workings", "Cost lines", "Unit costs", "Cautions", "Checks"]
+SHEETS = [
+    "Summary",
+    "Inputs",
+    "Workings",
+    "Cost lines",
+    "Unit costs",
+    "Hours",
+    "Cautions",
+    "Checks",
+]
 
 
 @pytest.fixture(scope="module")

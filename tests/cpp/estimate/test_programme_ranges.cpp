@@ -39,7 +39,7 @@ std::vector<RangedFigure> ranges_of(const std::vector<Structure>& structures,
     return estimate::total_ranges(programme, structures, DrawSettings{.draws = 256}, threads);
 }
 
-const RangedFigure& cost(const std::vector<RangedFigure>& rows) {
+const RangedFigure& cost_of(const std::vector<RangedFigure>& rows) {
     for (const RangedFigure& r : rows) {
         if (r.key == "cost.total") {
             return r;
@@ -72,10 +72,10 @@ TEST_CASE("the range of a programme of one structure is that of the structure") 
 
 TEST_CASE("what is shared widens the range of a sum, what is each one's own cancels out") {
     const auto structures = twins(25);
-    const double own = spread(cost(ranges_of(structures, plan_with_share(0.0))));
-    const double demo = spread(cost(ranges_of(structures, demo_plan())));
-    const double shared = spread(cost(ranges_of(structures, plan_with_share(1.0))));
-    const double single = spread(cost(ranges_of(twins(1), demo_plan())));
+    const double own = spread(cost_of(ranges_of(structures, plan_with_share(0.0))));
+    const double demo = spread(cost_of(ranges_of(structures, demo_plan())));
+    const double shared = spread(cost_of(ranges_of(structures, plan_with_share(1.0))));
+    const double single = spread(cost_of(ranges_of(twins(1), demo_plan())));
     CHECK(own < demo);
     CHECK(demo < shared);
     CHECK(demo < single);
@@ -94,7 +94,7 @@ TEST_CASE("in every draw the total is the sum over the structures") {
     for (std::size_t d = 0; d < 256; ++d) {
         sums.push_back(drawn[d] + drawn[256 + d]);
     }
-    const RangedFigure total = cost(ranges_of(structures, plan));
+    const RangedFigure total = cost_of(ranges_of(structures, plan));
     CHECK(total.low == Approx(estimate::sample_quantile(sums, 0.05)).epsilon(1e-9));
     CHECK(total.middle == Approx(estimate::sample_quantile(sums, 0.5)).epsilon(1e-9));
     CHECK(total.high == Approx(estimate::sample_quantile(sums, 0.95)).epsilon(1e-9));
@@ -112,13 +112,13 @@ TEST_CASE("ranges of a programme give the same bits for any number of threads") 
 
 TEST_CASE("structures without a price have no part in the range, and a run can be stopped") {
     std::vector<Structure> structures = twins(2);
-    const double before = cost(ranges_of(structures, demo_plan())).high;
+    const double before = cost_of(ranges_of(structures, demo_plan())).high;
     structures.insert(structures.begin(), culvert());
-    CHECK(cost(ranges_of(structures, demo_plan())).high == before);
+    CHECK(cost_of(ranges_of(structures, demo_plan())).high == before);
     const auto programme = estimate::estimate_all(structures, demo_plan());
     const auto stop = [](std::size_t, std::size_t) { return false; };
     CHECK_THROWS_AS(estimate::total_ranges(programme, structures, DrawSettings{}, 1, stop),
                     Interrupted);
     const std::vector<Structure> culverts{culvert()};
-    CHECK(cost(ranges_of(culverts, demo_plan())).high == 0.0);
+    CHECK(cost_of(ranges_of(culverts, demo_plan())).high == 0.0);
 }
