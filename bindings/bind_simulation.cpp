@@ -16,7 +16,6 @@ using estimate::FixedTotal;
 using estimate::Unpriced;
 using simulate::DrawnTotal;
 using simulate::Estimated;
-using simulate::Filling;
 using simulate::SimulatedStructure;
 using simulate::Simulation;
 using simulate::SimulationSettings;
@@ -27,14 +26,18 @@ static_assert(std::is_trivially_copyable_v<StructureRange>);
 static_assert(range_width == 3 + simulate::kept_levels.size(), "a range is numbers alone");
 
 Simulation run(const inventory::Inventory& inv, const PlanHandle& plan, std::size_t draws,
-               std::size_t replicates, std::uint64_t seed, const std::string& filling,
-               unsigned threads, const py::object& progress) {
+               std::size_t replicates, std::uint64_t seed, const std::string& sampling,
+               double relative_error, unsigned threads, const py::object& progress) {
     const SimulationSettings settings{.seed = seed,
                                       .draws = draws,
                                       .replicates = replicates,
-                                      .filling = simulate::filling_of(filling)};
+                                      .sampling = simulate::sampling_of(sampling)};
     const py::gil_scoped_release free;
-    return simulate::simulate(inv.structures, plan.plan, settings, threads, watcher(progress));
+    return relative_error > 0.0
+               ? simulate::simulate_until(inv.structures, plan.plan, settings, relative_error,
+                                          threads, watcher(progress))
+               : simulate::simulate(inv.structures, plan.plan, settings, threads,
+                                    watcher(progress));
 }
 
 /// Name, key and unit of every simulated figure.
@@ -43,8 +46,8 @@ std::vector<std::array<std::string, 3>> figures(const Simulation& s, const std::
     std::vector<std::array<std::string, 3>> list;
     for (const auto& [name, key] : simulate::simulated_figures) {
         const LayoutField& field = s.plan->figures.fields()[s.plan->figures.at(key, "simulate")];
-        list.push_back({std::string(name), std::string(key),
-                        show.unit(field.dimension, field.key).name});
+        list.push_back(
+            {std::string(name), std::string(key), show.unit(field.dimension, field.key).name});
     }
     return list;
 }
@@ -110,12 +113,12 @@ std::vector<Unpriced> unpriced_of(const Rows& rows) {
 /// Everything but the plan, to carry to another process.
 py::tuple state_of(const Simulation& s) {
     static_assert(std::is_trivially_copyable_v<SimulatedStructure>);
-    return py::make_tuple(
-        s.settings.seed, s.settings.draws, s.settings.replicates,
-        static_cast<int>(s.settings.filling), s.structures,
-        py::bytes(reinterpret_cast<const char*>(s.simulated.data()),
-                  s.simulated.size() * sizeof(SimulatedStructure)),
-        rows_of(s.unpriced), rows_of(s.left_out), bytes_of(s.estimated), bytes_of(s.totals));
+    return py::make_tuple(s.settings.seed, s.settings.draws, s.settings.replicates,
+                          static_cast<int>(s.settings.sampling), s.structures,
+                          py::bytes(reinterpret_cast<const char*>(s.simulated.data()),
+                                    s.simulated.size() * sizeof(SimulatedStructure)),
+                          rows_of(s.unpriced), rows_of(s.left_out), bytes_of(s.estimated),
+                          bytes_of(s.totals));
 }
 
 Simulation of_state(const PlanHandle& plan, const py::tuple& state) {
@@ -124,7 +127,7 @@ Simulation of_state(const PlanHandle& plan, const py::tuple& state) {
     s.settings = {.seed = state[0].cast<std::uint64_t>(),
                   .draws = state[1].cast<std::size_t>(),
                   .replicates = state[2].cast<std::size_t>(),
-                  .filling = static_cast<Filling>(state[3].cast<int>())};
+                  .sampling = static_cast<Sampling>(state[3].cast<int>())};
     s.structures = state[4].cast<std::size_t>();
     const auto rows = state[5].cast<std::string>();
     s.simulated.resize(rows.size() / sizeof(SimulatedStructure));
@@ -210,7 +213,7 @@ void bind_simulation(py::module_& m) {
         .def_static("of_state", &of_state, "The simulation that a state belongs to.", arg("plan"),
                     arg("state"));
     m.def("simulate", &run, doc("simulate::simulate"), arg("inventory"), arg("plan"), arg("draws"),
-          arg("replicates"), arg("seed"), arg("filling"), arg("threads"),
+          arg("replicates"), arg("seed"), arg("sampling"), arg("relative_error"), arg("threads"),
           arg("progress").none(true));
     m.def("replicates_for", &simulate::replicates_for, doc("simulate::replicates_for"),
           arg("draws"));

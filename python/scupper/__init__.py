@@ -34,6 +34,7 @@ from scupper.job import Job
 from scupper.outings import OutingPlan, outings
 from scupper.programme import Programme, estimate_all
 from scupper.seasons import Year, year
+from scupper.simulating import Simulation, simulate
 from scupper.structures import structures_schema, write_structure_form, write_structures
 from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
@@ -55,6 +56,7 @@ __all__ = [
     "OutingPlan",
     "Programme",
     "Selection",
+    "Simulation",
     "SolveError",
     "Structure",
     "SurveyList",
@@ -80,6 +82,7 @@ __all__ = [
     "rules",
     "scenarios",
     "sections",
+    "simulate",
     "structures_schema",
     "survey_list",
     "take_off",

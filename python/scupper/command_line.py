@@ -59,6 +59,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_workbook(commands)
     _add_papers(commands)
     _add_alternatives(commands)
+    _add_simulate(commands)
     _add_survey_list(commands)
     _add_outings(commands)
     for name, run, what in (
@@ -166,6 +167,17 @@ def _add_alternatives(commands: argparse._SubParsersAction[argparse.ArgumentPars
     )
     command.add_argument("--out", metavar="FILE.html", help="the same as HTML to print")
     command.set_defaults(run=_alternatives)
+
+
+def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
+    command = commands.add_parser("simulate", help="say how sure the price of a list is")
+    _add_job(command)
+    command.add_argument("--draws", type=int, metavar="N", default=10_000, help="at most")
+    command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
+    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
+    command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
+    command.add_argument("--out", metavar="RANGES.csv", required=True, help="a row a structure")
+    command.set_defaults(run=_simulate)
 
 
 def _add_survey_list(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -330,6 +342,20 @@ def _page(options: argparse.Namespace) -> None:
 def _card(options: argparse.Namespace) -> None:
     _priced(options).save_work_card(options.out)
     print(options.out)
+
+
+def _simulate(options: argparse.Namespace) -> None:
+    from scupper.simulating import simulate
+
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    chosen = _chosen(options, inventory)
+    bar = sys.stderr.isatty()
+    found = simulate(chosen, job, options.draws, options.seed, progress=bar)
+    found.save(options.out)
+    print(found)
+    if options.budget is not None:
+        print(f"above {options.budget:,.0f}: {found.chance_above(options.budget):.1%} of draws")
 
 
 def _survey_list(options: argparse.Namespace) -> None:

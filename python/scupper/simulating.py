@@ -2,17 +2,20 @@
 
 from __future__ import annotations
 
+import os
 from collections.abc import Iterable
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._core import Structure
+from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._progress import Progress, told
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
 from scupper.programme import identities
+from scupper.results import safe_cells
 
 if TYPE_CHECKING:
     import numpy as np
@@ -132,8 +135,9 @@ class Simulation:
         figure
             As for `quantile`.
         """
-        si = float(_core.to_si(limit, self._units[figure])) if self._place(figure) >= 0 else limit
-        return self._total(figure).chance_above(si)[0]
+        total = self._total(figure)
+        unit = self._units[figure]
+        return total.chance_above(float(_core.to_si(limit, unit, unit)))[0]
 
     def contingency(self, level: float = 0.8, figure: str = "cost") -> float:
         """What has to be set aside beyond the estimate to be right with a probability of `level`.
@@ -161,6 +165,10 @@ class Simulation:
     def left_out(self) -> pd.DataFrame:
         """Structures with a price, but not in every draw; no total holds them."""
         return frame(self._core.left_out(), ["structure_id", "state", "reason"])
+
+    def save(self, path: str | os.PathLike[str]) -> None:
+        """Writes the rows of the structures as CSV, whole or not at all."""
+        write_whole(path, safe_cells(self.to_pandas()).to_csv(index=False))
 
     def joined(self, following: Simulation) -> Simulation:
         """This run and that over the next part of a list: bit for bit the run over both.
@@ -239,8 +247,8 @@ def simulate(
     seed
         The same seed gives the same draws.
     sampling
-        ``"latin_hypercube"``, ``"plain"``, or ``"sobol"``: scrambled Sobol' nets for what
-        structures share, hypercubes for what is each one's own.
+        ``"latin_hypercube"``: n draws hit each of n equally probable parts of every input once;
+        or ``"plain"``.
     replicates
         Independent samples that the draws are made of: standard errors rest on what they differ
         by. None for the most of at most ten that divide the draws.

@@ -17,14 +17,12 @@ constexpr std::size_t kept_draws = std::size_t{1} << 17;
 void fill_uniforms(const SimulationSettings& settings, std::uint64_t stream, std::uint64_t input,
                    std::size_t first, std::span<double> out) {
     const std::size_t size = settings.draws / settings.replicates;
-    const Sampling sampling =
-        settings.filling == Filling::plain ? Sampling::plain : Sampling::latin_hypercube;
     while (!out.empty()) {
         const std::size_t replicate = first / size;
         const std::size_t within = first % size;
         const std::size_t count = std::min(out.size(), size - within);
         const DrawKey key{replicate_seed(settings.seed, replicate), stream, input};
-        Sampler(sampling, key, size).fill(within, out.first(count));
+        Sampler(settings.sampling, key, size).fill(within, out.first(count));
         first += count;
         out = out.subspan(count);
     }

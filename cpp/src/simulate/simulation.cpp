@@ -134,13 +134,13 @@ void append(Simulation& whole, const Simulation& part) {
     add_all(whole.totals, part.totals);
 }
 
-Filling filling_of(std::string_view word) {
-    const auto* found = std::find(filling_names.begin(), filling_names.end(), word);
-    if (found == filling_names.end()) {
+Sampling sampling_of(std::string_view word) {
+    const auto* found = std::find(sampling_names.begin(), sampling_names.end(), word);
+    if (found == sampling_names.end()) {
         throw UnknownNameError({"simulate.sampling", "sampling", "\"" + std::string(word) + "\"",
-                                "plain, latin_hypercube or sobol"});
+                                "plain or latin_hypercube"});
     }
-    return static_cast<Filling>(found - filling_names.begin());
+    return static_cast<Sampling>(found - sampling_names.begin());
 }
 
 std::size_t replicates_for(std::size_t draws) {

@@ -4,13 +4,13 @@
 #include "scupper/simulate.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <cstring>
 #include <string>
 #include <vector>
 
 using namespace scupper;
 using namespace made_up;
-using simulate::Filling;
 using simulate::Simulation;
 using simulate::SimulationSettings;
 
@@ -43,15 +43,15 @@ bool same_bits(const Simulation& a, const Simulation& b) {
     return true;
 }
 
-const Filling all_fillings[] = {Filling::plain, Filling::latin_hypercube, Filling::sobol};
+const Sampling samplings[] = {Sampling::plain, Sampling::latin_hypercube};
 
 } // namespace
 
 TEST_CASE("a simulation is the same to the bit for any threads and any partition") {
     const std::vector<Structure> list = several(9);
-    for (const Filling filling : all_fillings) {
+    for (const Sampling sampling : samplings) {
         const SimulationSettings settings{
-            .seed = 7, .draws = 200, .replicates = 4, .filling = filling};
+            .seed = 7, .draws = 200, .replicates = 4, .sampling = sampling};
         const Simulation one = simulate::simulate(list, demo_plan(), settings, 1);
         CHECK(one.simulated.size() == 9);
         CHECK(one.unpriced.size() == 1);
@@ -155,6 +155,31 @@ TEST_CASE("draws that replicates do not divide, foreign parts and a stop are ref
     Simulation whole = run({.draws = 10, .replicates = 1});
     CHECK_THROWS_AS(simulate::append(whole, run({.seed = 2, .draws = 10, .replicates = 1})),
                     InputError);
+}
+
+TEST_CASE("a stop rule draws no more replicates than it takes") {
+    const std::vector<Structure> list = several(3);
+    const SimulationSettings most{.draws = 600, .replicates = 20};
+    const auto until = [&](double limit) {
+        return simulate::simulate_until(list, demo_plan(), most, limit, 2);
+    };
+    const Simulation rough = until(0.5);
+    CHECK(rough.settings.replicates == 4);
+    CHECK(rough.settings.draws == 120);
+    const Simulation all = simulate::simulate(list, demo_plan(), most);
+    CHECK(same_bits(until(1e-9), all));
+    const auto mean = simulate::DrawnTotal(all, 0).mean();
+    const Simulation middling = until(1.5 * mean.standard_error / mean.value);
+    const auto reached = simulate::DrawnTotal(middling, 0).mean();
+    CHECK(reached.standard_error <= 1.5 * mean.standard_error / mean.value * reached.value);
+    CHECK_THROWS_AS(until(0.0), InputError);
+    CHECK_THROWS_AS(until(std::nan("")), InputError);
+}
+
+TEST_CASE("kinds of sampling go by their words") {
+    CHECK(simulate::sampling_of("plain") == Sampling::plain);
+    CHECK(simulate::sampling_of("latin_hypercube") == Sampling::latin_hypercube);
+    CHECK_THROWS_AS(simulate::sampling_of("hypercube"), UnknownNameError);
 }
 
 TEST_CASE("replicates divide the draws") {

@@ -33,33 +33,26 @@ inline constexpr std::size_t figure_count = simulated_figures.size(); ///< [-] c
 inline constexpr std::array<double, 9> kept_levels{0.05, 0.1,  0.25, 0.5, 0.75,
                                                    0.8,  0.85, 0.9,  0.95};
 
-/// How the draws of a replicate fill the space of inputs.
-enum class Filling : std::uint8_t {
-    plain,           ///< every draw on its own
-    latin_hypercube, ///< n draws hit each of n equal strata of every input once
-    sobol, ///< what structures share: a scrambled Sobol' net; each one's own: Latin hypercube
-};
+inline constexpr std::array<std::string_view, 2> sampling_names{
+    "plain", "latin_hypercube"}; ///< [text] by Sampling
 
-inline constexpr std::array<std::string_view, 3> filling_names{"plain", "latin_hypercube",
-                                                               "sobol"}; ///< [text] by Filling
-
-/// How a way to fill is called.
+/// The kind of sampling that a word stands for.
 ///
-/// @param word [text] one of filling_names
-/// @return [-] the way
+/// @param word [text] one of sampling_names
+/// @return [-] the kind
 /// Range: any text.
-/// Errors: UnknownNameError `simulate.sampling` naming the nearest word.
+/// Errors: UnknownNameError `simulate.sampling` naming the words there are.
 /// Source: own convention
 /// Verified by: tests/cpp/simulate/test_simulation.cpp
-Filling filling_of(std::string_view word);
+Sampling sampling_of(std::string_view word);
 
 /// How a programme is simulated.
 struct SimulationSettings {
-    std::uint64_t seed = 1;                     ///< [-] same seed, same draws
-    std::size_t draws = 10000;                  ///< [-] how many in all
-    std::size_t replicates = 10;                ///< [-] independent samples that make up the
-                                                ///< draws: what standard errors rest on
-    Filling filling = Filling::latin_hypercube; ///< [-] of each replicate
+    std::uint64_t seed = 1;                        ///< [-] same seed, same draws
+    std::size_t draws = 10000;                     ///< [-] how many in all
+    std::size_t replicates = 10;                   ///< [-] independent samples that make up the
+                                                   ///< draws: what standard errors rest on
+    Sampling sampling = Sampling::latin_hypercube; ///< [-] of each replicate
     /// Whether two runs draw alike [-].
     friend bool operator==(const SimulationSettings&, const SimulationSettings&) = default;
 };
@@ -110,6 +103,26 @@ struct Simulation {
 Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads = 0, const estimate::RunProgress& progress = {});
+
+/// Draws replicate after replicate until the mean total cost is known well enough.
+///
+/// Formula: stops once s / (m sqrt(r)) <= limit, with m the mean of the total, s the standard
+/// deviation of the means of r replicates, r at least 4
+/// @param structures [-, n] the records
+/// @param plan [-] the job made ready
+/// @param settings [-] as of `simulate`; draws and replicates are the most
+/// @param relative_error [-] limit, > 0
+/// @param threads [-] how many; 0 for as many as the machine has
+/// @param progress [-] told structures done and all of each round; may be empty
+/// @return [-] as `simulate` with the number of replicates that sufficed: the same bits
+/// Range: as `simulate`. Each round draws anew what the one before it drew.
+/// Errors: InputError `simulate.relative_error` where the limit is not above 0; those of `simulate`.
+/// Source: own convention over independent replicates
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+Simulation simulate_until(std::span<const Structure> structures,
+                          std::shared_ptr<const estimate::Plan> plan,
+                          const SimulationSettings& settings, double relative_error,
+                          unsigned threads = 0, const estimate::RunProgress& progress = {});
 
 /// Puts the result of the next part of a list behind those before it.
 ///
