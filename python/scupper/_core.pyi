@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'KEPT_LEVELS', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Simulation', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -1428,6 +1428,37 @@ class Job:
         -----------
         tests/cpp/json/test_documents.cpp
         """
+    def with_means(self) -> Job:
+        """
+        A job with what its ways and its closure need besides: machines, people, charges and their prices
+        of those of its alternatives that choose nothing but ways and closure, and choose as it does.
+        
+        Parameters
+        ----------
+        job : [-]
+            the job
+        
+        Returns
+        -------
+        [-]
+            the job with what was missing; what it has stays as it is
+        
+        Range
+        -----
+        any.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/job/test_alternatives.cpp
+        """
     def with_override(self, structure: str, key: str, value: str) -> Job:
         """
         A job with one value replaced for one structure.
@@ -1627,6 +1658,11 @@ class Job:
         Three-letter code of every amount.
         """
     @property
+    def frequency(self) -> dict[str, float]:
+        """
+        component to times a year; one not named: once
+        """
+    @property
     def name(self) -> str:
         """
         What people call the job.
@@ -1656,6 +1692,72 @@ class Derivation:
         ...
     def _repr_html_(self) -> str:
         ...
+    def html(self, depth: typing.SupportsInt | typing.SupportsIndex | None = None) -> str:
+        """
+        The explanation as nested HTML lists, both arms of a choice shown, the taken one marked. All
+        of it is there, a step once; what lies deeper than a depth is closed until it is clicked.
+        
+        Parameters
+        ----------
+        write : [text]
+            turns SI values into text for people
+        depth : [-]
+            levels below the figure that are open
+        
+        Returns
+        -------
+        [text]
+            an HTML fragment; every name is escaped
+        
+        Range
+        -----
+        any derivation.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/traced/test_derivation.cpp
+        """
+    def text(self, depth: typing.SupportsInt | typing.SupportsIndex | None = None) -> str:
+        """
+        The explanation as indented text. A step stands once: where it is fewest levels below the
+        figure. The last line says how many steps lie deeper than what is shown.
+        
+        Parameters
+        ----------
+        write : [text]
+            turns SI values into text for people
+        depth : [-]
+            levels below the figure
+        
+        Returns
+        -------
+        [text]
+            one line a step
+        
+        Range
+        -----
+        any derivation.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/traced/test_derivation.cpp
+        """
     def to_dict(self) -> dict[str, typing.Any]:
         """
         The steps, the figure first; parts are positions in the list of steps.
@@ -1755,6 +1857,36 @@ class Estimate:
         -----------
         tests/cpp/estimate/test_site_closure.cpp
         """
+    def closure_plans(self) -> list[tuple[str, ClosurePlan]]:
+        """
+        The lay-outs of all stages that have a closure, as `closure_plan` gives that of the first.
+        
+        Parameters
+        ----------
+        estimate : [-]
+            an estimate
+        
+        Returns
+        -------
+        [-, n]
+            in the order of the stages
+        
+        Range
+        -----
+        any estimate; none without a closure.
+        
+        Errors
+        ------
+        those of `closure::plan`, as where a shoulder closure finds no shoulder.
+        
+        Source
+        ------
+        `closure::plan`
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_site_closure.cpp
+        """
     def cost_lines(self) -> dict[str, typing.Any]:
         """
         The cost lines that are not zero; they add up to the total.
@@ -1785,7 +1917,7 @@ class Estimate:
         -----------
         tests/cpp/estimate/test_estimate.cpp
         """
-    def explain(self, key: str) -> Derivation:
+    def explain(self, key: str, depth: typing.SupportsInt | typing.SupportsIndex | None = None) -> Derivation:
         """
         How a figure came about, down to the inputs, by pricing the structure again with a recording.
         
@@ -2046,7 +2178,8 @@ class Alternatives:
         -------
         score = sum over criteria of weight / sum of weights x amount / mean of the amounts of
         the feasible ones with a price and the same question; the least is recommended, of equal ones the
-        first. A criterion of which nobody has any counts nothing.
+        first. A criterion of which nobody has any, or that cannot be figured for one of them, counts
+        nothing.
         
         Range
         -----
@@ -2089,7 +2222,8 @@ class Schedule:
         """
 class RoadUsers:
     """
-    The traffic past the closure of one structure.
+    The traffic past the closures of one structure. With several stages the figures of one closure are
+    those of the first that has one, and the total is the sum over all of them.
     """
     def hours(self) -> dict[str, typing.Any]:
         """
@@ -2118,12 +2252,17 @@ class RoadUsers:
     @property
     def kind(self) -> str:
         """
-        [-] of the first stage that has one
+        [-] how the road is closed
         """
     @property
     def known(self) -> bool:
         """
         [-] whether anybody tells how many vehicles pass
+        """
+    @property
+    def not_figured(self) -> list[str]:
+        """
+        [text] what no record or job tells; it is warned of
         """
     @property
     def open(self) -> float:
@@ -2161,6 +2300,16 @@ class RoadUsers:
         [each s] lost by slower driving and by taking turns
         """
     @property
+    def stage(self) -> str:
+        """
+        [text] name of the stage; empty where there is one
+        """
+    @property
+    def stages(self) -> list[RoadUsers]:
+        """
+        [-, n] each stage with a closure, with its own total
+        """
+    @property
     def start(self) -> int:
         """
         [-] hour at which a closure begins
@@ -2192,17 +2341,54 @@ class Programme:
         """
         Key and unit of every column: us, metric or si.
         """
+    def guesses(self, inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+        """
+        Every guess of a programme by what it moves the total, the dearest first: one input alone, from
+        its low to its high at all structures at once.
+        
+        Parameters
+        ----------
+        programme : [-]
+            a programme
+        structures : [-, n]
+            the records it was priced from, in the same order
+        threads : [-]
+            how many; 0 for as many as the machine has
+        progress : [-]
+            told how far the run is; may be empty
+        
+        Returns
+        -------
+        [currency, n]
+            the guesses; totals are NaN where a limit leaves a structure without a price
+        
+        Formula
+        -------
+        worth = |sum over structures of total at high - sum of total at low|
+        
+        Range
+        -----
+        any programme. The same bits for any number of threads.
+        
+        Errors
+        ------
+        Interrupted `estimate.stopped` where progress says so.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_programme_guesses.cpp
+        """
     def priced(self) -> numpy.typing.NDArray[numpy.uint64]:
         """
         [-, n] positions among the structures
         """
-    def ranges(self, inventory: Inventory, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> dict[str, typing.Any]:
+    def ranges(self, inventory: Inventory, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, quantiles: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], progress: typing.Any) -> dict[str, typing.Any]:
         """
-        The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
-        
-        In every draw the shared share of an input, such as a wage, is the same for all structures and
-        the rest is each one's own: the total spreads less than its structures, and more than if none
-        of it were shared.
+        The totals in every draw of all uncertain inputs of all priced structures at once, sorted.
         
         Parameters
         ----------
@@ -2219,13 +2405,9 @@ class Programme:
         
         Returns
         -------
-        [SI unit of each figure, n]
-            by column: 5 %, 50 % and 95 % beside the total; NaN where a
-            draw leaves a structure without a number
-        
-        Formula
-        -------
-        quantiles over draws of the sum over structures
+        [SI unit of each figure, n x draws]
+            by column, ascending; empty where a draw leaves a
+            structure without a number
         
         Range
         -----
@@ -2267,6 +2449,10 @@ class OutingPlan:
         """
         What people and equipment of an outing, or of all of them, cost.
         """
+    def lost_days(self) -> dict[str, typing.Any]:
+        """
+        [-, n] days before them without a shift, each with why
+        """
     def outings(self) -> dict[str, typing.Any]:
         """
         Structures served together, with their shifts.
@@ -2302,7 +2488,7 @@ class OutingPlan:
     @property
     def visits(self) -> float:
         """
-        [currency] water, disposal, dump runs, charges
+        [currency] water, disposal, dump runs, charges, hauling
         """
 class Year:
     """
@@ -2440,6 +2626,257 @@ class Year:
     def priced(self) -> list[int]:
         """
         [-, n] positions that have a price in every round
+        """
+class DrawnTotal:
+    """
+    The draws of one figure's total.
+    """
+    def chance_above(self, limit: typing.SupportsFloat | typing.SupportsIndex) -> tuple[float, float]:
+        """
+        The chance that the total is above a limit: a budget, the hours of a season.
+        
+        Parameters
+        ----------
+        limit : [SI unit of the figure]
+            the limit
+        
+        Returns
+        -------
+        [-]
+            share of draws above it, with its standard error
+        
+        Range
+        -----
+        any finite limit.
+        
+        Errors
+        ------
+        InputError `simulate.limit` where the limit is NaN.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
+    def contingency(self, level: typing.SupportsFloat | typing.SupportsIndex) -> tuple[float, float]:
+        """
+        What has to be set aside beyond the estimate for a chosen confidence.
+        
+        Parameters
+        ----------
+        level : [-]
+            confidence that the total is not exceeded, 0 to 1
+        
+        Returns
+        -------
+        [SI unit of the figure]
+            with its standard error; negative where the estimate is
+            already safer than that
+        
+        Formula
+        -------
+        quantile(level) - estimate
+        
+        Range
+        -----
+        as `quantile`.
+        
+        Errors
+        ------
+        those of `quantile`.
+        
+        Source
+        ------
+        common practice
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
+    def draws(self) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        The totals in the order of the draws [SI unit of the figure, n].
+        replicate after replicate
+        all of them
+        each replicate in itself
+        """
+    def mean(self) -> tuple[float, float]:
+        """
+        The mean over the draws.
+        
+        Returns
+        -------
+        [SI unit of the figure]
+            with its standard error
+        
+        Formula
+        -------
+        sum / n; standard error: sd of the replicates' means / sqrt(r)
+        
+        Range
+        -----
+        at least one draw.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        McKay, Beckman, Conover, Technometrics 21 (1979) 239-245; replicates: A. B. Owen,
+        Journal of the Royal Statistical Society B 54 (1992) 541-551 (from memory)
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
+    def quantile(self, level: typing.SupportsFloat | typing.SupportsIndex) -> tuple[float, float]:
+        """
+        The total below which a share of the draws lies.
+        
+        Parameters
+        ----------
+        level : [-]
+            probability, 0 to 1
+        
+        Returns
+        -------
+        [SI unit of the figure]
+            with its standard error
+        
+        Range
+        -----
+        at least one draw.
+        
+        Errors
+        ------
+        InputError `simulate.level` where the level is outside [0, 1] or NaN.
+        
+        Source
+        ------
+        R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
+    def sd(self) -> tuple[float, float]:
+        """
+        The standard deviation over the draws.
+        
+        Returns
+        -------
+        [SI unit of the figure]
+            with its standard error
+        
+        Formula
+        -------
+        sqrt(sum (x - mean)^2 / (n - 1)); standard error as of the mean
+        
+        Range
+        -----
+        at least one draw; NaN of a single one.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
+    @property
+    def estimated(self) -> float:
+        """
+        The total as estimated [SI unit of the figure].
+        """
+class Simulation:
+    """
+    The result of a run over a list or over a part of one. Parts put together are the whole, bit for
+    bit: quantiles belong to structures, totals of a draw are sums in fixed point.
+    """
+    @staticmethod
+    def of_state(plan: Plan, state: tuple) -> Simulation:
+        """
+        The simulation that a state belongs to.
+        """
+    def append(self, part: Simulation) -> None:
+        """
+        Puts the result of the next part of a list behind those before it.
+        
+        Parameters
+        ----------
+        whole : [-]
+            the parts before; empty to begin with
+        part : [-]
+            the next part; its positions follow on those before
+        
+        Range
+        -----
+        parts that were run under the same job and settings; the bits are those of one run.
+        
+        Errors
+        ------
+        InputError `simulate.merge` where settings differ.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_simulation.cpp
+        """
+    def figures(self, units: str) -> list[typing.Annotated[list[str], "FixedSize(3)"]]:
+        """
+        Figures that a simulation follows, and what a caller calls them.
+        """
+    def left_out(self) -> dict[str, typing.Any]:
+        """
+        [-, n] without one in some draw: in no total
+        """
+    def ranges(self) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        What the draws of one structure give of one figure.
+        """
+    def simulated(self) -> numpy.typing.NDArray[numpy.uint64]:
+        """
+        [-] position among the structures
+        """
+    def state(self) -> tuple:
+        """
+        Everything but the job, to carry to another process.
+        """
+    def total(self, figure: typing.SupportsInt | typing.SupportsIndex) -> DrawnTotal:
+        """
+        The draws of one figure's total.
+        """
+    def unpriced(self) -> dict[str, typing.Any]:
+        """
+        [-, n] without a price at all
+        """
+    @property
+    def draws(self) -> int:
+        """
+        [-] how many in all
+        """
+    @property
+    def replicates(self) -> int:
+        """
+        [-] independent samples that make up the
+        draws: what standard errors rest on
+        """
+    @property
+    def structures(self) -> int:
+        """
+        [-] length of the list
         """
 class SurveyList:
     """
@@ -3394,6 +3831,77 @@ def capped_tax_share(tax_rate: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     Verified by
     -----------
     tests/cpp/cost/test_published.cpp
+    """
+def cash_flow(estimate: Estimate) -> tuple[str, float, dict[str, typing.Any], float]:
+    """
+    The payments for one structure: its price earned evenly over its days of work.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [currency, n]
+        by period; the cost of the money held is `flow.waiting_cost`
+    
+    Formula
+    -------
+    earned on a day = total / shifts; retainage by the job's terms, its release the first
+    period after `retainage_release`; interest of a period = (1 + i)^(period / year) - 1
+    
+    Range
+    -----
+    any estimate. Beside the price: nothing of it is in any figure. Without a day of asking
+    the shifts follow each other, as many a week as the calendar has days of work.
+    
+    Errors
+    ------
+    those of `schedule` and `cost::retainage`; InputError `estimate.periods` for more than
+    10,000 periods
+    
+    Source
+    ------
+    definition; payment by the month is common practice
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_contract_money.cpp
+    """
+def cash_flow_of_outings(outings: OutingPlan) -> tuple[str, float, dict[str, typing.Any], float]:
+    """
+    The payments for a list of structures: the price earned with the paid hours of its shifts.
+    
+    Parameters
+    ----------
+    plan : [-]
+        the outings
+    
+    Returns
+    -------
+    [currency, n]
+        by period
+    
+    Formula
+    -------
+    earned in a shift = price x its paid hours / all paid hours; the rest as above
+    
+    Range
+    -----
+    at least one outing.
+    
+    Errors
+    ------
+    those of `cost::retainage`; InputError `estimate.periods`
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_contract_money.cpp
     """
 def changed_figures(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
     """
@@ -5217,6 +5725,36 @@ def hourly_shares(pattern: str) -> numpy.typing.NDArray[numpy.float64]:
     -----------
     tests/cpp/closure/test_hours.cpp
     """
+def hours_table(estimate: Estimate) -> dict[str, typing.Any]:
+    """
+    The hours of every crew: of each party, and of a stage or everyone where people belong to it.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    
+    Returns
+    -------
+    [s, n]
+        in the order of the stages, everyone first
+    
+    Range
+    -----
+    any estimate; people on a dump run after the shift are paid beside it and not in it.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_hours_table.cpp
+    """
 def hydrant_water(volume: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fee: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Water from a main or hydrant: a permit or meter fee, and the volume.
@@ -6682,12 +7220,13 @@ def pipe_velocity(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64],
     -----------
     tests/cpp/hydraulics/test_friction.cpp
     """
-def plan_outings(inventory: Inventory, plan: Plan, groups: collections.abc.Sequence[tuple[str, collections.abc.Sequence[str], bool]], si: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex], first: str, daylight: bool) -> OutingPlan:
+def plan_outings(inventory: Inventory, plan: Plan, groups: collections.abc.Sequence[tuple[str, collections.abc.Sequence[str], bool]], si: collections.abc.Mapping[str, typing.SupportsFloat | typing.SupportsIndex], first: str, daylight: bool, air: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, bool]]) -> OutingPlan:
     """
     Puts structures together and lays out the shifts of one crew that serves them one outing after
     the other.
     
-    Groups come first, as they are listed. Of the rest, in the order of their numbers, each takes the
+    Groups come first, as they are listed, then twins: two structures over the same thing, near each
+    other, of which the records call one the right and one the left of a pair. Of the rest, in the order of their numbers, each takes the
     nearest of its neighbours as long as all of them fit into one shift. People and equipment are
     paid for whole shifts; those that only some structures need, as flaggers, for the shifts that
     serve one of them.
@@ -6709,7 +7248,7 @@ def plan_outings(inventory: Inventory, plan: Plan, groups: collections.abc.Seque
     Range
     -----
     lists of a season: the search for neighbours takes time with the square of their number.
-    Lead times of notices are not looked at: the first day is taken to be after them.
+    No outing begins before the notices of its structures allow, counted from the day of asking.
     
     Errors
     ------
@@ -6805,6 +7344,44 @@ def published_coefficients(units: str) -> list[tuple[str, str, typing.Any]]:
 def published_densities(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     A figure as somebody printed it: a bulk density, or dirt by length of curb.
+    """
+def quantity_variation(estimate: Estimate, shares: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> dict[str, typing.Any]:
+    """
+    The price where one component's quantity comes out as a share of the planned one, for each.
+    
+    Parameters
+    ----------
+    estimate : [-]
+        an estimate
+    shares : [-, m]
+        quantities over the planned ones, each >= 0
+    
+    Returns
+    -------
+    [currency, n x m]
+        component by component
+    
+    Formula
+    -------
+    `cost::varied_payment` with the unit price of `unit_costs`, the limit of the job's terms,
+    and price_over and price_under times the unit price beyond it; without a limit, in proportion
+    
+    Range
+    -----
+    components with a quantity and a unit price. Beside the price: nothing of it is in any
+    figure.
+    
+    Errors
+    ------
+    InputError `cost.quantity` where a share is below 0
+    
+    Source
+    ------
+    23 CFR 635.109(a)(3) (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/estimate/test_contract_money.cpp
     """
 def queue_discharge(lanes: typing.SupportsInt | typing.SupportsIndex, open: typing.SupportsInt | typing.SupportsIndex, barrier: bool, rural: bool, night: bool, clearance: typing.SupportsFloat | typing.SupportsIndex) -> float:
     """
@@ -7167,6 +7744,36 @@ def repair(depreciation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     -----------
     tests/cpp/cost/test_published.cpp
     """
+def replicates_for(draws: typing.SupportsInt | typing.SupportsIndex) -> int:
+    """
+    The most replicates of at most ten that divide a number of draws.
+    
+    Parameters
+    ----------
+    draws : [-]
+        how many in all
+    
+    Returns
+    -------
+    [-]
+        10 where it divides them, else the next smaller number that does, at least 1
+    
+    Range
+    -----
+    at least one draw.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_simulation.cpp
+    """
 def retainage(earned: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], share: typing.SupportsFloat | typing.SupportsIndex, limit_share: typing.SupportsFloat | typing.SupportsIndex, release_after: typing.SupportsInt | typing.SupportsIndex, interest: typing.SupportsFloat | typing.SupportsIndex) -> tuple[dict[str, typing.Any], float]:
     """
     The payments of a contract with retainage, and what waiting costs.
@@ -7311,8 +7918,8 @@ def road_users(estimate: Estimate) -> RoadUsers:
     
     Range
     -----
-    one closure after the other, all alike; where stages differ, by the first that has one.
-    The direction that is closed counts as the busier one all day.
+    one closure after the other, those of a stage all alike. The direction that is closed
+    counts as the busier one all day. A total is NaN where one stage's cannot be figured.
     
     Errors
     ------
@@ -7446,7 +8053,8 @@ def saltation_velocity(solids: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
 def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, bool]]) -> Schedule:
     """
     When the work of one structure can be done. Notices run side by side from the day of asking;
-    they and lost days are dates, not hours: they change no cost.
+    they and lost days are dates, not hours: they change no cost. Where the job's calendar asks for
+    daylight, days are lost on which the sun is up for less than the longest shift is on site.
     
     Parameters
     ----------
@@ -7734,6 +8342,49 @@ def sign_spacing(road: str, edition: str) -> tuple[float, float, float]:
     Verified by
     -----------
     tests/cpp/closure/test_signs.cpp
+    """
+def simulate(inventory: Inventory, plan: Plan, draws: typing.SupportsInt | typing.SupportsIndex, replicates: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, sampling: str, relative_error: typing.SupportsFloat | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Simulation:
+    """
+    Prices every structure in every draw.
+    
+    The draws of an input follow from seed, structure, input and number of the draw. What structures
+    share of an input is drawn once a draw; the rest is each one's own. An input without spread
+    keeps its value, so that without any spread every draw is the estimate, to the bit.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    settings : [-]
+        seed, draws, replicates, kind of sampling
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told structures done and all; may be empty
+    
+    Returns
+    -------
+    [-]
+        ranges by structure, totals by draw; the same bits for any number of threads
+    
+    Range
+    -----
+    any list. Memory grows with structures and with draws, not with their product.
+    
+    Errors
+    ------
+    InputError `simulate.draws` where draws are no whole multiple of replicates or none;
+    Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_simulation.cpp
     """
 def sinking_fund_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -9188,7 +9839,7 @@ def varied_payment(quantity: typing.Annotated[numpy.typing.ArrayLike, numpy.floa
     
     Source
     ------
-    23 CFR 635.109(a)(3): only what is above 125 %; below 75 % the actual work
+    23 CFR 635.109(a)(3): only what is above 125 %; below 75 % the actual work (from memory)
     
     Verified by
     -----------
@@ -9896,6 +10547,7 @@ def year_of(inventory: Inventory, job: Job, frequency: collections.abc.Mapping[s
     -----------
     tests/cpp/estimate/test_season.cpp
     """
+KEPT_LEVELS: list = [0.05, 0.1, 0.25, 0.5, 0.75, 0.8, 0.85, 0.9, 0.95]
 NOT_ASKED: str = 'not asked'
 __version__: str = '0.1.0'
 bucket_reaction: float = 111.20554038151249
