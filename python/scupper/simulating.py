@@ -110,8 +110,7 @@ class Simulation:
 
     def total_draws(self, figure: str = "cost") -> np.ndarray[Any, Any]:
         """The total of all structures in every draw, in the job's units."""
-        drawn = _core.from_si(self._total(figure).draws(), self._units[figure])
-        return drawn  # type: ignore[no-any-return]
+        return _core.from_si(self._total(figure).draws(), self._units[figure])
 
     def quantile(self, level: float, figure: str = "cost") -> float:
         """The total that is not exceeded with a probability of `level`.
