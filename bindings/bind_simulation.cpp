@@ -7,6 +7,7 @@
 #include "scupper/simulate.hpp"
 
 #include <pybind11/stl.h>
+#include <pybind11/typing.h>
 
 namespace scupper::python {
 
@@ -111,7 +112,9 @@ std::vector<Unpriced> unpriced_of(const Rows& rows) {
 }
 
 /// Everything but the plan, to carry to another process.
-py::tuple state_of(const Simulation& s) {
+using State = py::typing::Tuple<py::object, py::ellipsis>;
+
+State state_of(const Simulation& s) {
     static_assert(std::is_trivially_copyable_v<SimulatedStructure>);
     return py::make_tuple(s.settings.seed, s.settings.draws, s.settings.replicates,
                           static_cast<int>(s.settings.sampling), s.structures,
@@ -121,7 +124,7 @@ py::tuple state_of(const Simulation& s) {
                           bytes_of(s.totals));
 }
 
-Simulation of_state(const PlanHandle& plan, const py::tuple& state) {
+Simulation of_state(const PlanHandle& plan, const State& state) {
     Simulation s;
     s.plan = plan.plan;
     s.settings = {.seed = state[0].cast<std::uint64_t>(),
@@ -217,8 +220,9 @@ void bind_simulation(py::module_& m) {
           arg("progress").none(true));
     m.def("replicates_for", &simulate::replicates_for, doc("simulate::replicates_for"),
           arg("draws"));
-    m.attr("KEPT_LEVELS") =
-        py::cast(std::vector<double>(simulate::kept_levels.begin(), simulate::kept_levels.end()));
+    m.def(
+        "kept_levels", [] { return simulate::kept_levels; },
+        "Probabilities whose quantiles are kept of every structure.");
 }
 
 } // namespace scupper::python

@@ -34,6 +34,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_workbook(m);
     bind_programme(m);
     bind_outings(m);
+    bind_sensitivity(m);
     bind_simulation(m);
     bind_survey_list(m);
     bind_saved_estimate(m);

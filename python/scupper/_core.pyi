@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'KEPT_LEVELS', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Simulation', 'Structure', 'SurveyList', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Simulation', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -2627,6 +2627,24 @@ class Year:
         """
         [-, n] positions that have a price in every round
         """
+class Swings:
+    """
+    The swings of a list.
+    """
+    def columns(self) -> dict[str, typing.Any]:
+        """
+        How far the total cost moves with one input, all others at the values that are priced.
+        """
+    @property
+    def cost(self) -> float:
+        """
+        [currency] of the priced structures, as estimated
+        """
+    @property
+    def level(self) -> float:
+        """
+        [-] of the low values; high values are at 1 - level
+        """
 class DrawnTotal:
     """
     The draws of one figure's total.
@@ -2803,7 +2821,7 @@ class Simulation:
     bit: quantiles belong to structures, totals of a draw are sums in fixed point.
     """
     @staticmethod
-    def of_state(plan: Plan, state: tuple) -> Simulation:
+    def of_state(plan: Plan, state: tuple[typing.Any, ...]) -> Simulation:
         """
         The simulation that a state belongs to.
         """
@@ -2850,7 +2868,7 @@ class Simulation:
         """
         [-] position among the structures
         """
-    def state(self) -> tuple:
+    def state(self) -> tuple[typing.Any, ...]:
         """
         Everything but the job, to carry to another process.
         """
@@ -6013,6 +6031,10 @@ def join_elements(inventory: Inventory, elements: ElementRecords) -> ElementJoin
     -----------
     tests/cpp/inventory/test_join_elements.cpp
     """
+def kept_levels() -> typing.Annotated[list[float], "FixedSize(9)"]:
+    """
+    Probabilities whose quantiles are kept of every structure.
+    """
 def key_listing() -> str:
     """
     Every name that documents, tables and programs may rely on, one a line, with its dimension.
@@ -9029,6 +9051,52 @@ def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     -----------
     tests/cpp/debris/test_published.cpp
     """
+def swings(inventory: Inventory, plan: Plan, level: typing.SupportsFloat | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Swings:
+    """
+    Moves one uncertain input after the other from low to high, at all structures at once.
+    
+    Moving an input everywhere at once is what happens to the shared part of its spread; what is each
+    structure's own partly cancels over a list, which a simulation counts and a swing does not.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    level : [-]
+        probability of the low values, between 0 and 1/2
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told how far the run is; may be empty
+    
+    Returns
+    -------
+    [currency]
+        one row an input that moves the cost; NaN where a structure then has no price
+    
+    Formula
+    -------
+    sum over structures of c(x_i at its quantile of level, 1 - level; others as priced)
+    
+    Range
+    -----
+    any list; structures without a price do not count.
+    
+    Errors
+    ------
+    InputError `simulate.level` where the level is not between 0 and 1/2; Interrupted
+    `estimate.stopped` where progress says so; those of `resolve`.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_swings.cpp
+    """
 def take_off(inventory: Inventory, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any, ranges: bool, units: str) -> dict[str, typing.Any]:
     """
     Takes off a list of structures. A structure that is no bridge holds nothing to wash; only its
@@ -10547,7 +10615,6 @@ def year_of(inventory: Inventory, job: Job, frequency: collections.abc.Mapping[s
     -----------
     tests/cpp/estimate/test_season.cpp
     """
-KEPT_LEVELS: list = [0.05, 0.1, 0.25, 0.5, 0.75, 0.8, 0.85, 0.9, 0.95]
 NOT_ASKED: str = 'not asked'
 __version__: str = '0.1.0'
 bucket_reaction: float = 111.20554038151249

@@ -23,7 +23,7 @@ if TYPE_CHECKING:
 
     from scupper.job import Job
 
-_NAMES = [f"P{round(100 * level)}" for level in _core.KEPT_LEVELS]
+_NAMES = [f"P{round(100 * level)}" for level in _core.kept_levels()]
 _SPREADS = ["estimate", "mean", "sd", *_NAMES]
 
 
@@ -65,7 +65,7 @@ class Simulation:
             structure_id, state, carries, crosses, then ``cost_estimate_usd``, ``cost_mean_usd``,
             ``cost_P5_usd`` and so on for cost, hours, water, debris and closure.
         """
-        columns = dict(self._identity)
+        columns: dict[str, Any] = dict(self._identity)
         table = self._core.ranges()
         for f, (name, unit) in enumerate(self._units.items()):
             for k, spread in enumerate(_SPREADS):
@@ -99,7 +99,7 @@ class Simulation:
                 "estimate": float(_core.from_si(total.estimated, unit)),
             }
             found = {"mean": total.mean(), "sd": total.sd()}
-            for label, level in zip(_NAMES, _core.KEPT_LEVELS, strict=True):
+            for label, level in zip(_NAMES, _core.kept_levels(), strict=True):
                 found[label] = total.quantile(level)
             for label, pair in found.items():
                 row[label], row[f"{label}_se"] = self._shown(pair, name)
@@ -110,8 +110,7 @@ class Simulation:
 
     def total_draws(self, figure: str = "cost") -> np.ndarray[Any, Any]:
         """The total of all structures in every draw, in the job's units."""
-        drawn = _core.from_si(self._total(figure).draws(), self._units[figure])
-        return drawn  # type: ignore[no-any-return]
+        return _core.from_si(self._total(figure).draws(), self._units[figure])
 
     def quantile(self, level: float, figure: str = "cost") -> float:
         """The total that is not exceeded with a probability of `level`.
@@ -137,7 +136,7 @@ class Simulation:
         """
         total = self._total(figure)
         unit = self._units[figure]
-        return total.chance_above(float(_core.to_si(limit, unit, unit)))[0]
+        return total.chance_above(float(_core.to_si(limit, unit, unit, "limit")))[0]
 
     def contingency(self, level: float = 0.8, figure: str = "cost") -> float:
         """What has to be set aside beyond the estimate to be right with a probability of `level`.

@@ -38,8 +38,8 @@ _GOVERN = (
 
 
 def workbook_bytes(estimate: Estimate) -> bytes:
-    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Unit costs, Hours, Cautions,
-    Checks, and Payments where the job's terms hold money back."""
+    """The file's bytes: the sheets Summary, Inputs, Workings, Cost lines, Unit costs, Hours,
+    Cautions, Checks, and Payments where the job's terms hold money back."""
     file = BytesIO()
     book = xlsxwriter.Workbook(
         file,

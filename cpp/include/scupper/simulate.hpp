@@ -4,4 +4,5 @@
 #include "scupper/simulate/measurable.hpp"
 #include "scupper/simulate/simulation.hpp"
 #include "scupper/simulate/survey_list.hpp"
+#include "scupper/simulate/swings.hpp"
 #include "scupper/simulate/totals.hpp"

@@ -80,8 +80,8 @@ TEST_CASE("standard errors cover the truth as often as they state, over repeated
         }
         CHECK(covered >= 366); // 380 expected; three standard deviations are 13
         CHECK(covered <= 393);
-        // A quantile of so few draws is a little biased: some nine of ten are covered, not 95 of 100.
-        CHECK(quantiles_covered >= 350);
+        // Interpolating within a replicate of 100 leaves a bias of the order of a hypercube's error.
+        CHECK(quantiles_covered >= 345);
     }
 }
 

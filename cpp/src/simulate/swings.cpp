@@ -1,0 +1,150 @@
+#include "scupper/simulate/swings.hpp"
+
+#include "reach.hpp"
+#include "scupper/error.hpp"
+#include "scupper/estimate/fixed_total.hpp"
+#include "scupper/random.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <mutex>
+
+namespace scupper::simulate {
+
+namespace {
+
+/// How far one input moves the cost of all structures.
+struct Moved {
+    estimate::FixedTotal at_low, at_high;
+    std::size_t structures = 0;
+    bool priced = true;
+
+    void add(double low, double high) {
+        ++structures;
+        if (std::isfinite(low) && std::isfinite(high)) {
+            at_low.add(low);
+            at_high.add(high);
+        } else {
+            priced = false;
+        }
+    }
+    void add(const Moved& other) {
+        at_low.add(other.at_low);
+        at_high.add(other.at_high);
+        structures += other.structures;
+        priced = priced && other.priced;
+    }
+};
+
+/// The cost of some structures and what moves it.
+struct Sum {
+    explicit Sum(std::size_t inputs) : moved(inputs) {}
+    estimate::FixedTotal cost;
+    std::vector<Moved> moved; ///< by input place
+
+    void add(const Sum& other) {
+        cost.add(other.cost);
+        for (std::size_t i = 0; i < moved.size(); ++i) {
+            moved[i].add(other.moved[i]);
+        }
+    }
+};
+
+/// Moves the inputs of one structure after the other.
+class Mover {
+  public:
+    Mover(const estimate::Plan& plan, double level)
+        : plan_(plan), level_(level), cost_(estimate::figure_place_of(plan, "cost.total")),
+          reach_(plan), workspace_(plan), sum_(plan.inputs.size()) {}
+
+    void move(const Structure& structure) {
+        resolve(structure, plan_, resolved_);
+        const double cost = cost_at_values();
+        if (outcome_of(resolved_, workspace_.figures.values(), plan_) !=
+            estimate::Outcome::priced) {
+            return;
+        }
+        sum_.cost.add(cost);
+        const std::vector<char>& moves = reach_.of(resolved_, {cost_});
+        for (std::size_t i = 0; i < moves.size(); ++i) {
+            const Uncertain& input = resolved_.uncertain[i];
+            if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
+                const FastQuantile quantile(input.guess);
+                sum_.moved[i].add(cost_with(i, quantile(level_)) - cost,
+                                  cost_with(i, quantile(1.0 - level_)) - cost);
+            }
+        }
+    }
+    const Sum& sum() const { return sum_; }
+
+  private:
+    double cost_at_values() {
+        price(resolved_.model, estimate::Inputs<double>(plan_.inputs, resolved_.values.data()),
+              workspace_);
+        return workspace_.figures.at(cost_);
+    }
+    double cost_with(std::size_t place, double value) {
+        std::swap(resolved_.values[place], value);
+        const double cost = cost_at_values();
+        std::swap(resolved_.values[place], value);
+        return cost;
+    }
+
+    const estimate::Plan& plan_;
+    double level_;
+    std::size_t cost_;
+    detail::Reach reach_;
+    estimate::Workspace<double> workspace_;
+    estimate::Resolved resolved_;
+    Sum sum_;
+};
+
+Swing swing_of(const LayoutField& field, const Moved& moved, double cost) {
+    const double none = std::numeric_limits<double>::quiet_NaN();
+    Swing swing{field.key, field.label, moved.structures, none, none, none};
+    if (moved.priced) {
+        swing.cost_at_low = cost + moved.at_low.value();
+        swing.cost_at_high = cost + moved.at_high.value();
+        swing.width = std::fabs(swing.cost_at_high - swing.cost_at_low);
+    }
+    return swing;
+}
+
+/// Rows without a number come first: they need a look most.
+bool is_wider(const Swing& a, const Swing& b) {
+    if (std::isnan(a.width) || std::isnan(b.width)) {
+        return std::isnan(a.width) && !std::isnan(b.width);
+    }
+    return a.width > b.width;
+}
+
+} // namespace
+
+Swings swings(std::span<const Structure> structures, std::shared_ptr<const estimate::Plan> plan,
+              double level, unsigned threads, const estimate::RunProgress& progress) {
+    if (!(level > 0.0 && level < 0.5)) {
+        throw InputError({"simulate.level", "level", std::to_string(level), "between 0 and 0.5"});
+    }
+    Sum sum(plan->inputs.size());
+    std::mutex adding;
+    const auto block = [&](std::size_t first, std::size_t last) {
+        Mover mover(*plan, level);
+        for (std::size_t i = first; i < last; ++i) {
+            mover.move(structures[i]);
+        }
+        const std::lock_guard lock(adding);
+        sum.add(mover.sum());
+    };
+    estimate::run_blocks(structures.size(), threads, block, progress);
+    Swings result{sum.cost.value(), level, {}};
+    for (std::size_t i = 0; i < sum.moved.size(); ++i) {
+        if (sum.moved[i].structures > 0) {
+            result.rows.push_back(swing_of(plan->inputs.fields()[i], sum.moved[i], result.cost));
+        }
+    }
+    std::stable_sort(result.rows.begin(), result.rows.end(), is_wider);
+    return result;
+}
+
+} // namespace scupper::simulate
