@@ -8,16 +8,16 @@ template <class T>
 MarginAmounts<T> add_margins(const Amount<T>& direct, const Margins<T>& margins) {
     MarginAmounts<T> a;
     Amount<T> sum = direct;
-    const auto add = [&sum](const char* name, const T& share, const char* so_far) {
+    const auto add = [&sum](const char* name, const T& share) {
         const Amount<T> margin = named(name, sum * share);
-        sum = named(so_far, sum + margin);
+        sum += margin;
         return margin;
     };
-    a.overhead = add("overhead", margins.overhead, "cost with overhead");
-    a.profit = add("profit", margins.profit, "cost with overhead and profit");
-    a.bond = add("bond", margins.bond, "price before mobilization");
-    a.mobilization = add("mobilization", margins.mobilization, "price before contingency");
-    a.contingency = add("contingency", margins.contingency, "price");
+    a.overhead = add("overhead", margins.overhead);
+    a.profit = add("profit", margins.profit);
+    a.bond = add("bond", margins.bond);
+    a.mobilization = add("mobilization", margins.mobilization);
+    a.contingency = add("contingency", margins.contingency);
     a.price = sum;
     return a;
 }
