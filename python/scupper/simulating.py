@@ -136,7 +136,7 @@ class Simulation:
         """
         total = self._total(figure)
         unit = self._units[figure]
-        return total.chance_above(float(_core.to_si(limit, unit, unit)))[0]
+        return total.chance_above(float(_core.to_si(limit, unit, unit, "limit")))[0]
 
     def contingency(self, level: float = 0.8, figure: str = "cost") -> float:
         """What has to be set aside beyond the estimate to be right with a probability of `level`.
