@@ -34,7 +34,7 @@ from scupper.job import Job
 from scupper.outings import OutingPlan, outings
 from scupper.programme import Programme, estimate_all
 from scupper.seasons import Year, year
-from scupper.simulating import Simulation, simulate
+from scupper.simulating import Simulation, simulate, swings
 from scupper.structures import structures_schema, write_structure_form, write_structures
 from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
@@ -85,6 +85,7 @@ __all__ = [
     "simulate",
     "structures_schema",
     "survey_list",
+    "swings",
     "take_off",
     "units",
     "work",

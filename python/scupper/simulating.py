@@ -290,3 +290,37 @@ def simulate(
             watch,
         )
     return Simulation(core, job, identities(inv, core.simulated().tolist()))
+
+
+def swings(
+    inventory: Inventory | Iterable[Structure],
+    job: Job,
+    level: float = 0.1,
+    threads: int | None = None,
+    progress: Progress = False,
+) -> pd.DataFrame:
+    """What each uncertain input alone does to the total cost, moved at all structures at once.
+
+    Parameters
+    ----------
+    inventory
+        An inventory, a selection of one, or structures.
+    job
+        The job.
+    level
+        Probability of the low values, below 0.5; the high ones are at 1 - `level`.
+    threads
+        How many; None for as many as the machine has.
+    progress
+        As for `simulate`.
+
+    Returns
+    -------
+    pandas.DataFrame
+        By key, the widest first: label, structures, cost_at_low, cost_at_high, width, in the job's
+        currency. NaN where a structure then has no price.
+    """
+    inv = gathered(inventory)
+    with told(progress, "moving inputs") as watch:
+        found = _core.swings(inv._core, job.plan, level, threads or 0, watch)
+    return frame(found.columns()).set_index("key")

@@ -85,3 +85,12 @@ def test_what_makes_no_sense_is_refused(
         found.quantile(80)
     with pytest.raises(sc.Interrupted):
         sc.simulate(county, job, draws=100, progress=lambda done, of: False)
+
+
+def test_the_widest_swing_comes_first(county: sc.Inventory, job: sc.Job) -> None:
+    table = sc.swings(county, job)
+    assert table["width"].is_monotonic_decreasing
+    assert table["width"].iloc[0] > 0
+    assert (table["structures"] <= len(county)).all()
+    with pytest.raises(sc.InputError):
+        sc.swings(county, job, level=0.5)
