@@ -197,6 +197,7 @@ def _add_outings(commands: argparse._SubParsersAction[argparse.ArgumentParser]) 
     _add_job(command)
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--within", metavar="DISTANCE", help='neighbours, as "5 mi"')
+    command.add_argument("--twins", metavar="DISTANCE", help='the two of a pair, as "200 ft"')
     command.add_argument("--first", metavar="DAY", help="first day, as 2027-04-05")
     command.add_argument("--week-limit", metavar="TIME", help='plain hours of a week, as "40 h"')
     command.add_argument("--out", metavar="SHIFTS.csv", required=True, help="a row a shift")
@@ -380,6 +381,7 @@ def _outings(options: argparse.Namespace) -> None:
         _chosen(options, inventory),
         job,
         within=options.within,
+        twins=options.twins,
         first=options.first,
         week_limit=options.week_limit,
     )

@@ -48,8 +48,7 @@ Drawn Worker::simulate(const Structure& structure, std::size_t index) {
         drawn.ranges.ranges[f].estimated = workspace_.figures.at(places_[f]);
     }
     draw_all();
-    const auto lost = std::count_if(drawn_.begin(), drawn_.begin() + std::ssize(scratch_),
-                                    [](double cost) { return !std::isfinite(cost); });
+    const std::size_t lost = lost_draws();
     if (lost > 0) {
         drawn.left_out = unpriced(structure, index,
                                   "no price in " + std::to_string(lost) + " of " +
@@ -77,6 +76,18 @@ void Worker::draw_all() {
             }
         }
     }
+}
+
+std::size_t Worker::lost_draws() const {
+    std::size_t lost = 0;
+    for (std::size_t d = 0; d < settings_.draws; ++d) {
+        bool whole = true;
+        for (std::size_t f = 0; f < figure_count; ++f) {
+            whole = whole && std::isfinite(drawn_[f * settings_.draws + d]);
+        }
+        lost += whole ? 0 : 1;
+    }
+    return lost;
 }
 
 void Worker::summarize(std::size_t figure, StructureRange& range) {

@@ -30,6 +30,8 @@ class Worker {
   private:
     void price_at(const std::vector<double>& values);
     void draw_all();
+    /// How many draws lack one of the figures: such a sum would be of nothing.
+    std::size_t lost_draws() const;
     void summarize(std::size_t figure, StructureRange& range);
     void add_to_totals(const Drawn& drawn);
 
