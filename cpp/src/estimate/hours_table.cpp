@@ -52,17 +52,6 @@ Work work_of(const Estimate& e, std::size_t crew, const Workspace<double>& ws) {
     return work;
 }
 
-double people_of(const Estimate& e, std::size_t crew) {
-    const Inputs<double> in(e.plan->inputs, e.resolved.values.data());
-    double people = 0.0;
-    for (std::size_t row = 0; row < e.plan->labour_crews.size(); ++row) {
-        if (e.resolved.model.active_labour[row] && e.plan->labour_crews[row] == crew) {
-            people += in.get<"labour.people">(row).si();
-        }
-    }
-    return people;
-}
-
 std::string name_of(const Plan& plan, std::size_t crew) {
     return crew == everyone ? "everyone" : crew_names(plan.job).at(crew - 1);
 }
@@ -103,11 +92,12 @@ bool is_party(const Plan& plan, std::size_t crew) {
 
 std::vector<HoursRow> hours_table(const Estimate& e) {
     Workspace<double> ws(*e.plan);
-    price(e.resolved.model, Inputs<double>(e.plan->inputs, e.resolved.values.data()), ws);
+    const Inputs<double> in(e.plan->inputs, e.resolved.values.data());
+    price(e.resolved.model, in, ws);
     std::vector<HoursRow> rows;
     const bool one_crew = e.plan->job.stages.empty();
     for (std::size_t crew = 0; crew < (one_crew ? 1 : ws.crews.size()); ++crew) {
-        const double people = people_of(e, crew);
+        const double people = detail::people(e.resolved.model, crew, in).si();
         if (one_crew || people > 0.0 || is_party(*e.plan, crew)) {
             rows.push_back(row_of(e, crew, people, ws));
         }

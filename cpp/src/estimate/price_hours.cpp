@@ -194,17 +194,6 @@ void write_crews(const Model& model, Workspace<T>& ws) {
 }
 
 template <class T>
-Count<T> people(const Model& model, std::size_t crew, const Inputs<T>& in) {
-    Count<T> sum(T(0.0));
-    for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
-        if (model.active_labour[row] && model.plan->labour_crews[row] == crew) {
-            sum += in.template get<"labour.people">(row);
-        }
-    }
-    return named("people", sum);
-}
-
-template <class T>
 auto labour_hours(const Model& model, const Inputs<T>& in, const Workspace<T>& ws) {
     auto sum = people(model, everyone, in) * ws.crews[everyone].outing.paid;
     const bool one_crew = model.plan->job.stages.empty();
@@ -242,6 +231,17 @@ void write_productive_hours(const Model& model, Workspace<T>& ws) {
 }
 
 } // namespace
+
+template <class T>
+Count<T> people(const Model& model, std::size_t crew, const Inputs<T>& in) {
+    Count<T> sum(T(0.0));
+    for (std::size_t row = 0; row < model.active_labour.size(); ++row) {
+        if (model.active_labour[row] && model.plan->labour_crews[row] == crew) {
+            sum += in.template get<"labour.people">(row);
+        }
+    }
+    return named("people", sum);
+}
 
 template <class T>
 Time<T> shift_time(const PlannedOperation& op, const CrewHours<T>& crew) {
@@ -286,6 +286,8 @@ void price_hours(const Model& model, const Inputs<T>& in, Workspace<T>& ws) {
 
 template Time<double> show_up_time(const Inputs<double>&, std::size_t, const Workspace<double>&);
 template Time<Traced> show_up_time(const Inputs<Traced>&, std::size_t, const Workspace<Traced>&);
+template Count<double> people(const Model&, std::size_t, const Inputs<double>&);
+template Count<Traced> people(const Model&, std::size_t, const Inputs<Traced>&);
 template Time<double> shift_time(const PlannedOperation&, const CrewHours<double>&);
 template Time<Traced> shift_time(const PlannedOperation&, const CrewHours<Traced>&);
 SCUPPER_INSTANTIATE_STEP(price_hours);

@@ -66,6 +66,10 @@ template <class T>
 Time<T> shift_time(const PlannedOperation& op, const CrewHours<T>& crew);
 /// How the shifts of an outing are shared, by the job's setting.
 work::ShiftSharing shift_sharing(Sharing sharing);
+/// The people who belong to a crew at this structure.
+template <class T>
+Count<T> people(const Model& model, std::size_t crew, const Inputs<T>& in);
+
 /// What a crew is paid for shifts called off, on average.
 template <class T>
 Time<T> show_up_time(const Inputs<T>& in, std::size_t crew, const Workspace<T>& ws);
