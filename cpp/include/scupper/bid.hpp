@@ -1,0 +1,4 @@
+#pragma once
+// Pay items of a contract and the bids for it.
+
+#include "scupper/bid/pay_item.hpp"

@@ -1,0 +1,2 @@
+#pragma once
+// With the agency's own people, or by contract.
