@@ -13,7 +13,7 @@ namespace {
 
 using estimate::Show;
 
-RateBook read(const std::string& text, const std::string& name) {
+RateBook read_book(const std::string& text, const std::string& name) {
     return json::read_rate_book(text, name, json::shipped_rates());
 }
 
@@ -85,7 +85,7 @@ void bind_rates(py::module_& m) {
     py::class_<RateBook>(m, "RateBook", doc("RateBook"))
         .def_static(
             "shipped", [] { return json::shipped_rates(); }, doc("json::shipped_rates"))
-        .def_static("read", &read, doc("json::read_rate_book"), arg("text"), arg("name"))
+        .def_static("read", &read_book, doc("json::read_rate_book"), arg("text"), arg("name"))
         .def("write", &write, doc("json::write_rate_book"), arg("units"))
         .def("merged", &merge, doc("merge"), arg("over"))
         .def("columns", &columns_of, "Columns of every value, parts of built-up rates too.",

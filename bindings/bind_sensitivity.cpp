@@ -15,8 +15,8 @@ namespace {
 using simulate::Swing;
 using simulate::Swings;
 
-Swings run(const inventory::Inventory& inv, const PlanHandle& plan, double level, unsigned threads,
-           const py::object& progress) {
+Swings find_swings(const inventory::Inventory& inv, const PlanHandle& plan, double level,
+                   unsigned threads, const py::object& progress) {
     const py::gil_scoped_release free;
     return simulate::swings(inv.structures, plan.plan, level, threads, watcher(progress));
 }
@@ -44,8 +44,8 @@ void bind_sensitivity(py::module_& m) {
         .def("columns", &columns_of, doc("simulate::Swing"))
         .def_readonly("cost", &Swings::cost, doc("simulate::Swings::cost"))
         .def_readonly("level", &Swings::level, doc("simulate::Swings::level"));
-    m.def("swings", &run, doc("simulate::swings"), arg("inventory"), arg("plan"), arg("level"),
-          arg("threads"), arg("progress").none(true));
+    m.def("swings", &find_swings, doc("simulate::swings"), arg("inventory"), arg("plan"),
+          arg("level"), arg("threads"), arg("progress").none(true));
 }
 
 } // namespace scupper::python

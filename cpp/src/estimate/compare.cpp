@@ -9,7 +9,7 @@ namespace scupper::estimate {
 
 namespace {
 
-constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+constexpr double no_value = std::numeric_limits<double>::quiet_NaN();
 
 bool agree(double here, double there, double tolerance) {
     if (!std::isfinite(here) || !std::isfinite(there)) {
@@ -84,13 +84,13 @@ std::vector<NamedFigure> named_figures(const Estimate& e) {
 std::vector<ChangedFigure> changed_figures(const std::vector<NamedFigure>& here,
                                            const std::vector<NamedFigure>& there,
                                            double tolerance) {
-    return differences<ChangedFigure>(here, there, nothing,
+    return differences<ChangedFigure>(here, there, no_value,
                                       [=](double a, double b) { return agree(a, b, tolerance); });
 }
 
 std::vector<ChangedInput> changed_inputs(const Estimate& here, const Estimate& there) {
     return differences<ChangedInput>(
-        named_inputs(here), named_inputs(there), certain(nothing, Basis::assumed),
+        named_inputs(here), named_inputs(there), certain(no_value, Basis::assumed),
         [](const Uncertain& a, const Uncertain& b) { return agree(a, b); });
 }
 

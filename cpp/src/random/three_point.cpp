@@ -1,5 +1,6 @@
 #include "scupper/random/three_point.hpp"
 
+#include "beta_kernel.hpp"
 #include "scupper/random/fast_quantile.hpp"
 
 #include <algorithm>
@@ -14,15 +15,8 @@ using detail::Parameters;
 constexpr double kZ999 = 3.0902323061678135; // normal quantile of 0.999: the central 99.8 %
 constexpr double kZ90 = 1.2815515655446004;  // normal quantile of 0.9
 
-double alpha_of(double shape) {
-    return 1.0 + 4.0 * shape;
-}
-double beta_of(double shape) {
-    return 5.0 - 4.0 * shape;
-}
-
 double exact_pert(double shape, double u) {
-    return beta_quantile(u, alpha_of(shape), beta_of(shape));
+    return beta_quantile(u, detail::alpha_of(shape), detail::beta_of(shape));
 }
 
 /// Quantile on [0, 1] of the families that have limits.
@@ -100,7 +94,7 @@ double unit_mean(const Parameters& p) {
     case Family::triangular:
         return (1.0 + p.shape) / 3.0;
     case Family::pert:
-        return alpha_of(p.shape) / 6.0;
+        return detail::alpha_of(p.shape) / 6.0;
     default:
         return 0.5;
     }
@@ -111,7 +105,8 @@ double unit_sd(const Parameters& p) {
     case Family::triangular:
         return std::sqrt((1.0 - p.shape + p.shape * p.shape) / 18.0);
     case Family::pert:
-        return std::sqrt(alpha_of(p.shape) * beta_of(p.shape) / 252.0); // (a+b)^2 (a+b+1) = 252
+        return std::sqrt(detail::alpha_of(p.shape) * detail::beta_of(p.shape) /
+                         252.0); // (a+b)^2 (a+b+1) = 252
     default:
         return std::sqrt(1.0 / 12.0);
     }
@@ -122,7 +117,7 @@ double unit_cdf(const Parameters& p, double t) {
     case Family::triangular:
         return t <= p.shape ? t * (t / p.shape) : 1.0 - (1.0 - t) * ((1.0 - t) / (1.0 - p.shape));
     case Family::pert:
-        return beta_cdf(t, alpha_of(p.shape), beta_of(p.shape));
+        return beta_cdf(t, detail::alpha_of(p.shape), detail::beta_of(p.shape));
     default:
         return t;
     }
