@@ -79,6 +79,8 @@ py::typing::Tuple<Columns, Columns> compare(const Values& values) {
         return d::side_names.at(static_cast<std::size_t>(f.side));
     });
     lines["amount"] = numbers<double>(ways.lines, [](const Amount<>& a) { return a.si(); });
+    lines["input"] = numbers<std::size_t>(
+        t, [](const d::LineField& f) { return static_cast<std::size_t>(f.from); });
     lines["why"] = texts(t, [](const d::LineField& f) { return f.why; });
     Columns sums;
     sums["avoidable"] = ways.avoidable.si();
@@ -99,8 +101,10 @@ double advantage_of(const Values& values, const std::string& basis) {
     return d::advantage(d::compare_ways(c), d::basis_of(basis)).si();
 }
 
-Values scaled(const Values& values, double direct, double crew_time, double price) {
-    return values_of(d::scaled(case_of(values), direct, crew_time, price));
+double advantage_at(const Values& values, const std::string& basis, const Pair& totals,
+                    const Pair& estimated) {
+    return d::advantage_at(case_of(values), d::basis_of(basis), totals.first, estimated.first,
+                           totals.second, estimated.second);
 }
 
 ShownDerivation explain(const Values& values, const std::string& basis,
@@ -139,6 +143,7 @@ Columns sensitivity(const Values& values, const std::string& basis,
     table["turns"] = numbers<bool>(rows, [](const d::Sensitivity& s) { return s.turns; });
     table["flips_at"] =
         numbers<double>(rows, [](const d::Sensitivity& s) { return s.flip.nearest; });
+    table["away"] = numbers<double>(rows, [](const d::Sensitivity& s) { return s.flip.away; });
     return table;
 }
 
@@ -259,8 +264,14 @@ void bind_delivery(py::module_& m) {
         doc("delivery::two_part"), arg("costs"), arg("areas"));
     m.def("compare_ways", &compare, doc("delivery::compare_ways"), arg("values"));
     m.def("advantage", &advantage_of, doc("delivery::advantage"), arg("values"), arg("basis"));
-    m.def("scaled_case", &scaled, doc("delivery::scaled"), arg("values"), arg("direct"),
-          arg("crew_time"), arg("price"));
+    m.def("advantage_at", &advantage_at, doc("delivery::advantage_at"), arg("values"), arg("basis"),
+          arg("totals"), arg("estimated"));
+    m.def(
+        "one_way_distance",
+        [](double travel, double speed) {
+            return d::one_way_distance(Time<>(travel), Speed<>(speed)).si();
+        },
+        doc("delivery::one_way_distance"), arg("travel"), arg("speed"));
     m.def("explain_ways", &explain, doc("delivery::explain"), arg("values"), arg("basis"),
           arg("sources"), arg("plan"), arg("depth"));
     m.def("way_sensitivity", &sensitivity, doc("delivery::sensitivity"), arg("values"),

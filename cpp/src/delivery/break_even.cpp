@@ -108,7 +108,7 @@ std::vector<double> crossings(const std::function<double(double)>& f, double low
 Flip flip_of(const Case<double>& given, Input input, Basis basis) {
     check(given);
     const auto f = [&](double x) { return advantage_with(given, input, x, basis); };
-    Flip flip{nowhere, {}, lower_limit(given, input), upper_limit(given, input)};
+    Flip flip{nowhere, nowhere, {}, lower_limit(given, input), upper_limit(given, input)};
     const double value = std::clamp(given[input], flip.low, flip.high);
     flip.all = crossings(f, flip.low, value, parts_of_a_side);
     for (const double x : crossings(f, value, flip.high, parts_of_a_side)) {
@@ -121,7 +121,14 @@ Flip flip_of(const Case<double>& given, Input input, Basis basis) {
             flip.nearest = x;
         }
     }
+    flip.away = std::abs((flip.nearest - given[input]) / given[input]);
     return flip;
+}
+
+Length<> one_way_distance(const Time<>& travel, const Speed<>& speed) {
+    detail::require(travel.si() >= 0.0, "travel", detail::number(travel.si()), ">= 0 s");
+    detail::require(speed.si() > 0.0, "speed", detail::number(speed.si()), "> 0 m/s");
+    return 0.5 * (speed * travel);
 }
 
 namespace {

@@ -68,6 +68,15 @@ Case<double> scaled(const Case<double>& given, double direct, double crew_time, 
     return c;
 }
 
+double advantage_at(const Case<double>& given, Basis basis, double direct, double direct_estimated,
+                    double price, double price_estimated) {
+    check(given);
+    const double least = std::min(direct_estimated, price_estimated);
+    detail::require(least > 0.0, "estimated", detail::number(least), "totals above 0");
+    const auto moved = scaled(given, direct / direct_estimated, 1.0, price / price_estimated);
+    return advantage(compare_ways(moved), basis).si();
+}
+
 std::vector<double> drawn_advantages(const Case<double>& given, Basis basis,
                                      const PairedTotals& totals,
                                      const std::vector<DrawnInput>& inputs) {

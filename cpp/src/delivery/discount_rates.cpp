@@ -34,8 +34,8 @@ double discount_rate(int edition, Prices prices, double years) {
     if (longer->years <= shorter->years) {
         return longer->rate;
     }
-    return cost::rate_for_term(Time<>(years * julian_year), Time<>(shorter->years * julian_year),
-                               shorter->rate, Time<>(longer->years * julian_year), longer->rate);
+    return cost::rate_for_term(Time<>(years * factor::year), Time<>(shorter->years * factor::year),
+                               shorter->rate, Time<>(longer->years * factor::year), longer->rate);
 }
 
 } // namespace scupper::delivery

@@ -36,7 +36,7 @@ inline d::Case<double> full_case() {
     c[Input::administration] = 0.04;
     c[Input::inspection] = 0.06;
     c[Input::conversion] = 20000.0;
-    c[Input::years] = 5.0 * d::julian_year;
+    c[Input::years] = 5.0 * scupper::factor::year;
     c[Input::interest] = -0.016;
     c[Input::differential_share] = 0.10;
     c[Input::differential_most] = 10e6;

@@ -85,6 +85,13 @@ TEST_CASE("sensitivity: the widest first, limits of one's own, and what turns th
                     scupper::InputError);
 }
 
+TEST_CASE("travel there and back at a speed is twice the way") {
+    using scupper::Speed;
+    using scupper::Time;
+    CHECK(d::one_way_distance(Time<>(3600.0), Speed<>(20.0)).si() == Approx(36000.0));
+    CHECK_THROWS_AS(d::one_way_distance(Time<>(1.0), Speed<>(0.0)), scupper::InputError);
+}
+
 TEST_CASE("paired draws: chance, regrets and the worth of knowing") {
     const std::vector<double> advantages{-300.0, 100.0, 200.0, 400.0, -100.0, 300.0};
     const d::Chance chance = d::chance_of(advantages, 2);
@@ -118,6 +125,11 @@ TEST_CASE("a draw that is the estimate gives the comparison; uncertain inputs sp
     // the advantage is linear in the share of 88,000, and the guess has its mean at 6 %
     CHECK(mean == Approx(advantage_of(c)).margin(4.0 * 88000.0 * guess.sd() / std::sqrt(n)));
     CHECK(spread == d::drawn_advantages(c, Basis::full, totals, {{Input::inspection, guess}}));
+    CHECK(d::advantage_at(c, Basis::full, 5.0, 5.0, 7.0, 7.0) == Approx(advantage_of(c)));
+    CHECK(d::advantage_at(c, Basis::full, 66000.0, 66000.0, 89000.0, 88000.0) ==
+          Approx(advantage_of(c) + 1.1 * 1000.0));
+    CHECK(std::isnan(d::advantage_at(c, Basis::full, std::nan(""), 5.0, 7.0, 7.0)));
+    CHECK_THROWS_AS(d::advantage_at(c, Basis::full, 5.0, 0.0, 7.0, 7.0), scupper::InputError);
     d::PairedTotals unequal = totals;
     unequal.price = std::span(price).first(10);
     CHECK_THROWS_AS(d::drawn_advantages(c, Basis::full, unequal, {}), scupper::InputError);

@@ -58,7 +58,7 @@ TEST_CASE("the least saving by law meets the worked rows, spread over the years"
         c[Input::structures] = 1.0;
         c[Input::cost_each] = row["personnel_cost"] / years;
         c[Input::labour_share] = 1.0;
-        c[Input::years] = years * d::julian_year;
+        c[Input::years] = years * scupper::factor::year;
         c[Input::differential_share] = 0.10;
         c[Input::differential_most] = 10e6;
         CHECK(years * d::compare_ways(c).differential.si() == Approx(row.expected()));

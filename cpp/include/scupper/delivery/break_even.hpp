@@ -42,6 +42,7 @@ std::vector<double> crossings(const std::function<double(double)>& f, double low
 
 /// Where one input turns the choice, the others held.
 struct Flip {
+    double away = 0.0;            ///< [-] how far `nearest` is, over the value; infinite from 0
     double nearest = 0.0;         ///< [SI unit of the input] nearest to its value; NaN: nowhere
     std::vector<double> all{};    ///< [SI unit of the input, n] ascending
     double low = 0.0, high = 0.0; ///< [SI unit of the input] between which it was looked for
@@ -59,6 +60,18 @@ struct Flip {
 /// Source: definition
 /// Verified by: tests/cpp/delivery/test_break_even.cpp
 Flip flip_of(const Case<double>& given, Input input, Basis basis);
+
+/// How far the yard lies from the work, by the time that crews travel.
+///
+/// Formula: v t / 2
+/// @param travel [s] t, there and back
+/// @param speed [m/s] v, > 0
+/// @return [m] one way
+/// Range: any.
+/// Errors: InputError `delivery.travel`, `delivery.speed` where out of range.
+/// Source: definition
+/// Verified by: tests/cpp/delivery/test_break_even.cpp
+Length<> one_way_distance(const Time<>& travel, const Speed<>& speed);
 
 /// How far one input moves the choice.
 struct Sensitivity {

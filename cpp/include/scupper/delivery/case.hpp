@@ -2,6 +2,7 @@
 // What a choice between own people and a contract rests on: one list of numbers for a year.
 
 #include "scupper/quantity.hpp"
+#include "scupper/quantity/factors.hpp"
 
 #include <array>
 #include <cstddef>
@@ -52,9 +53,8 @@ struct CaseField {
     std::string_view source; ///< [text] where it comes from, or where such a figure is found
 };
 
-inline constexpr double no_most = 1e15;           ///< [any unit] where nothing limits an input
-inline constexpr std::size_t priced_inputs = 9;   ///< [-] the first rows: they follow from prices
-inline constexpr double julian_year = 31557600.0; ///< [s] 365.25 days
+inline constexpr double no_most = 1e15;         ///< [any unit] where nothing limits an input
+inline constexpr std::size_t priced_inputs = 9; ///< [-] the first rows: they follow from prices
 
 inline constexpr std::array<CaseField, 27> case_table{{
     {"work.structures", "structures a year", dim::count, 0.0, no_most, 0.0, "priced list"},
@@ -100,8 +100,8 @@ inline constexpr std::array<CaseField, 27> case_table{{
      "the agency's books; common practice"},
     {"contract.conversion", "going over to contracts, once, less what is sold", dim::money,
      -no_most, no_most, 0.0, "severance and training less proceeds of equipment"},
-    {"contract.years", "years that the conversion serves", dim::time, julian_year,
-     100.0 * julian_year, julian_year, "performance period"},
+    {"contract.years", "years that the conversion serves", dim::time, factor::year,
+     100.0 * factor::year, factor::year, "performance period"},
     {"contract.interest", "discount rate a year", dim::none, -0.5, 1.0, 0.0,
      "OMB Circular A-94, appendix C, for the years; real where costs are of today"},
     {"contract.differential_share", "least saving of a contract, over personnel cost", dim::none,

@@ -44,6 +44,23 @@ struct PairedTotals {
 /// Verified by: tests/cpp/delivery/test_break_even.cpp
 Case<double> scaled(const Case<double>& given, double direct, double crew_time, double price);
 
+/// The advantage of own people where the totals of a list are other than estimated.
+///
+/// Formula: advantage of the case times direct / estimate and price / estimate, crew time held
+/// @param given [SI unit of each input] the case
+/// @param basis [-] avoidable or full cost
+/// @param direct [currency] total of the in-house job
+/// @param direct_estimated [currency] the same as estimated, > 0
+/// @param price [currency] total of the contract job
+/// @param price_estimated [currency] the same as estimated, > 0
+/// @return [currency] advantage; NaN where a total is
+/// Range: any totals >= 0.
+/// Errors: those of `check`; InputError `delivery.estimated` where an estimate is not above 0.
+/// Source: definition
+/// Verified by: tests/cpp/delivery/test_break_even.cpp
+double advantage_at(const Case<double>& given, Basis basis, double direct, double direct_estimated,
+                    double price, double price_estimated);
+
 /// The advantage of own people in every draw.
 ///
 /// Formula: the case with its costs, crew time and price times what the draw has of the estimate,

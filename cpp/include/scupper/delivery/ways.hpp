@@ -27,27 +27,32 @@ struct LineField {
     std::string_view key;   ///< [text] "idle_equipment"
     std::string_view label; ///< [text] what people call it
     Side side;              ///< [-] what it counts in
+    Input from;             ///< [-] the input that it rests on most
     std::string_view why;   ///< [text] why it is there, and how it comes about
 };
 
 inline constexpr std::array<LineField, 13> line_table{{
-    {"direct", "direct cost of the work", Side::avoidable,
+    {"direct", "direct cost of the work", Side::avoidable, Input::cost_each,
      "wages, equipment by the hour, water, disposal and charges as the in-house job prices them"},
-    {"kept", "keeping the crew", Side::avoidable, "ends only where the crew is given up"},
-    {"displaced", "work displaced", Side::avoidable,
+    {"kept", "keeping the crew", Side::avoidable, Input::kept,
+     "ends only where the crew is given up"},
+    {"displaced", "work displaced", Side::avoidable, Input::displaced_value,
      "crew time beyond what is spare, at the worth of the work that waits"},
-    {"idle_equipment", "idle equipment", Side::overhead,
+    {"idle_equipment", "idle equipment", Side::overhead, Input::ownership,
      "ownership that hourly rates do not recover because equipment is used less than rated"},
-    {"supervision", "supervision", Side::overhead, "over wages"},
-    {"overhead", "overhead", Side::overhead, "over wages"},
-    {"facilities", "garage, yard and office", Side::overhead, "there with or without this work"},
-    {"price", "contract price", Side::contract, "as the contract job prices it, margins included"},
-    {"preparation", "preparing and letting", Side::contract, "for every contract"},
-    {"administration", "administration", Side::contract, "over the price"},
-    {"inspection", "inspection", Side::contract, "over the price"},
-    {"conversion", "going over to contracts", Side::contract,
+    {"supervision", "supervision", Side::overhead, Input::supervision, "over wages"},
+    {"overhead", "overhead", Side::overhead, Input::overhead, "over wages"},
+    {"facilities", "garage, yard and office", Side::overhead, Input::facilities,
+     "there with or without this work"},
+    {"price", "contract price", Side::contract, Input::price_each,
+     "as the contract job prices it, margins included"},
+    {"preparation", "preparing and letting", Side::contract, Input::preparation,
+     "for every contract"},
+    {"administration", "administration", Side::contract, Input::administration, "over the price"},
+    {"inspection", "inspection", Side::contract, Input::inspection, "over the price"},
+    {"conversion", "going over to contracts", Side::contract, Input::conversion,
      "once, spread over the years by capital recovery"},
-    {"differential", "least saving by law", Side::differential,
+    {"differential", "least saving by law", Side::differential, Input::differential_share,
      "the lesser of a share of personnel cost and an amount over all years, spread evenly"},
 }};
 
