@@ -252,6 +252,12 @@ void bind_equipment_choice(py::module_& m) {
 void bind_delivery(py::module_& m) {
     using py::arg;
     m.def("delivery_inputs", &field_columns, doc("delivery::CaseField"));
+    m.def(
+        "guess_mean",
+        [](double low, double likely, double high) {
+            return ThreePoint{low, likely, high}.mean();
+        },
+        doc("ThreePoint::mean"), arg("low"), arg("likely"), arg("high"));
     m.def("delivery_units", &field_units, doc("delivery::CaseField"), arg("plan"));
     m.def("delivery_case", &priced_case, doc("delivery::priced_case"), arg("terms"), arg("areas"),
           arg("direct"), arg("wages"), arg("crew_time"), arg("price"));

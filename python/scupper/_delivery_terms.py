@@ -43,7 +43,8 @@ class Terms:
     Attributes
     ----------
     values
-        By place in the list of inputs; those that nobody gave are what the table says.
+        By place in the list of inputs, at the mean or likely value as the job prices; those that
+        nobody gave are what the table says.
     ranges
         Of those that were given as low, likely and high.
     given
@@ -65,7 +66,9 @@ def terms_of(terms: Mapping[str, Any] | None, job: Job) -> Terms:
             near = _core.nearest_name(key, places)
             raise UnknownNameError("delivery.key", "terms", f'"{key}"', f'"{near}"?')
         low, likely, high = _three(key, value, job)
-        found.values[places.index(key)] = likely
+        mean = job.price_at == "mean" and low < high
+        value = _core.guess_mean(low, likely, high) if mean else likely
+        found.values[places.index(key)] = value
         found.given.add(key)
         if low < high:
             found.ranges.append((key, low, likely, high))
