@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, cost, debris, hydraulics, rates, units, work
+from scupper import closure, cost, debris, delivery, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
@@ -68,6 +68,7 @@ __all__ = [
     "closure",
     "cost",
     "debris",
+    "delivery",
     "demo_records",
     "estimate",
     "estimate_all",

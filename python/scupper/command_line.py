@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from scupper import _core
+from scupper._decide_command import add_decide
 from scupper.errors import Error, InputError, Interrupted
 
 if TYPE_CHECKING:
@@ -62,6 +63,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_simulate(commands)
     _add_survey_list(commands)
     _add_outings(commands)
+    add_decide(commands, _add_job, _listed)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -387,6 +389,13 @@ def _outings(options: argparse.Namespace) -> None:
     )
     plan.save(options.out)
     print(plan)
+
+
+def _listed(options: argparse.Namespace) -> tuple[Inventory, Job]:
+    """The chosen structures and the job with its survey."""
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    return _chosen(options, inventory), job
 
 
 def _county_report(options: argparse.Namespace) -> None:
