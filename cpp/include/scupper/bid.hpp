@@ -1,4 +1,5 @@
 #pragma once
 // Pay items of a contract and the bids for it.
 
+#include "scupper/bid/bid.hpp"
 #include "scupper/bid/pay_item.hpp"
