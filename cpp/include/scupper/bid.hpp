@@ -2,4 +2,5 @@
 // Pay items of a contract and the bids for it.
 
 #include "scupper/bid/bid.hpp"
+#include "scupper/bid/checking.hpp"
 #include "scupper/bid/pay_item.hpp"
