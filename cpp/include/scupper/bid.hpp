@@ -1,6 +1,9 @@
 #pragma once
 // Pay items of a contract and the bids for it.
 
+#include "scupper/bid/award.hpp"
 #include "scupper/bid/bid.hpp"
 #include "scupper/bid/checking.hpp"
+#include "scupper/bid/comparison.hpp"
 #include "scupper/bid/pay_item.hpp"
+#include "scupper/bid/price_table.hpp"
