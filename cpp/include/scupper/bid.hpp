@@ -5,5 +5,8 @@
 #include "scupper/bid/bid.hpp"
 #include "scupper/bid/checking.hpp"
 #include "scupper/bid/comparison.hpp"
+#include "scupper/bid/crossover.hpp"
 #include "scupper/bid/pay_item.hpp"
 #include "scupper/bid/price_table.hpp"
+#include "scupper/bid/reversal.hpp"
+#include "scupper/bid/unbalanced.hpp"

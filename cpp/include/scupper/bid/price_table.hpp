@@ -23,7 +23,13 @@ struct PriceTable {
 
     /// The number of items [-].
     std::size_t items() const { return form.items.size(); }
-    /// The prices of one bid [currency per unit, items].
+    /// The prices of one bid.
+    ///
+    /// @param bid [-] index, below the number of bidders
+    /// @return [currency per unit, items]
+    /// Range: bids of the table.
+    /// Errors: none.
+    /// Source: definition
     std::span<const std::optional<Decimal>> of(std::size_t bid) const {
         return {prices.data() + bid * items(), items()};
     }
