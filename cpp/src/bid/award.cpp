@@ -11,9 +11,9 @@ namespace scupper::bid {
 
 namespace {
 
-Stage stage_of(const PriceTable& table, const Amounts& base, std::string name,
-               std::vector<std::size_t> added) {
-    Stage stage{std::move(name), std::move(added), base, {}};
+AwardStage stage_of(const PriceTable& table, const Amounts& base, std::string name,
+                    std::vector<std::size_t> added) {
+    AwardStage stage{std::move(name), std::move(added), base, {}};
     for (std::size_t bid = 0; bid < base.size(); ++bid) {
         std::optional<Decimal>& total = stage.totals[bid];
         for (const std::size_t item : stage.added) {
@@ -32,9 +32,9 @@ Stage stage_of(const PriceTable& table, const Amounts& base, std::string name,
 
 } // namespace
 
-std::vector<Stage> award_stages(const PriceTable& table) {
+std::vector<AwardStage> award_stages(const PriceTable& table) {
     const Amounts base = base_totals(table);
-    std::vector<Stage> stages{stage_of(table, base, "base", {})};
+    std::vector<AwardStage> stages{stage_of(table, base, "base", {})};
     std::vector<std::size_t> taken;
     std::string name = "base";
     for (std::size_t i = 0; i < table.items(); ++i) {

@@ -22,7 +22,7 @@ PriceTable with_alternates() {
 
 TEST_CASE("who is low turns with the alternates taken") {
     PriceTable table = with_alternates();
-    const std::vector<Stage> stages = award_stages(table);
+    const std::vector<AwardStage> stages = award_stages(table);
     REQUIRE(stages.size() == 4);
     CHECK(stages[0].totals == Amounts{number("100"), number("110")});
     CHECK(stages[1].name == "base + A1");

@@ -14,7 +14,7 @@
 namespace scupper::bid {
 
 /// Bids on the base items and some of the others.
-struct Stage {
+struct AwardStage {
     std::string name;               ///< [text] as "base + A1 + A2"
     std::vector<std::size_t> added; ///< [-, n] items beside the base items
     Amounts totals;                 ///< [currency, bids] none where an item has no price
@@ -46,7 +46,7 @@ struct EstimateAccuracy {
 /// Errors: MoneyError `money.overflow`
 /// Source: common practice of alternates in a stated order
 /// Verified by: tests/cpp/bid/test_award.cpp
-std::vector<Stage> award_stages(const PriceTable& table);
+std::vector<AwardStage> award_stages(const PriceTable& table);
 
 /// What bids are compared by when the days are counted (A + B).
 ///
