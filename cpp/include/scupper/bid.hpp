@@ -1,5 +1,9 @@
 #pragma once
 // Pay items of a contract and the bids for it.
 
+#include "scupper/bid/amounts.hpp"
 #include "scupper/bid/bid.hpp"
+#include "scupper/bid/item_list.hpp"
 #include "scupper/bid/pay_item.hpp"
+#include "scupper/bid/pay_items.hpp"
+#include "scupper/bid/read_form.hpp"
