@@ -40,4 +40,6 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_saved_estimate(m);
     bind_contract_money(m);
     bind_bid_review(m);
+    bind_pay_items(m);
+    bind_read_bids(m);
 }

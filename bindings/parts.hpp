@@ -41,6 +41,8 @@ void bind_simulation(py::module_& m);
 void bind_survey_list(py::module_& m);
 void bind_saved_estimate(py::module_& m);
 void bind_bid_review(py::module_& m);
+void bind_pay_items(py::module_& m);
+void bind_read_bids(py::module_& m);
 void bind_vocabulary(py::module_& m);
 
 } // namespace scupper::python

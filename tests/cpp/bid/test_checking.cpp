@@ -105,7 +105,7 @@ TEST_CASE("an extension that governs comes back to the cent from the price that 
 TEST_CASE("totals of a published tabulation, and a form that names an item twice") {
     // bids-038 to bids-041: 33 items of three bids and the estimate.
     ItemList form = form_of({});
-    const auto rows = reference::rows("bid/runway_items");
+    const auto rows = reference::rows("bid/bidtab_sample");
     for (const auto& row : rows) {
         form.items.push_back(item("R" + row.text("source_row"), "EA", row.text("quantity")));
     }

@@ -91,7 +91,7 @@ TEST_CASE("medians are exact, and a price far out is found by them") {
 }
 
 TEST_CASE("totals of a published tabulation from its prices, and its widest item") {
-    const auto rows = reference::rows("bid/runway_items");
+    const auto rows = reference::rows("bid/bidtab_sample");
     PriceTable table{form_of({}), {"A", "B", "C"}, Amounts(3 * rows.size()), {}};
     for (std::size_t i = 0; i < rows.size(); ++i) {
         table.form.items.push_back(

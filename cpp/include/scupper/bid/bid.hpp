@@ -19,13 +19,13 @@ struct Place {
 
 /// What a bidder wrote beside one item. What was left blank, or could not be read, has no value.
 struct BidLine {
-    std::string code;                       ///< [text] of the item, as on the form
-    std::optional<Decimal> quantity{};      ///< [unit] as it stands on this bidder's form
-    std::optional<Decimal> unit_price{};    ///< [currency per unit] in figures
-    std::optional<Decimal> extension{};     ///< [currency] quantity times unit price, as written
-    std::string words{};                    ///< [text] the unit price in words; empty without them
+    std::string code;                        ///< [text] of the item, as on the form
+    std::optional<Decimal> quantity{};       ///< [unit] as it stands on this bidder's form
+    std::optional<Decimal> unit_price{};     ///< [currency per unit] in figures
+    std::optional<Decimal> extension{};      ///< [currency] quantity times unit price, as written
+    std::string words{};                     ///< [text] the unit price in words; empty without them
     std::optional<Decimal> price_in_words{}; ///< [currency per unit] what the words say
-    Place place{};                          ///< [-] where it stands
+    Place place{};                           ///< [-] where it stands
 };
 
 /// A bid as read. Lines stand in the order of the file; an item may be missing or stand twice.
@@ -45,8 +45,8 @@ struct ItemList {
 
 /// Bids for one contract.
 struct BidSet {
-    ItemList form;                   ///< [-] what is bid on
-    std::vector<Bid> bids;           ///< [-, n] one a bidder
+    ItemList form;                    ///< [-] what is bid on
+    std::vector<Bid> bids;            ///< [-, n] one a bidder
     std::optional<Bid> engineer = {}; ///< [-] the engineer's estimate in the same form
 };
 
