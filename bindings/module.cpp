@@ -41,4 +41,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_contract_money(m);
     bind_delivery(m);
     bind_split(m);
+    bind_bid_review(m);
+    bind_pay_items(m);
+    bind_read_bids(m);
 }

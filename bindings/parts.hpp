@@ -42,6 +42,9 @@ void bind_survey_list(py::module_& m);
 void bind_saved_estimate(py::module_& m);
 void bind_delivery(py::module_& m);
 void bind_split(py::module_& m);
+void bind_bid_review(py::module_& m);
+void bind_pay_items(py::module_& m);
+void bind_read_bids(py::module_& m);
 void bind_vocabulary(py::module_& m);
 
 } // namespace scupper::python

@@ -10,8 +10,9 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, cost, debris, delivery, hydraulics, rates, units, work
+from scupper import bids, closure, cost, debris, delivery, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
+from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
@@ -32,7 +33,9 @@ from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
 from scupper.outings import OutingPlan, outings
+from scupper.pay_items import PayItems
 from scupper.programme import Programme, estimate_all
+from scupper.proposing import Proposal, proposal
 from scupper.seasons import Year, year
 from scupper.simulating import Simulation, simulate, swings
 from scupper.structures import structures_schema, write_structure_form, write_structures
@@ -54,7 +57,10 @@ __all__ = [
     "MoneyError",
     "MovedWarning",
     "OutingPlan",
+    "PayItems",
     "Programme",
+    "Proposal",
+    "ReadBids",
     "Selection",
     "Simulation",
     "SolveError",
@@ -65,6 +71,7 @@ __all__ = [
     "Year",
     "__version__",
     "alternatives",
+    "bids",
     "closure",
     "cost",
     "debris",
@@ -78,7 +85,9 @@ __all__ = [
     "job_schema",
     "keys",
     "outings",
+    "proposal",
     "rates",
+    "read_bids",
     "read_inventory",
     "rules",
     "scenarios",

@@ -87,6 +87,14 @@ def _svg(name: str, size: tuple[float, float], draw: Callable[[Axes], None]) -> 
         return _text(figure)
 
 
+def as_svg(figure: Figure) -> str:
+    """A figure without a document's prologue, its text as text."""
+    from matplotlib import rc_context
+
+    with rc_context(_SETTINGS | {"svg.hashsalt": "figure"}):
+        return _text(figure)
+
+
 def _text(figure: Figure) -> str:
     out = StringIO()
     figure.savefig(out, format="svg", transparent=True, metadata={"Date": None})

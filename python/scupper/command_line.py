@@ -8,7 +8,7 @@ import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from scupper import _core
+from scupper import _bid_commands, _core
 from scupper._decide_command import add_decide
 from scupper.errors import Error, InputError, Interrupted
 
@@ -64,6 +64,8 @@ def _parser() -> argparse.ArgumentParser:
     _add_survey_list(commands)
     _add_outings(commands)
     add_decide(commands, _add_job, _listed)
+    _add_job(_bid_commands.add_items(commands))
+    _bid_commands.add_read_bids(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
