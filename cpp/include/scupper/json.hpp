@@ -7,6 +7,7 @@
 #include "scupper/json/forms.hpp"
 #include "scupper/json/hose_lay.hpp"
 #include "scupper/json/hose_library.hpp"
+#include "scupper/json/job_log.hpp"
 #include "scupper/json/job_schema.hpp"
 #include "scupper/json/rate_books.hpp"
 #include "scupper/json/section_library.hpp"
