@@ -15,7 +15,7 @@ from scupper._core import Derivation, Structure, __version__
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
-from scupper.demo import demo_records
+from scupper.demo import demo_log, demo_records
 from scupper.errors import (
     Error,
     FileError,
@@ -31,6 +31,7 @@ from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
+from scupper.learning import Learned, learn, write_log_form
 from scupper.outings import OutingPlan, outings
 from scupper.programme import Programme, estimate_all
 from scupper.seasons import Year, year
@@ -51,6 +52,7 @@ __all__ = [
     "Interrupted",
     "Inventory",
     "Job",
+    "Learned",
     "MoneyError",
     "MovedWarning",
     "OutingPlan",
@@ -68,6 +70,7 @@ __all__ = [
     "closure",
     "cost",
     "debris",
+    "demo_log",
     "demo_records",
     "estimate",
     "estimate_all",
@@ -76,6 +79,7 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "learn",
     "outings",
     "rates",
     "read_inventory",
@@ -92,6 +96,7 @@ __all__ = [
     "verification",
     "verification_counts",
     "write_job_form",
+    "write_log_form",
     "write_structure_form",
     "write_structures",
     "write_survey_sheet",

@@ -9,6 +9,7 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from scupper import _core
+from scupper._learning_command import add_learn
 from scupper.errors import Error, InputError, Interrupted
 
 if TYPE_CHECKING:
@@ -62,6 +63,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_simulate(commands)
     _add_survey_list(commands)
     _add_outings(commands)
+    add_learn(commands, _job)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),

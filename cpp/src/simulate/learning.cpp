@@ -102,8 +102,8 @@ class Learner {
                           std::to_string(settings_.least_jobs) + " are asked for";
             return false;
         }
-        if (!(p.gain() >= settings_.least_gain)) {
-            rate.reason = "kept: the log is worth " + format_number(p.gain(), 2) +
+        if (!(p.gain >= settings_.least_gain)) {
+            rate.reason = "kept: the log is worth " + format_number(p.gain, 2) +
                           " jobs for the level, at least " +
                           format_number(settings_.least_gain, 2) + " are asked for";
             return false;
@@ -170,6 +170,11 @@ void note_dates(Learned& learned) {
     }
 }
 
+/// A log is cited by its file, whatever folder it lay in.
+std::string cited(const std::string& name) {
+    return name.substr(name.find_last_of("/\\") + 1); // npos + 1 is 0
+}
+
 ThreePoint times(ThreePoint guess, double factor) {
     guess.low *= factor;
     guess.likely *= factor;
@@ -224,16 +229,17 @@ Learned learn(const JobLog& log, std::shared_ptr<const estimate::Plan> plan,
 RateBook rates_of(const Learned& learned) {
     const Job& job = learned.plan->job;
     RateBook book;
-    book.name = "learned from " + learned.name;
+    const std::string log = cited(learned.name);
+    book.name = "learned from " + log;
     book.date = learned.last;
     book.currency = job.currency;
-    book.source = learned.name;
+    book.source = log;
     book.note = "laid over the rates of " + job.name;
     const auto put = [&](const std::string& key, const Uncertain& value, const LearnedRate& rate) {
-        const Provenance origin{.source = "learned from " + jobs_text(rate.pooled.jobs) + " of " +
-                                          learned.name,
+        const Provenance origin{.source =
+                                    "learned from " + jobs_text(rate.pooled.jobs) + " of " + log,
                                 .date = learned.last,
-                                .note = format_number(100.0 * rate.pooled.share(), 2) +
+                                .note = format_number(100.0 * rate.pooled.share, 2) +
                                         " % from the log, the rest as it was before"};
         put_setting(book.settings, make_setting(key, value, origin));
     };

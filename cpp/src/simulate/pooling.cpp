@@ -217,11 +217,17 @@ Pooled pooled(const Belief& belief, std::span<const Observed> jobs, const Whose&
     p.level = updated(belief, tree.evidence());
     p.between_crews = tree.between_crews;
     p.between_agencies = tree.between_agencies;
-    p.before = 1.0 / belief.weight + tree.between_crews + tree.between_agencies;
     p.jobs = tree.jobs();
     p.crews = tree.crews();
     p.agencies = tree.agencies();
     tree.to(whose, p);
+    const bool named = !whose.crew.empty() || !whose.agency.empty();
+    const double between = p.between_agencies + (whose.crew.empty() ? 0.0 : p.between_crews);
+    const double before = 1.0 / belief.weight + (named ? between : 0.0);
+    const double after =
+        !named ? 1.0 / p.level.weight : p.factor - (whose.crew.empty() ? p.between_crews : 0.0);
+    p.gain = 1.0 / after - 1.0 / before;
+    p.share = 1.0 - after / before;
     return p;
 }
 

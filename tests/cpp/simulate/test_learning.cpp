@@ -99,7 +99,7 @@ double figure(const char* key) {
 /// Jobs at the overpass that took so many times as long as the job says.
 JobLog log_of(const std::vector<double>& factors, const std::string& operation) {
     JobLog log;
-    log.name = "season.csv";
+    log.name = "logs/season.csv";
     const double hours = figure(("operation[" + operation + "].time").c_str());
     for (const double f : factors) {
         log.rows.push_back(row_of(++log.lines, "Y1", operation));
@@ -209,8 +209,8 @@ TEST_CASE("one crew is the textbook; several are conditioned as one normal vecto
     CHECK(one.mean == Approx(once.mean).epsilon(1e-13));
     CHECK(one.factor == Approx(1.0 / once.weight).epsilon(1e-13));
     CHECK(one.level.scale == Approx(once.scale).epsilon(1e-13));
-    CHECK(one.gain() == Approx(5.0).epsilon(1e-12));
-    CHECK(one.share() == Approx(5.0 / 6.5).epsilon(1e-12));
+    CHECK(one.gain == Approx(5.0).epsilon(1e-12));
+    CHECK(one.share == Approx(5.0 / 6.5).epsilon(1e-12));
 
     std::vector<Observed> jobs = of_crew({0.4, 0.6, 0.9}, "a", "state");
     for (const auto& more : {of_crew({2.0, 2.2}, "b", "state"), of_crew({1.4}, "a", "county"),
@@ -247,6 +247,10 @@ TEST_CASE("one crew is the textbook; several are conditioned as one normal vecto
     CHECK(p.factor == Approx(factor).epsilon(1e-11));
     CHECK(p.level.freedom * p.level.scale ==
           Approx(belief.freedom * belief.scale + squares).epsilon(1e-11));
+    CHECK(p.gain == Approx(1.0 / factor - 1.0 / covariance(asked, asked)).epsilon(1e-10));
+    const Pooled any = simulate::pooled(belief, jobs);
+    CHECK(any.gain == Approx(any.level.weight - belief.weight).epsilon(1e-12));
+    CHECK(any.factor > 1.0 / any.level.weight); // a crew to come may differ
     std::reverse(jobs.begin(), jobs.end());
     CHECK(simulate::pooled(belief, jobs, {"b", "state"}).mean == p.mean);
 }
@@ -319,7 +323,7 @@ TEST_CASE("a log teaches the time per unit it was worked at, and the price follo
     CHECK(std::exp(rate.jobs[3].log) == Approx(1.5 * t).epsilon(1e-12));
     CHECK(rate.after.guess.mean() / t == Approx(1.5).epsilon(0.03));
     CHECK(rate.after.guess.sd() < rate.before.guess.sd());
-    CHECK(rate.pooled.gain() == Approx(40.0).epsilon(1e-9));
+    CHECK(rate.pooled.gain == Approx(40.0).epsilon(1e-9));
     const RateBook book = simulate::rates_of(learned);
     REQUIRE(book.settings.size() == 1);
     CHECK(book.settings[0].origin->source == "learned from 40 jobs of season.csv");

@@ -138,7 +138,8 @@ struct Pooled {
     Belief level;                  ///< [-] of the operation, over all crews and agencies
     double mean = 0.0;             ///< [-] logarithm, for whom it was asked
     double factor = 0.0;           ///< [-] variance of that level, to that from job to job
-    double before = 0.0;           ///< [-] the same without the log
+    double gain = 0.0;             ///< [jobs] how many jobs the log is worth for the level
+    double share = 0.0;            ///< [-] of the log in the level; the rest was believed
     double between_crews = 0.0;    ///< [-] variance between crews to that between jobs; 0 for one
     double between_agencies = 0.0; ///< [-] likewise
     std::size_t jobs = 0;          ///< [-] observations that count
@@ -146,10 +147,6 @@ struct Pooled {
     std::size_t crews = 0;         ///< [-] crews among them
     std::size_t agencies = 0;      ///< [-] agencies among them
 
-    /// How many jobs the log is worth for this level [jobs].
-    double gain() const { return 1.0 / factor - 1.0 / before; }
-    /// Share of the log in the level; the rest is what was believed [-].
-    double share() const { return 1.0 - factor / before; }
     /// Standard deviation of the level [-].
     double level_sd() const;
     /// Standard deviation of the next job's logarithm: level and spread together [-].
@@ -178,7 +175,8 @@ struct Pooled {
 ///
 /// A crew's level lies about its agency's, an agency's about the operation's, with variances in a
 /// ratio to that between jobs; given the ratios the update is exact. The ratios are those of the log
-/// shrunk towards what was believed; where a log has one crew, or one agency, its ratio is 0.
+/// shrunk towards what was believed; where a log has one crew, or one agency, its ratio is 0. What the
+/// log is worth is judged at the operation's level, or at that of a crew or agency that is named.
 /// Formula: mean of a group with variance factor r + 1 / w, w its weight; weights 1 / factor add up
 /// @param belief [-] before the log
 /// @param jobs [-, n] the observations
