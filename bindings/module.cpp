@@ -37,6 +37,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_sensitivity(m);
     bind_simulation(m);
     bind_survey_list(m);
+    bind_learning(m);
     bind_saved_estimate(m);
     bind_contract_money(m);
     bind_delivery(m);

@@ -39,6 +39,7 @@ void bind_outings(py::module_& m);
 void bind_sensitivity(py::module_& m);
 void bind_simulation(py::module_& m);
 void bind_survey_list(py::module_& m);
+void bind_learning(py::module_& m);
 void bind_saved_estimate(py::module_& m);
 void bind_delivery(py::module_& m);
 void bind_split(py::module_& m);

@@ -16,7 +16,7 @@ from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
-from scupper.demo import demo_records
+from scupper.demo import demo_log, demo_records
 from scupper.errors import (
     Error,
     FileError,
@@ -32,6 +32,7 @@ from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
+from scupper.learning import Learned, learn, write_log_form
 from scupper.outings import OutingPlan, outings
 from scupper.pay_items import PayItems
 from scupper.programme import Programme, estimate_all
@@ -54,6 +55,7 @@ __all__ = [
     "Interrupted",
     "Inventory",
     "Job",
+    "Learned",
     "MoneyError",
     "MovedWarning",
     "OutingPlan",
@@ -76,6 +78,7 @@ __all__ = [
     "cost",
     "debris",
     "delivery",
+    "demo_log",
     "demo_records",
     "estimate",
     "estimate_all",
@@ -84,6 +87,7 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "learn",
     "outings",
     "proposal",
     "rates",
@@ -102,6 +106,7 @@ __all__ = [
     "verification",
     "verification_counts",
     "write_job_form",
+    "write_log_form",
     "write_structure_form",
     "write_structures",
     "write_survey_sheet",

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from scupper import _bid_commands, _core
 from scupper._decide_command import add_decide
+from scupper._learning_command import add_learn
 from scupper.errors import Error, InputError, Interrupted
 
 if TYPE_CHECKING:
@@ -66,6 +67,7 @@ def _parser() -> argparse.ArgumentParser:
     add_decide(commands, _add_job, _listed)
     _add_job(_bid_commands.add_items(commands))
     _bid_commands.add_read_bids(commands)
+    add_learn(commands, _job)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),

@@ -9,6 +9,7 @@
 #include "scupper/json/hose_lay.hpp"
 #include "scupper/json/hose_library.hpp"
 #include "scupper/json/item_lists.hpp"
+#include "scupper/json/job_log.hpp"
 #include "scupper/json/job_schema.hpp"
 #include "scupper/json/rate_books.hpp"
 #include "scupper/json/section_library.hpp"
