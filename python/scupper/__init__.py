@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, cost, debris, hydraulics, rates, units, work
+from scupper import closure, cluster, cost, debris, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
@@ -66,6 +66,7 @@ __all__ = [
     "__version__",
     "alternatives",
     "closure",
+    "cluster",
     "cost",
     "debris",
     "demo_records",
