@@ -207,6 +207,9 @@ void bind_simulation(py::module_& m) {
             "draws", [](const Simulation& s) { return s.settings.draws; },
             doc("simulate::SimulationSettings::draws"))
         .def_property_readonly(
+            "seed", [](const Simulation& s) { return s.settings.seed; },
+            doc("simulate::SimulationSettings::seed"))
+        .def_property_readonly(
             "replicates", [](const Simulation& s) { return s.settings.replicates; },
             doc("simulate::SimulationSettings::replicates"))
         .def(

@@ -17,6 +17,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_inventory(m);
     bind_elements(m);
     bind_structures(m);
+    bind_stored(m);
     bind_traffic(m);
     bind_closure(m);
     bind_debris(m);

@@ -18,6 +18,7 @@ void bind_structure(py::module_& m);
 void bind_inventory(py::module_& m);
 void bind_elements(py::module_& m);
 void bind_structures(py::module_& m);
+void bind_stored(py::module_& m);
 void bind_closure(py::module_& m);
 void bind_traffic(py::module_& m);
 void bind_debris(py::module_& m);

@@ -10,7 +10,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import bids, closure, cost, debris, delivery, hydraulics, rates, units, work
+from scupper import bids, closure, cluster, cost, debris, delivery, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
 from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
@@ -75,6 +75,7 @@ __all__ = [
     "alternatives",
     "bids",
     "closure",
+    "cluster",
     "cost",
     "debris",
     "delivery",

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
+    from scupper.simulating import Simulation
 
 USER_ERROR = 2
 INTERRUPTED = 130
@@ -182,7 +183,11 @@ def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
-    command.add_argument("--out", metavar="RANGES.csv", required=True, help="a row a structure")
+    command.add_argument("--folder", metavar="DIR", help="keep finished parts; go on from there")
+    command.add_argument("--workers", type=int, metavar="N", help="processes that share the parts")
+    command.add_argument(
+        "--out", metavar="RANGES", required=True, help="a row a structure: .csv or .parquet"
+    )
     command.set_defaults(run=_simulate)
 
 
@@ -352,17 +357,32 @@ def _card(options: argparse.Namespace) -> None:
 
 
 def _simulate(options: argparse.Namespace) -> None:
-    from scupper.simulating import simulate
-
     inventory = _records(options)
     job = _surveyed(options, inventory)
-    chosen = _chosen(options, inventory)
-    bar = sys.stderr.isatty()
-    found = simulate(chosen, job, options.draws, options.seed, progress=bar)
-    found.save(options.out)
+    found = _simulated(options, _chosen(options, inventory), job)
+    if options.out.lower().endswith(".parquet"):
+        found.to_parquet(options.out)
+    else:
+        found.save(options.out)
     print(found)
     if options.budget is not None:
         print(f"above {options.budget:,.0f}: {found.chance_above(options.budget):.1%} of draws")
+
+
+def _simulated(options: argparse.Namespace, chosen: Inventory, job: Job) -> Simulation:
+    """In one go, or in parts where they are kept or shared."""
+    from contextlib import nullcontext
+
+    from scupper import cluster
+    from scupper.simulating import simulate
+
+    draws, seed, bar = options.draws, options.seed, sys.stderr.isatty()
+    if options.folder is None and options.workers is None:
+        return simulate(chosen, job, draws, seed, progress=bar)
+    with nullcontext() if options.workers is None else cluster.local(options.workers) as client:
+        return cluster.simulate(
+            chosen, job, draws, seed, client=client, folder=options.folder, progress=bar
+        )
 
 
 def _survey_list(options: argparse.Namespace) -> None:

@@ -12,6 +12,7 @@ from scupper import _core, _report
 from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame, suffixed
+from scupper._parquet import write_tables
 from scupper._progress import Progress, told
 from scupper._stamp import stamp
 from scupper.errors import InputError, UnknownNameError
@@ -80,6 +81,26 @@ class Programme:
         for i, (name, unit) in enumerate(self._columns(units)):
             columns[name] = _core.from_si(table[:, i], unit)
         return frame(columns)
+
+    def to_parquet(self, path: str | os.PathLike[str], units: str | None = None) -> None:
+        """Writes the priced rows as Parquet, whole or not at all.
+
+        Parameters
+        ----------
+        path
+            Columns as `to_pandas` has them; the `stamp` stands in the metadata as ``scupper``.
+        units
+            As for `to_pandas`.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be written.
+        Error
+            Where pyarrow is not installed.
+        """
+        facts = {"kind": "programme", "currency": self.currency, **self.stamp}
+        write_tables(path, [self.to_pandas(units)], facts)
 
     def _columns(self, units: str | None) -> list[tuple[str, str]]:
         """Name and unit of every column."""

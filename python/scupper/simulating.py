@@ -11,7 +11,9 @@ from scupper import _core, _report
 from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame, suffixed
+from scupper._parquet import write_tables
 from scupper._progress import Progress, told
+from scupper._stamp import job_stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
 from scupper.programme import identities
@@ -21,6 +23,7 @@ if TYPE_CHECKING:
     import numpy as np
     import pandas as pd
 
+    from scupper._pieces import Records
     from scupper.job import Job
 
 _NAMES = [f"P{round(100 * level)}" for level in _core.kept_levels()]
@@ -34,6 +37,8 @@ class Simulation:
         self._core = core
         self._identity = identity
         self.job = job
+        #: What the files held that it was read from a part at a time; None without such files.
+        self.records: Records | None = None
 
     @property
     def currency(self) -> str:
@@ -169,6 +174,40 @@ class Simulation:
         """Writes the rows of the structures as CSV, whole or not at all."""
         write_whole(path, safe_cells(self.to_pandas()).to_csv(index=False))
 
+    def to_parquet(self, path: str | os.PathLike[str]) -> None:
+        """Writes the rows of the structures as Parquet, whole or not at all.
+
+        Parameters
+        ----------
+        path
+            Columns as `to_pandas` has them; the `stamp` stands in the metadata as ``scupper``.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be written.
+        Error
+            Where pyarrow is not installed.
+        """
+        write_tables(path, [self.to_pandas()], self._facts())
+
+    @property
+    def stamp(self) -> dict[str, Any]:
+        """What this rests on: version, date, hash of the job, and how it was drawn."""
+        return {
+            **job_stamp(self.job),
+            "seed": self._core.seed,
+            "draws": self._core.draws,
+            "replicates": self._core.replicates,
+        }
+
+    def _facts(self) -> dict[str, Any]:
+        return {"kind": "simulation", "currency": self.currency, **self.stamp}
+
+    def _number(self) -> int:
+        """How many structures are in the totals."""
+        return len(self._core.simulated())
+
     def joined(self, following: Simulation) -> Simulation:
         """This run and that over the next part of a list: bit for bit the run over both.
 
@@ -189,7 +228,7 @@ class Simulation:
         rows = self.total
         cost, hours = rows.loc["cost"], rows.loc["hours"]
         lines = [
-            ("simulated", f"{len(self._core.simulated()):,} structures, {self.draws:,} draws"),
+            ("simulated", f"{self._number():,} structures, {self.draws:,} draws"),
             ("estimate", f"{self.currency} {cost['estimate']:,.0f}"),
             ("P5–P95", f"{self.currency} {cost['P5']:,.0f}–{cost['P95']:,.0f}"),
             ("sure to 80 %", f"{self.currency} {cost['P80']:,.0f} (± {cost['P80_se']:,.0f})"),

@@ -14,4 +14,5 @@
 #include "scupper/json/rate_books.hpp"
 #include "scupper/json/section_library.hpp"
 #include "scupper/json/structure.hpp"
+#include "scupper/json/structure_columns.hpp"
 #include "scupper/json/structures.hpp"

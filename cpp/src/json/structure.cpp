@@ -102,7 +102,19 @@ struct Read {
     void operator()(const char* key, Below& value) const { word(key, value, below_name, 3); }
 };
 
-Json given_document(const std::vector<GivenValue>& given) {
+std::vector<std::string_view> known_keys(Structure& structure) {
+    std::vector<std::string_view> keys{"given"};
+    for_each_field(structure, [&](const char* key, auto&&...) { keys.emplace_back(key); });
+    return keys;
+}
+
+} // namespace
+
+Layout detail::measurable() {
+    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
+}
+
+Json detail::given_document(const std::vector<GivenValue>& given) {
     const Layout layout = detail::measurable();
     Json out = Json::object();
     for (const GivenValue& value : given) {
@@ -112,7 +124,7 @@ Json given_document(const std::vector<GivenValue>& given) {
     return out;
 }
 
-std::vector<GivenValue> read_given(const Json& object, const std::string& path) {
+std::vector<GivenValue> detail::read_given(const Json& object, const std::string& path) {
     const Layout layout = detail::measurable();
     const detail::ValueContext context{
         .layout = &layout, .currency = {}, .origin = {}, .basis = Basis::measured};
@@ -131,18 +143,6 @@ std::vector<GivenValue> read_given(const Json& object, const std::string& path) 
         given.push_back({std::move(s.key), s.value});
     }
     return given;
-}
-
-std::vector<std::string_view> known_keys(Structure& structure) {
-    std::vector<std::string_view> keys{"given"};
-    for_each_field(structure, [&](const char* key, auto&&...) { keys.emplace_back(key); });
-    return keys;
-}
-
-} // namespace
-
-Layout detail::measurable() {
-    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
 }
 
 Json detail::structure_document(const Structure& structure) {

@@ -19,6 +19,9 @@ using detail::Json;
 constexpr std::array<std::string_view, 2> document_keys{"scupper_structures", "structures"};
 
 void check_given(const std::vector<GivenValue>& given, const std::string& path) {
+    if (given.empty()) {
+        return;
+    }
     const Layout layout = detail::measurable();
     for (const GivenValue& value : given) {
         const std::string where = path + ".given." + value.key;
@@ -35,6 +38,15 @@ void check_given(const std::vector<GivenValue>& given, const std::string& path) 
 /// A record of a list, numbered by its place from 1 where it has no line.
 Structure read_one(const Json& doc, std::size_t place, const std::string& path) {
     Structure s = detail::read_structure_document(doc, path);
+    detail::check_listed(s, path);
+    s.number = s.number.empty() ? s.id : s.number;
+    s.line = s.line == 0 ? place : s.line;
+    return s;
+}
+
+} // namespace
+
+void detail::check_listed(const Structure& s, const std::string& path) {
     if (s.id.empty()) {
         throw InputError({"json.missing", path + ".id", "nothing", "the structure's number"});
     }
@@ -46,12 +58,7 @@ Structure read_one(const Json& doc, std::size_t place, const std::string& path) 
                           "two digits of a state, or nothing"});
     }
     check_given(s.given, path);
-    s.number = s.number.empty() ? s.id : s.number;
-    s.line = s.line == 0 ? place : s.line;
-    return s;
 }
-
-} // namespace
 
 inventory::Inventory read_structures(std::string_view text, std::string_view name) {
     const std::string path(name);
