@@ -16,6 +16,12 @@ void Drawing::take(const estimate::Resolved& resolved, const std::vector<char>& 
         }
     }
     drawn_.resize(inputs_.size() * block_draws);
+    places_.clear();
+    columns_.clear();
+    for (std::size_t k = 0; k < inputs_.size(); ++k) {
+        places_.push_back(inputs_[k].place);
+        columns_.push_back(drawn_.data() + k * block_draws);
+    }
 }
 
 void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
@@ -42,6 +48,21 @@ void Drawing::draw(std::size_t first, std::size_t count) {
     for (std::size_t k = 0; k < inputs_.size(); ++k) {
         draw_input(inputs_[k], first, {drawn_.data() + k * block_draws, count});
     }
+}
+
+bool Drawing::is_out_of_bounds(std::size_t count) const {
+    const auto& fields = resolved_->model.plan->inputs.fields();
+    for (std::size_t k = 0; k < inputs_.size(); ++k) {
+        const LayoutField& field = fields[inputs_[k].place];
+        bool inside = true;
+        for (std::size_t i = 0; i < count; ++i) {
+            inside &= columns_[k][i] >= field.least && columns_[k][i] <= field.greatest;
+        }
+        if (!inside) {
+            return true;
+        }
+    }
+    return false;
 }
 
 } // namespace scupper::simulate::detail

@@ -3,6 +3,7 @@
 
 #include "scupper/random.hpp"
 #include "shared_scores.hpp"
+#include "tape.hpp"
 
 #include <cstddef>
 #include <cstdint>
@@ -10,9 +11,6 @@
 #include <vector>
 
 namespace scupper::simulate::detail {
-
-/// Draws in a block: its columns stay in the processor's nearest memory.
-inline constexpr std::size_t block_draws = 128;
 
 /// Draws what is uncertain about a structure. Its memory is used again for the next.
 class Drawing {
@@ -24,13 +22,17 @@ class Drawing {
     void take(const estimate::Resolved& resolved, const std::vector<char>& moves);
     /// Draws all inputs for at most `block_draws` consecutive draws.
     void draw(std::size_t first, std::size_t count);
+    /// Places of the inputs that are drawn, and where the block's draws of each begin.
+    const std::vector<std::size_t>& places() const { return places_; }
+    const std::vector<const double*>& columns() const { return columns_; }
+    /// Whether a draw of the block lies outside of what the schema allows.
+    bool is_out_of_bounds(std::size_t count) const;
     /// Writes the inputs of a draw of the block over those of the structure.
     void put(std::size_t i, std::span<double> values) const {
         for (std::size_t k = 0; k < inputs_.size(); ++k) {
-            values[inputs_[k].place] = drawn_[k * block_draws + i];
+            values[inputs_[k].place] = columns_[k][i];
         }
     }
-    bool is_empty() const { return inputs_.empty(); }
 
   private:
     struct Input {
@@ -45,6 +47,8 @@ class Drawing {
     const SharedScores& shared_;
     const estimate::Resolved* resolved_ = nullptr;
     std::vector<Input> inputs_;
+    std::vector<std::size_t> places_;
+    std::vector<const double*> columns_;
     std::vector<double> drawn_; ///< input after input
 };
 

@@ -1,9 +1,9 @@
 #include "scupper/simulate/swings.hpp"
 
-#include "reach.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/random.hpp"
+#include "tape.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -56,7 +56,7 @@ class Mover {
   public:
     Mover(const estimate::Plan& plan, double level)
         : plan_(plan), level_(level), cost_(estimate::figure_place_of(plan, "cost.total")),
-          reach_(plan), workspace_(plan), sum_(plan.inputs.size()) {}
+          tape_(plan), workspace_(plan), sum_(plan.inputs.size()) {}
 
     void move(const Structure& structure) {
         resolve(structure, plan_, resolved_);
@@ -66,7 +66,7 @@ class Mover {
             return;
         }
         sum_.cost.add(cost);
-        const std::vector<char>& moves = reach_.of(resolved_, {cost_});
+        const std::vector<char>& moves = tape_.record(resolved_, {cost_});
         for (std::size_t i = 0; i < moves.size(); ++i) {
             const Uncertain& input = resolved_.uncertain[i];
             if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
@@ -94,7 +94,7 @@ class Mover {
     const estimate::Plan& plan_;
     double level_;
     std::size_t cost_;
-    detail::Reach reach_;
+    detail::Tape tape_;
     estimate::Workspace<double> workspace_;
     estimate::Resolved resolved_;
     Sum sum_;

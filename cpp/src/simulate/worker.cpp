@@ -26,7 +26,7 @@ estimate::Unpriced unpriced(const Structure& s, std::size_t index, std::string r
 
 Worker::Worker(const estimate::Plan& plan, const SimulationSettings& settings,
                const SharedScores& shared)
-    : plan_(plan), settings_(settings), places_(places_of(plan)), reach_(plan),
+    : plan_(plan), settings_(settings), places_(places_of(plan)), tape_(plan),
       drawing_(settings, shared), workspace_(plan), drawn_(settings.draws * figure_count),
       scratch_(settings.draws), estimated_(figure_count), totals_(settings.draws * figure_count) {}
 
@@ -63,17 +63,37 @@ Drawn Worker::simulate(const Structure& structure, std::size_t index) {
 }
 
 void Worker::draw_all() {
-    drawing_.take(resolved_, reach_.of(resolved_, places_));
-    values_ = resolved_.values;
+    drawing_.take(resolved_, tape_.record(resolved_, places_));
+    tape_.draw_over(drawing_.places(), drawing_.columns());
     for (std::size_t first = 0; first < settings_.draws; first += block_draws) {
         const std::size_t count = std::min(block_draws, settings_.draws - first);
         drawing_.draw(first, count);
+        if (drawing_.is_out_of_bounds(count)) {
+            price_block(first, count);
+        } else {
+            run_block(first, count);
+        }
+    }
+}
+
+void Worker::run_block(std::size_t first, std::size_t count) {
+    tape_.run(count);
+    for (std::size_t f = 0; f < figure_count; ++f) {
+        const Operand& figure = tape_.figure(f);
         for (std::size_t i = 0; i < count; ++i) {
-            drawing_.put(i, values_);
-            price_at(values_);
-            for (std::size_t f = 0; f < figure_count; ++f) {
-                drawn_[f * settings_.draws + first + i] = workspace_.figures.at(places_[f]);
-            }
+            drawn_[f * settings_.draws + first + i] = figure[i];
+        }
+    }
+}
+
+/// Draw by draw: the price itself refuses what no calculator takes.
+void Worker::price_block(std::size_t first, std::size_t count) {
+    values_ = resolved_.values;
+    for (std::size_t i = 0; i < count; ++i) {
+        drawing_.put(i, values_);
+        price_at(values_);
+        for (std::size_t f = 0; f < figure_count; ++f) {
+            drawn_[f * settings_.draws + first + i] = workspace_.figures.at(places_[f]);
         }
     }
 }

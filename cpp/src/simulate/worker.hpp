@@ -2,7 +2,7 @@
 // Draws and prices one structure after the other on one thread. Internal to the part.
 
 #include "drawing.hpp"
-#include "reach.hpp"
+#include "tape.hpp"
 
 #include <array>
 #include <optional>
@@ -30,6 +30,8 @@ class Worker {
   private:
     void price_at(const std::vector<double>& values);
     void draw_all();
+    void run_block(std::size_t first, std::size_t count);
+    void price_block(std::size_t first, std::size_t count);
     /// How many draws lack one of the figures: such a sum would be of nothing.
     std::size_t lost_draws() const;
     void summarize(std::size_t figure, StructureRange& range);
@@ -38,7 +40,7 @@ class Worker {
     const estimate::Plan& plan_;
     const SimulationSettings& settings_;
     std::vector<std::size_t> places_; ///< of the simulated figures
-    Reach reach_;
+    Tape tape_;
     Drawing drawing_;
     estimate::Resolved resolved_;
     estimate::Workspace<double> workspace_;
