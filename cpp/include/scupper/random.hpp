@@ -11,5 +11,6 @@
 #include "scupper/random/philox.hpp"
 #include "scupper/random/quantile_table.hpp"
 #include "scupper/random/sampling.hpp"
+#include "scupper/random/sobol.hpp"
 #include "scupper/random/special.hpp"
 #include "scupper/random/three_point.hpp"
