@@ -174,6 +174,12 @@ def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     _add_job(command)
     command.add_argument("--draws", type=int, metavar="N", default=10_000, help="at most")
     command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
+    command.add_argument(
+        "--sampling",
+        default="latin_hypercube",
+        metavar="KIND",
+        help="latin_hypercube, sobol, sobol_single or plain",
+    )
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
     command.add_argument("--out", metavar="RANGES.csv", required=True, help="a row a structure")
@@ -352,7 +358,9 @@ def _simulate(options: argparse.Namespace) -> None:
     job = _surveyed(options, inventory)
     chosen = _chosen(options, inventory)
     bar = sys.stderr.isatty()
-    found = simulate(chosen, job, options.draws, options.seed, progress=bar)
+    found = simulate(
+        chosen, job, options.draws, options.seed, sampling=options.sampling, progress=bar
+    )
     found.save(options.out)
     print(found)
     if options.budget is not None:
