@@ -181,6 +181,12 @@ def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     _add_job(command)
     command.add_argument("--draws", type=int, metavar="N", default=10_000, help="at most")
     command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
+    command.add_argument(
+        "--sampling",
+        default="latin_hypercube",
+        metavar="KIND",
+        help="latin_hypercube, sobol, sobol_single or plain",
+    )
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
     command.add_argument("--folder", metavar="DIR", help="keep finished parts; go on from there")
@@ -377,11 +383,19 @@ def _simulated(options: argparse.Namespace, chosen: Inventory, job: Job) -> Simu
     from scupper.simulating import simulate
 
     draws, seed, bar = options.draws, options.seed, sys.stderr.isatty()
+    sampling = options.sampling
     if options.folder is None and options.workers is None:
-        return simulate(chosen, job, draws, seed, progress=bar)
+        return simulate(chosen, job, draws, seed, sampling=sampling, progress=bar)
     with nullcontext() if options.workers is None else cluster.local(options.workers) as client:
         return cluster.simulate(
-            chosen, job, draws, seed, client=client, folder=options.folder, progress=bar
+            chosen,
+            job,
+            draws,
+            seed,
+            sampling=sampling,
+            client=client,
+            folder=options.folder,
+            progress=bar,
         )
 
 

@@ -129,6 +129,25 @@ class Simulation:
         """
         return self._shown(self._total(figure).quantile(level), figure)[0]
 
+    def interval(
+        self, level: float, figure: str = "cost", confidence: float = 0.95
+    ) -> tuple[float, float]:
+        """Between which limits `quantile` would lie with any number of draws.
+
+        Parameters
+        ----------
+        level
+            Probability of the quantile, 0 to 1.
+        figure
+            As for `quantile`.
+        confidence
+            That the limits hold it; they rest on what the replicates differ by.
+        """
+        total = self._total(figure)
+        found = total.quantile(level)
+        middle, half = self._shown((found[0], total.half_width(found, confidence)), figure)
+        return middle - half, middle + half
+
     def chance_above(self, limit: float, figure: str = "cost") -> float:
         """The chance that the total exceeds a limit: a budget, the hours of a season.
 
@@ -286,7 +305,9 @@ def simulate(
         The same seed gives the same draws.
     sampling
         ``"latin_hypercube"``: n draws hit each of n equally probable parts of every input once;
-        or ``"plain"``.
+        ``"plain"``; ``"sobol"``: scrambled Sobol' points for what structures share, parts for what
+        is each one's own, and a power of two draws in each replicate; ``"sobol_single"``: such
+        points for everything, of one structure.
     replicates
         Independent samples that the draws are made of: standard errors rest on what they differ
         by. None for the most of at most ten that divide the draws.
@@ -306,7 +327,8 @@ def simulate(
     Raises
     ------
     InputError
-        Where draws are no whole multiple of replicates, or the job cannot be made ready.
+        Where draws are no whole multiple of replicates, replicates of Sobol' points are no power of
+        two (the error names draws that will do), or the job cannot be made ready.
     Interrupted
         Where `progress` returns False.
     """

@@ -18,13 +18,20 @@ bool agree(double here, double there, double tolerance) {
     return std::abs(here - there) <= tolerance * std::max(std::abs(here), std::abs(there));
 }
 
+bool agree(const Listed* here, const Listed* there) {
+    return here == there ||
+           (here != nullptr && there != nullptr && here->values() == there->values() &&
+            here->weights() == there->weights());
+}
+
 bool agree(const Uncertain& here, const Uncertain& there) {
     const ThreePoint& a = here.guess;
     const ThreePoint& b = there.guess;
     const bool numbers =
         agree(a.low, b.low, 0.0) && agree(a.likely, b.likely, 0.0) && agree(a.high, b.high, 0.0);
     const bool spread = !is_certain(here) && std::isfinite(a.likely);
-    return numbers && (!spread || (a.family == b.family && a.meaning == b.meaning));
+    return numbers && agree(a.listed, b.listed) &&
+           (!spread || (a.family == b.family && a.meaning == b.meaning));
 }
 
 struct NamedInput {

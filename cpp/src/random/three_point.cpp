@@ -135,6 +135,9 @@ Parameters parameters_of(const ThreePoint& point) {
     if (point.family == Family::fixed || point.low == point.high) {
         return {Family::fixed, point.likely, point.likely, 0.5};
     }
+    if (point.listed != nullptr) {
+        return {point.family, point.low, point.high, 0.5, point.listed};
+    }
     return has_limits(point.family) ? limited(point) : unlimited(point);
 }
 
@@ -142,6 +145,9 @@ Parameters parameters_of(const ThreePoint& point) {
 
 double ThreePoint::mean() const {
     const Parameters p = detail::parameters_of(*this);
+    if (p.listed != nullptr) {
+        return p.listed->mean();
+    }
     if (has_limits(p.family)) {
         return std::lerp(p.a, p.b, unit_mean(p));
     }
@@ -151,6 +157,9 @@ double ThreePoint::mean() const {
 double ThreePoint::sd() const {
     const Parameters p = detail::parameters_of(*this);
     switch (p.family) {
+    case Family::discrete:
+    case Family::empirical:
+        return p.listed->sd();
     case Family::fixed:
         return 0.0;
     case Family::normal:
@@ -170,6 +179,9 @@ double ThreePoint::quantile(double u) const {
 double ThreePoint::cdf(double x) const {
     const Parameters p = detail::parameters_of(*this);
     switch (p.family) {
+    case Family::discrete:
+    case Family::empirical:
+        return p.listed->cdf(x);
     case Family::fixed:
         return x < p.a ? 0.0 : 1.0;
     case Family::normal:
@@ -186,6 +198,9 @@ ThreePoint ThreePoint::limits() const {
     switch (p.family) {
     case Family::fixed:
         return {likely, likely, likely, family, Meaning::limits};
+    case Family::discrete:
+    case Family::empirical:
+        return *this;
     case Family::normal:
         return {p.a - kZ999 * p.b, p.a, p.a + kZ999 * p.b, family, Meaning::limits};
     case Family::lognormal:

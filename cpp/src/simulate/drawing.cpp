@@ -1,5 +1,8 @@
 #include "drawing.hpp"
 
+#include "correlated.hpp"
+
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -22,13 +25,57 @@ void Drawing::take(const estimate::Resolved& resolved, const std::vector<char>& 
         places_.push_back(inputs_[k].place);
         columns_.push_back(drawn_.data() + k * block_draws);
     }
+    choose_dimensions();
+    for (Input& input : inputs_) {
+        draw_together(input);
+    }
+}
+
+void Drawing::choose_dimensions() {
+    own_dimensions_.assign(resolved_->uncertain.size(), no_dimension);
+    if (settings_.sampling != Sampling::sobol_single) {
+        return;
+    }
+    std::size_t next = shared_.next_dimension();
+    for (const Input& input : inputs_) {
+        if (input.own_weight > 0.0) {
+            own_dimensions_[input.place] = next++;
+        }
+    }
+}
+
+void Drawing::draw_together(Input& input) {
+    const estimate::Plan& plan = *resolved_->model.plan;
+    const estimate::CorrelatedInput* together = correlated_at(plan, input.place);
+    if (together == nullptr || input.own_weight <= 0.0) {
+        return;
+    }
+    std::vector<double> uniforms(settings_.draws);
+    input.own_scores.assign(settings_.draws, 0.0);
+    for (const estimate::ScoreTerm& term : together->terms) {
+        fill_uniforms(settings_, resolved_->stream, plan.hashes[term.place], 0, uniforms,
+                      own_dimensions_[term.place]);
+        add_scores(term.weight, uniforms, input.own_scores);
+    }
+    if (settings_.sampling == Sampling::latin_hypercube || settings_.sampling == Sampling::sobol) {
+        stratify(settings_, resolved_->stream, plan.hashes[input.place], input.own_scores);
+    }
+}
+
+/// Uniforms of the own part; its scores where inputs vary together.
+void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> out) const {
+    if (!input.own_scores.empty()) {
+        std::copy_n(input.own_scores.begin() + static_cast<std::ptrdiff_t>(first), out.size(),
+                    out.begin());
+        std::transform(out.begin(), out.end(), out.begin(), normal_cdf);
+    } else if (input.own_weight > 0.0) {
+        fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place],
+                      first, out, own_dimensions_[input.place]);
+    }
 }
 
 void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
-    const std::uint64_t hash = resolved_->model.plan->hashes[input.place];
-    if (input.own_weight > 0.0) {
-        fill_uniforms(settings_, resolved_->stream, hash, first, out);
-    }
+    fill_own(input, first, out);
     if (input.shared_weight > 0.0) {
         std::array<double, block_draws> common;
         const std::span<double> shared(common.data(), out.size());

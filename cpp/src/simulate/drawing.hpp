@@ -40,7 +40,13 @@ class Drawing {
         FastQuantile quantile;
         double shared_weight; ///< of the scores; squares of both weights add up to one
         double own_weight;
+        std::vector<double> own_scores{}; ///< of all draws, where it varies together with others
     };
+    /// A dimension of Sobol' points for the own part of each input, where there is one structure.
+    void choose_dimensions();
+    /// Draws the own parts of inputs that vary together, which takes whole replicates.
+    void draw_together(Input& input);
+    void fill_own(const Input& input, std::size_t first, std::span<double> out) const;
     void draw_input(const Input& input, std::size_t first, std::span<double> out);
 
     const SimulationSettings& settings_;
@@ -49,7 +55,8 @@ class Drawing {
     std::vector<Input> inputs_;
     std::vector<std::size_t> places_;
     std::vector<const double*> columns_;
-    std::vector<double> drawn_; ///< input after input
+    std::vector<double> drawn_;               ///< input after input
+    std::vector<std::size_t> own_dimensions_; ///< by place
 };
 
 } // namespace scupper::simulate::detail

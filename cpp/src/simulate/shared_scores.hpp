@@ -17,19 +17,29 @@ inline std::uint64_t replicate_seed(std::uint64_t seed, std::size_t replicate) {
     return replicate == 0 ? seed : combine(seed, replicate);
 }
 
-/// Writes the uniforms of consecutive draws of one input in one stream.
+/// Of an input that no Sobol' points are at hand for.
+inline constexpr std::size_t no_dimension = static_cast<std::size_t>(-1);
+
+/// Whether what structures share is drawn by Sobol' points.
+constexpr bool is_sobol(Sampling sampling) {
+    return sampling == Sampling::sobol || sampling == Sampling::sobol_single;
+}
+
+/// Writes the uniforms of consecutive draws of one input in one stream: Sobol' points of a
+/// dimension, or without one what a Sampler gives.
 void fill_uniforms(const SimulationSettings& settings, std::uint64_t stream, std::uint64_t input,
-                   std::size_t first, std::span<double> out);
+                   std::size_t first, std::span<double> out, std::size_t dimension = no_dimension);
 
 /// The normal scores of what structures share, by input: found once for a run, by whichever thread
 /// asks first, and kept as long as they take little memory.
 class SharedScores {
   public:
-    SharedScores(const estimate::Plan& plan, const SimulationSettings& settings)
-        : plan_(plan), settings_(settings), columns_(plan.hashes.size()) {}
+    SharedScores(const estimate::Plan& plan, const SimulationSettings& settings);
 
     /// Writes the scores of consecutive draws.
     void fill(std::size_t place, std::size_t first, std::span<double> out) const;
+    /// The first dimension that no shared part takes.
+    std::size_t next_dimension() const { return next_dimension_; }
 
   private:
     struct Column {
@@ -37,10 +47,13 @@ class SharedScores {
         std::vector<double> scores;
     };
     void draw(std::size_t place, std::size_t first, std::span<double> out) const;
+    void draw_together(const estimate::CorrelatedInput& input, std::span<double> out) const;
 
     const estimate::Plan& plan_;
     SimulationSettings settings_;
     mutable std::deque<Column> columns_;
+    std::vector<std::size_t> dimensions_; ///< by place; no_dimension where it has none
+    std::size_t next_dimension_ = 0;
 };
 
 } // namespace scupper::simulate::detail

@@ -4,6 +4,7 @@
 #include "worker.hpp"
 
 #include <algorithm>
+#include <bit>
 #include <mutex>
 #include <string>
 #include <utility>
@@ -24,6 +25,25 @@ void check(const SimulationSettings& settings) {
         throw InputError(
             {"simulate.draws", "draws", std::to_string(settings.draws),
              "a whole multiple of " + std::to_string(settings.replicates) + " replicates"});
+    }
+}
+
+/// Sobol' points come in powers of two; one structure alone is one structure.
+void check_sobol(const SimulationSettings& settings, std::size_t structures) {
+    const std::size_t size = settings.draws / settings.replicates;
+    if (detail::is_sobol(settings.sampling) && !std::has_single_bit(size)) {
+        const std::size_t below = std::bit_floor(size) * settings.replicates;
+        throw InputError({"simulate.draws", "draws",
+                          std::to_string(settings.draws) + ", " + std::to_string(size) +
+                              " in each of " + std::to_string(settings.replicates) +
+                              " replicates of Sobol' points",
+                          std::to_string(below) + " or " + std::to_string(2 * below) +
+                              ": a power of two in each replicate"});
+    }
+    if (settings.sampling == Sampling::sobol_single && structures > 1) {
+        throw InputError({"simulate.sampling", "sampling",
+                          "sobol_single with " + std::to_string(structures) + " structures",
+                          "one structure, or sobol"});
     }
 }
 
@@ -94,6 +114,7 @@ Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads, const estimate::RunProgress& progress) {
     check(settings);
+    check_sobol(settings, structures.size());
     Simulation result;
     result.settings = settings;
     result.structures = structures.size();
@@ -138,7 +159,7 @@ Sampling sampling_of(std::string_view word) {
     const auto* found = std::find(sampling_names.begin(), sampling_names.end(), word);
     if (found == sampling_names.end()) {
         throw UnknownNameError({"simulate.sampling", "sampling", "\"" + std::string(word) + "\"",
-                                "plain or latin_hypercube"});
+                                "plain, latin_hypercube, sobol or sobol_single"});
     }
     return static_cast<Sampling>(found - sampling_names.begin());
 }

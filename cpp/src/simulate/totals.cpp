@@ -71,6 +71,19 @@ Estimated DrawnTotal::chance_above(double limit) const {
     return over_replicates([limit](std::span<const double> x) { return share_above(x, limit); });
 }
 
+double DrawnTotal::half_width(const Estimated& found, double confidence) const {
+    if (!(confidence >= 0.0 && confidence < 1.0)) {
+        throw InputError({"simulate.confidence", "confidence", std::to_string(confidence),
+                          "at least 0 and below 1"});
+    }
+    if (replicates_ < 2) {
+        return std::numeric_limits<double>::quiet_NaN();
+    }
+    constexpr std::size_t most_freedom = 339;
+    const std::size_t freedom = std::min(replicates_ - 1, most_freedom);
+    return student_quantile(confidence, static_cast<double>(freedom)) * found.standard_error;
+}
+
 Estimated DrawnTotal::contingency(double level) const {
     Estimated result = quantile(level);
     result.value -= estimated_;

@@ -43,7 +43,7 @@ bool same_bits(const Simulation& a, const Simulation& b) {
     return true;
 }
 
-const Sampling samplings[] = {Sampling::plain, Sampling::latin_hypercube};
+const Sampling samplings[] = {Sampling::plain, Sampling::latin_hypercube, Sampling::sobol};
 
 } // namespace
 
@@ -51,7 +51,7 @@ TEST_CASE("a simulation is the same to the bit for any threads and any partition
     const std::vector<Structure> list = several(9);
     for (const Sampling sampling : samplings) {
         const SimulationSettings settings{
-            .seed = 7, .draws = 200, .replicates = 4, .sampling = sampling};
+            .seed = 7, .draws = 256, .replicates = 4, .sampling = sampling};
         const Simulation one = simulate::simulate(list, demo_plan(), settings, 1);
         CHECK(one.simulated.size() == 9);
         CHECK(one.unpriced.size() == 1);
@@ -111,7 +111,7 @@ TEST_CASE("without ranges every draw is the estimate, to the bit") {
             }
         }
     }
-    const SimulationSettings settings{.draws = 30, .replicates = 3};
+    const SimulationSettings settings{.draws = 32, .replicates = 4, .sampling = Sampling::sobol};
     const Simulation result = simulate::simulate(known, plan, settings);
     const auto programme = estimate::estimate_all(known, plan);
     REQUIRE(result.simulated.size() == 4);
@@ -176,9 +176,39 @@ TEST_CASE("a stop rule draws no more replicates than it takes") {
     CHECK_THROWS_AS(until(std::nan("")), InputError);
 }
 
+TEST_CASE("Sobol' points of one structure know its price better than plain draws") {
+    const std::vector<Structure> one{overpass()};
+    const auto error = [&](Sampling sampling) {
+        const SimulationSettings settings{.draws = 8192, .replicates = 16, .sampling = sampling};
+        return simulate::DrawnTotal(simulate::simulate(one, demo_plan(), settings), 0)
+            .mean()
+            .standard_error;
+    };
+    const double plain = error(Sampling::plain);
+    CHECK(error(Sampling::sobol_single) < 0.25 * plain);
+    CHECK(error(Sampling::sobol) < 0.25 * plain);
+}
+
+TEST_CASE("Sobol' points come in powers of two, and alone means one structure") {
+    const std::vector<Structure> list = several(2);
+    const auto run = [&](const SimulationSettings& settings) {
+        return simulate::simulate(list, demo_plan(), settings, 1);
+    };
+    try {
+        run({.draws = 10000, .replicates = 10, .sampling = Sampling::sobol});
+        FAIL("1000 draws in a replicate");
+    } catch (const InputError& e) {
+        CHECK(std::string(e.what()).find("5120 or 10240") != std::string::npos);
+    }
+    CHECK_THROWS_AS(run({.draws = 64, .replicates = 1, .sampling = Sampling::sobol_single}),
+                    InputError);
+}
+
 TEST_CASE("kinds of sampling go by their words") {
     CHECK(simulate::sampling_of("plain") == Sampling::plain);
     CHECK(simulate::sampling_of("latin_hypercube") == Sampling::latin_hypercube);
+    CHECK(simulate::sampling_of("sobol") == Sampling::sobol);
+    CHECK(simulate::sampling_of("sobol_single") == Sampling::sobol_single);
     CHECK_THROWS_AS(simulate::sampling_of("hypercube"), UnknownNameError);
 }
 

@@ -131,4 +131,17 @@ double beta_cdf(double x, double alpha, double beta);
 /// Verified by: tests/cpp/random/test_special.cpp
 double beta_quantile(double u, double alpha, double beta);
 
+/// How many standard errors reach to either side of an estimate from few values.
+///
+/// Formula: t = sqrt(v x / (1 - x)), x the beta quantile of the confidence with shapes 1/2 and v/2
+/// @param confidence [-] probability of the interval, at least 0 and below 1
+/// @param freedom [-] v, degrees of freedom, 1 to 339
+/// @return [-] t with P(|T| <= t) = confidence, T a Student variable
+/// Range: confidence up to 1 - 1e-12.
+/// Errors: those of `beta_quantile`.
+/// Source: NIST/SEMATECH e-Handbook of Statistical Methods 1.3.6.7.2 (table); NIST DLMF 8.17 for
+///         the relation of both distributions
+/// Verified by: tests/cpp/random/test_special.cpp
+double student_quantile(double confidence, double freedom);
+
 } // namespace scupper
