@@ -8,14 +8,31 @@
 
 namespace scupper::simulate::detail {
 
+namespace {
+
+bool is_same(const ThreePoint& a, const ThreePoint& b) {
+    return a.low == b.low && a.likely == b.likely && a.high == b.high && a.family == b.family &&
+           a.meaning == b.meaning;
+}
+
+} // namespace
+
 void Drawing::take(const estimate::Resolved& resolved, const std::vector<char>& moves) {
     resolved_ = &resolved;
     inputs_.clear();
+    own_values_.clear();
     for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
         const Uncertain& input = resolved.uncertain[i];
         if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
-            inputs_.push_back({i, FastQuantile(input.guess), std::sqrt(input.shared_share),
-                               std::sqrt(1.0 - input.shared_share)});
+            Input drawn{i,
+                        values_of(i),
+                        {},
+                        std::sqrt(input.shared_share),
+                        std::sqrt(1.0 - input.shared_share)};
+            if (drawn.values == nullptr) {
+                drawn.quantile.emplace(input.guess);
+            }
+            inputs_.push_back(drawn);
         }
     }
     drawn_.resize(inputs_.size() * block_draws);
@@ -76,18 +93,42 @@ void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> 
 
 void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
     fill_own(input, first, out);
-    if (input.shared_weight > 0.0) {
-        std::array<double, block_draws> common;
-        const std::span<double> shared(common.data(), out.size());
-        shared_.fill(input.place, first, shared);
-        for (std::size_t i = 0; i < out.size(); ++i) {
-            const double own =
-                input.own_weight > 0.0 ? input.own_weight * normal_quantile(out[i]) : 0.0;
-            out[i] = normal_cdf(input.shared_weight * shared[i] + own);
+/// A table serves all structures whose input is as the job has it.
+const ValueOfScore* Drawing::values_of(std::size_t place) {
+    const ThreePoint& guess = resolved_->uncertain[place].guess;
+    if (guess.family != Family::pert) {
+        return nullptr;
+    }
+    if (is_same(guess, resolved_->model.plan->base[place].guess)) {
+        return &shared_.values_of(place);
+    }
+    return &own_values_.emplace_back(guess);
+}
+
+/// Normal scores: what structures share and each one's own, put together.
+void Drawing::draw_scores(const Input& input, std::size_t first, std::span<double> out) const {
+    if (input.own_weight > 0.0) {
+        const ScoreOfUniform& score = ScoreOfUniform::instance();
+        fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place],
+                      first, out);
+        for (double& x : out) {
+            x = input.own_weight * score(x);
         }
     }
+    if (input.shared_weight > 0.0) {
+        std::array<double, block_draws> common;
+        shared_.fill(input.place, first, {common.data(), out.size()});
+        for (std::size_t i = 0; i < out.size(); ++i) {
+            const double own = input.own_weight > 0.0 ? out[i] : 0.0;
+            out[i] = own + input.shared_weight * common[i];
+        }
+    }
+}
+
+void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) const {
+    draw_scores(input, first, out);
     for (double& x : out) {
-        x = input.quantile(x);
+        x = input.values != nullptr ? (*input.values)(x) : (*input.quantile)(normal_cdf(x));
     }
 }
 

@@ -7,6 +7,8 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <deque>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -37,7 +39,8 @@ class Drawing {
   private:
     struct Input {
         std::size_t place;
-        FastQuantile quantile;
+        const ValueOfScore* values;           ///< of a PERT, else none
+        std::optional<FastQuantile> quantile; ///< of any other family
         double shared_weight; ///< of the scores; squares of both weights add up to one
         double own_weight;
         std::vector<double> own_scores{}; ///< of all draws, where it varies together with others
@@ -48,11 +51,15 @@ class Drawing {
     void draw_together(Input& input);
     void fill_own(const Input& input, std::size_t first, std::span<double> out) const;
     void draw_input(const Input& input, std::size_t first, std::span<double> out);
+    const ValueOfScore* values_of(std::size_t place);
+    void draw_scores(const Input& input, std::size_t first, std::span<double> out) const;
+    void draw_input(const Input& input, std::size_t first, std::span<double> out) const;
 
     const SimulationSettings& settings_;
     const SharedScores& shared_;
     const estimate::Resolved* resolved_ = nullptr;
     std::vector<Input> inputs_;
+    std::deque<ValueOfScore> own_values_; ///< of inputs that are this structure's own
     std::vector<std::size_t> places_;
     std::vector<const double*> columns_;
     std::vector<double> drawn_;               ///< input after input

@@ -92,4 +92,10 @@ void SharedScores::fill(std::size_t place, std::size_t first, std::span<double> 
                 out.begin());
 }
 
+const ValueOfScore& SharedScores::values_of(std::size_t place) const {
+    Column& column = columns_[place];
+    std::call_once(column.values_once, [&] { column.values.emplace(plan_.base[place].guess); });
+    return *column.values;
+}
+
 } // namespace scupper::simulate::detail

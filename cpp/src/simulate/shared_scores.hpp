@@ -1,12 +1,14 @@
 #pragma once
 // Uniforms and normal scores of the draws of a run. Internal to the part.
 
+#include "score_table.hpp"
 #include "scupper/random.hpp"
 #include "scupper/simulate/simulation.hpp"
 
 #include <cstddef>
 #include <deque>
 #include <mutex>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -30,8 +32,8 @@ constexpr bool is_sobol(Sampling sampling) {
 void fill_uniforms(const SimulationSettings& settings, std::uint64_t stream, std::uint64_t input,
                    std::size_t first, std::span<double> out, std::size_t dimension = no_dimension);
 
-/// The normal scores of what structures share, by input: found once for a run, by whichever thread
-/// asks first, and kept as long as they take little memory.
+/// What structures share of each input, found once for a run by whichever thread asks first: normal
+/// scores of the draws, kept as long as they take little memory, and values by score.
 class SharedScores {
   public:
     SharedScores(const estimate::Plan& plan, const SimulationSettings& settings);
@@ -41,10 +43,15 @@ class SharedScores {
     /// The first dimension that no shared part takes.
     std::size_t next_dimension() const { return next_dimension_; }
 
+    /// The values of a PERT input by its scores, as the job has it.
+    const ValueOfScore& values_of(std::size_t place) const;
+
   private:
     struct Column {
         std::once_flag once;
         std::vector<double> scores;
+        std::once_flag values_once;
+        std::optional<ValueOfScore> values;
     };
     void draw(std::size_t place, std::size_t first, std::span<double> out) const;
     void draw_together(const estimate::CorrelatedInput& input, std::span<double> out) const;

@@ -1,5 +1,6 @@
 #include "catch.hpp"
 #include "estimate/structures.hpp"
+#include "score_table.hpp"
 #include "tape.hpp"
 
 #include <cmath>
@@ -95,4 +96,36 @@ TEST_CASE("only what moves a figure is needed") {
     const auto& moves = tape.record(resolved, {place});
     CHECK(moves[*plan->inputs.find("water.temperature")]);
     CHECK_FALSE(moves[*plan->inputs.find("price.water")]);
+}
+
+TEST_CASE("tables of scores and values stay within their bounds and rise") {
+    const auto& score = simulate::detail::ScoreOfUniform::instance();
+    double largest = 0.0;
+    double before = -9.0;
+    for (int i = 1; i < 20000; ++i) {
+        const double u = i * 5e-5;
+        largest = std::max(largest, std::fabs(score(u) - normal_quantile(u)));
+        CHECK(score(u) > before);
+        before = score(u);
+    }
+    CHECK(largest < 2e-6);
+    CHECK(score(1e-9) == normal_quantile(1e-9));
+    CHECK(score(0.5) == 0.0);
+    for (const double likely : {2.0, 2.1, 3.0, 5.9, 6.0}) {
+        const ThreePoint guess{2.0, likely, 6.0};
+        const simulate::detail::ValueOfScore value(guess);
+        double last = 2.0;
+        double farthest = 0.0;
+        for (int i = -900; i <= 900; ++i) {
+            const double z = 0.01 * i;
+            CHECK(value(z) >= last);
+            last = value(z);
+            if (std::fabs(z) < 7.0) { // beyond, a uniform near 1 has too few digits to compare
+                farthest = std::max(farthest, std::fabs(last - guess.quantile(normal_cdf(z))));
+            }
+        }
+        CAPTURE(likely);
+        CHECK(farthest < 1e-5 * 4.0);
+        CHECK(last <= 6.0);
+    }
 }
