@@ -111,7 +111,7 @@ class RunFolder:
         if not path.exists():
             return None
         try:
-            with np.load(path, allow_pickle=False) as file:
+            with path.open("rb") as raw, np.load(raw, allow_pickle=False) as file:
                 head = json.loads(file["head"].tobytes())
                 state = tuple(_value(item, file) for item in head["state"])
         except (OSError, EOFError, KeyError, ValueError, zipfile.BadZipFile):

@@ -129,7 +129,7 @@ def test_the_folder_of_another_run_is_refused(
     for more, differs in (({"seed": 4}, "seed"), ({"draws": 50}, "draws"), ({"rows": 5}, "rows")):
         with pytest.raises(sc.InputError, match=differs):
             run(county, job, folder=folder, **more)
-    with pytest.raises(sc.InputError, match=r"nozzle\.bore"):
+    with pytest.raises(sc.InputError, match=r"nozzle\[hand_line\]\.bore"):
         run(county, job.replace({"nozzle.bore": "1 in"}), folder=folder)
     with pytest.raises(sc.InputError, match="other records"):
         run(list(county)[1:], job, folder=folder)

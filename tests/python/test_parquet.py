@@ -68,7 +68,7 @@ def test_files_of_other_programs_are_read(samples: Path, tmp_path: Path) -> None
     county = sc.read_inventory(sc.demo_records())
     county.to_pandas().to_parquet(tmp_path / "table.parquet")
     table = sc.read_inventory(tmp_path / "table.parquet")
-    assert list(table.to_pandas()["length_m"]) == list(county.to_pandas()["length_m"])
+    assert table.to_pandas()["length_m"].equals(county.to_pandas()["length_m"])
 
     source = samples / "dc_2019_part.txt"
     text = pd.read_csv(source, dtype=str, keep_default_na=False, quotechar="'")
@@ -94,7 +94,7 @@ def test_what_is_no_inventory_is_refused_by_name(county: sc.Inventory, tmp_path:
     with pytest.raises(sc.InputError, match="cannot be"):
         sc.read_inventory(path)
     pq.write_table(pa.table({"bridge": ["A"]}), path)
-    with pytest.raises(sc.Error, match="structure_id"):
+    with pytest.raises(sc.Error, match="bridge"):
         sc.read_inventory(path)
     with pytest.raises(sc.FileError, match="nowhere"):
         county.to_parquet(tmp_path / "nowhere" / "records.parquet")

@@ -1,6 +1,7 @@
 #include "scupper/json/structure.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/estimate.hpp"
 #include "scupper/unit.hpp"
 #include "structure_document.hpp"
 #include "structure_fields.hpp"
@@ -118,8 +119,9 @@ Json detail::given_document(const std::vector<GivenValue>& given) {
     const Layout layout = detail::measurable();
     Json out = Json::object();
     for (const GivenValue& value : given) {
-        const LayoutField& field = layout.fields()[layout.at(value.key, "structure.given")];
-        out[value.key] = detail::write_setting({value.key, value.value, nullptr}, field, {});
+        const std::string key = estimate::full_key(value.key);
+        const LayoutField& field = layout.fields()[layout.at(key, "structure.given")];
+        out[key] = detail::write_setting({key, value.value, nullptr}, field, {});
     }
     return out;
 }

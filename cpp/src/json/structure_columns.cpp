@@ -32,6 +32,29 @@ std::string column_name(const detail::TableField& field) {
     return detail::table_name(field.key) + unit;
 }
 
+/// What was measured, in its order and by the names it was given: a list of [name, document].
+std::string given_list(const std::vector<GivenValue>& values) {
+    detail::Json list = detail::Json::array();
+    for (const GivenValue& value : values) {
+        list.push_back(detail::Json::array({value.key, detail::given_document({value})}));
+    }
+    return list.dump();
+}
+
+std::vector<GivenValue> read_given_list(const std::string& text) {
+    std::vector<GivenValue> values;
+    for (const detail::Json& pair : detail::parse(text, given_name)) {
+        const bool is_pair = pair.is_array() && pair.size() == 2 && pair[0].is_string();
+        auto one = is_pair ? detail::read_given(pair[1], given_name) : std::vector<GivenValue>{};
+        if (one.size() != 1) {
+            throw InputError({"structures.cell", given_name, pair.dump(), "[name, {key: value}]"});
+        }
+        one.front().key = pair[0].get<std::string>();
+        values.push_back(std::move(one.front()));
+    }
+    return values;
+}
+
 /// Puts the fields of a record behind those before it.
 class Put {
   public:
@@ -55,7 +78,7 @@ class Put {
     void operator()(const char*, Below value) { put<Texts>(std::string(below_name(value))); }
 
     void given(const std::vector<GivenValue>& values) {
-        put<Texts>(values.empty() ? std::string{} : detail::given_document(values).dump());
+        put<Texts>(values.empty() ? std::string{} : given_list(values));
     }
 
   private:
@@ -201,7 +224,7 @@ class Take {
     void given(std::vector<GivenValue>& values) {
         const auto* found = next<Texts>();
         if (found != nullptr && !found->empty()) {
-            values = detail::read_given(detail::parse(*found, given_name), given_name);
+            values = read_given_list(*found);
         }
     }
 

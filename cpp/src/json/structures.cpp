@@ -1,6 +1,7 @@
 #include "scupper/json/structures.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/estimate.hpp"
 #include "structure_document.hpp"
 #include "structure_list.hpp"
 
@@ -25,7 +26,7 @@ void check_given(const std::vector<GivenValue>& given, const std::string& path) 
     const Layout layout = detail::measurable();
     for (const GivenValue& value : given) {
         const std::string where = path + ".given." + value.key;
-        const LayoutField& field = layout.fields()[layout.at(value.key, where)];
+        const LayoutField& field = layout.fields()[layout.at(estimate::full_key(value.key), where)];
         const ThreePoint& guess = value.value.guess;
         if (!(guess.low >= field.least && guess.high <= field.greatest)) {
             throw InputError({"structures.bounds", where, detail::digits(guess.likely),

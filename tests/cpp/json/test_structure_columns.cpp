@@ -43,6 +43,7 @@ TEST_CASE("real records come back from columns to the bit") {
         const auto columns = json::structure_columns(inv.structures);
         const auto again = json::structures_of(columns);
         CHECK(json::write_structures(again) == json::write_structures(inv.structures));
+        CHECK(again[1].given[0].key == "drain_count");
     }
 }
 
@@ -79,8 +80,10 @@ TEST_CASE("columns that hold no records are refused by name") {
     CHECK(refused(bad).starts_with("row 1.id"));
     bad = good;
     std::get<std::vector<std::string>>(column(bad, "given").values)[0] =
-        R"({"deck.length": "-5 m"})";
-    CHECK(refused(bad) != "accepted");
+        R"([["deck.length", {"deck.length": "-5 m"}]])";
+    CHECK(refused(bad) == "row 1.given.deck.length: -5");
+    std::get<std::vector<std::string>>(column(bad, "given").values)[0] = R"({"deck.length": 5})";
+    CHECK(refused(bad) == "given: 5");
     bad.push_back(good[0]);
     CHECK(refused(bad).ends_with("a second column"));
     CHECK(refused({}) == "structure_id: no column");
