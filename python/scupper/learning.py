@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import os
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from datetime import date
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
@@ -203,11 +203,11 @@ def _cell(value: Any) -> str:
     return str(value).strip()
 
 
-def _range_text(row: dict[str, Any], when: str) -> str:
+def _range_text(row: Mapping[Any, Any], when: str) -> str:
     return " – ".join(f"{row[f'{when}_{what}']:,.4g}" for what in _RANGE)
 
 
-def _strip(axes: Axes, row: dict[str, Any]) -> None:
+def _strip(axes: Axes, row: Mapping[Any, Any]) -> None:
     """The old range above, the new one below it, on an axis of its own."""
     from scupper._charts import ACCENT
 
