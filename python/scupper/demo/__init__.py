@@ -22,6 +22,18 @@ def demo_records() -> Path:
     return _HERE / "tamarack_county.txt"
 
 
+def demo_bids() -> Path:
+    """Forms of bid of the invented county: five invented bidders, the engineer's estimate
+    (``engineer.csv``) and the ranges of the quantities (``quantity_ranges.csv``).
+
+    Returns
+    -------
+    pathlib.Path
+        The folder that holds them.
+    """
+    return _HERE / "bids"
+
+
 def write_demo(folder: str | os.PathLike[str]) -> list[Path]:
     """Writes the invented county's records and a job into a folder.
 
