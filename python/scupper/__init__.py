@@ -17,6 +17,7 @@ from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
 from scupper.demo import demo_log, demo_records
+from scupper.demo import demo_bids, demo_records
 from scupper.errors import (
     Error,
     FileError,
@@ -80,6 +81,7 @@ __all__ = [
     "debris",
     "delivery",
     "demo_log",
+    "demo_bids",
     "demo_records",
     "estimate",
     "estimate_all",

@@ -34,6 +34,23 @@ def add_read_bids(commands: Commands) -> None:
     command.set_defaults(run=_read_bids)
 
 
+def add_bids(commands: Commands) -> None:
+    """``scupper bids``."""
+    command = commands.add_parser("bids", help="check and compare bids: who is low, and how surely")
+    command.add_argument("forms", metavar="FORM", nargs="+", help="forms or a tabulation")
+    command.add_argument("--mapping", metavar="MAPPING.json", help="what headings do not say")
+    command.add_argument(
+        "--governs",
+        choices=["unit_price", "words", "extension"],
+        default="unit_price",
+        help="what holds where figures contradict each other",
+    )
+    command.add_argument("--ranges", metavar="RANGES.csv", help="code, low and high of quantities")
+    command.add_argument("--daily-cost", metavar="AMOUNT", help="road-user cost, for days bid")
+    command.add_argument("--out", metavar="AWARD", help="the award sheet (.html, .xlsx)")
+    command.set_defaults(run=_bids)
+
+
 def _items(options: argparse.Namespace) -> None:
     from scupper.command_line import _chosen, _records, _surveyed
     from scupper.pay_items import pay_items
@@ -70,3 +87,27 @@ def _read_bids(options: argparse.Namespace) -> None:
         if path:
             write_whole(path, safe_cells(table).to_csv(index=False))
     print(bids.preview)
+
+
+def _bids(options: argparse.Namespace) -> None:
+    from scupper._award_facts import reversal_sentence
+    from scupper.bid_forms import read_bids
+    from scupper.bid_review import read_ranges, review
+
+    ranges = None if options.ranges is None else read_ranges(options.ranges)
+    found = review(
+        read_bids(options.forms, options.mapping), governs=options.governs, ranges=ranges
+    )
+    print(found)
+    for row in found.findings.to_dict("records"):
+        print(f"{row['bidder']}: {row['text']} {row['remedy']}")
+    for row in found.unbalanced().to_dict("records"):
+        print(f"{row['bidder']}, {row['item']}: {row['means']} {row['ask']}")
+    chance = None
+    if ranges is not None and found.low is not None:
+        chance = found.reversal()
+        print(reversal_sentence(chance, found.currency))
+    if options.daily_cost is not None:
+        print(found.with_time(options.daily_cost).to_string())
+    if options.out:
+        found.save(options.out, reversal=chance)

@@ -12,7 +12,7 @@ from scupper import _core
 from scupper._bid_texts import FrameBids, bid_texts, item_texts
 from scupper._files import write_whole
 from scupper._frames import frame
-from scupper.errors import InputError, UnknownNameError
+from scupper.errors import FileError, InputError, UnknownNameError
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -329,6 +329,18 @@ def review(
     given, engineer = bid_texts(bids)
     core = _core.BidReview(bids.currency, items, given, engineer, governs, outlier, fewest)
     return BidReview(core, bids.currency, governs)
+
+
+def read_ranges(path: str | os.PathLike[str]) -> pd.DataFrame:
+    """Ranges of quantities from CSV: code, low, high, exact."""
+    import pandas as pd
+
+    try:
+        return pd.read_csv(path, dtype=str, encoding="utf-8-sig")
+    except OSError as e:
+        raise FileError("file.open", os.fspath(path), e.strerror or str(e), "a file") from None
+    except (UnicodeDecodeError, pd.errors.ParserError, pd.errors.EmptyDataError) as e:
+        raise FileError("file.text", os.fspath(path), str(e), "a CSV file") from None
 
 
 def estimate_accuracy(projects: Sequence[tuple[Any, Any]]) -> tuple[int, int, bool]:

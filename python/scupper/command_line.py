@@ -69,6 +69,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_job(_bid_commands.add_items(commands))
     _bid_commands.add_read_bids(commands)
     add_learn(commands, _job)
+    _bid_commands.add_bids(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),

@@ -24,6 +24,9 @@ def demo_records() -> Path:
 
 def demo_log() -> Path:
     """A season's log of finished jobs in the invented county; crews, hours and water are invented.
+def demo_bids() -> Path:
+    """Forms of bid of the invented county: five invented bidders, the engineer's estimate
+    (``engineer.csv``) and the ranges of the quantities (``quantity_ranges.csv``).
 
     Returns
     -------
@@ -31,6 +34,8 @@ def demo_log() -> Path:
         A file for `learn`.
     """
     return _HERE / "season_log.csv"
+        The folder that holds them.
+    return _HERE / "bids"
 
 
 def write_demo(folder: str | os.PathLike[str]) -> list[Path]:
