@@ -16,8 +16,7 @@ from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
-from scupper.demo import demo_log, demo_records
-from scupper.demo import demo_bids, demo_records
+from scupper.demo import demo_bids, demo_log, demo_records
 from scupper.errors import (
     Error,
     FileError,

@@ -54,8 +54,12 @@ class _AwardWriter:
         title = (
             f"Prices out of balance: ratio to the {self._facts.reference}, and to the bid's level"
         )
-        self._write_texts("Out of balance", title, flags,
-                          {"bidder": 24, "item": 14, "ratios": 14, "means": 60, "ask": 60})  # fmt: skip
+        self._write_texts(
+            "Out of balance",
+            title,
+            flags,
+            {"bidder": 24, "item": 14, "ratios": 14, "means": 60, "ask": 60},
+        )
 
     def _place(self, bidder: str) -> int:
         """The column of a bidder's prices; the extensions stand beside."""

@@ -79,20 +79,6 @@ void Drawing::draw_together(Input& input) {
     }
 }
 
-/// Uniforms of the own part; its scores where inputs vary together.
-void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> out) const {
-    if (!input.own_scores.empty()) {
-        std::copy_n(input.own_scores.begin() + static_cast<std::ptrdiff_t>(first), out.size(),
-                    out.begin());
-        std::transform(out.begin(), out.end(), out.begin(), normal_cdf);
-    } else if (input.own_weight > 0.0) {
-        fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place],
-                      first, out, own_dimensions_[input.place]);
-    }
-}
-
-void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
-    fill_own(input, first, out);
 /// A table serves all structures whose input is as the job has it.
 const ValueOfScore* Drawing::values_of(std::size_t place) {
     const ThreePoint& guess = resolved_->uncertain[place].guess;
@@ -105,15 +91,26 @@ const ValueOfScore* Drawing::values_of(std::size_t place) {
     return &own_values_.emplace_back(guess);
 }
 
+/// Weighted scores of each structure's own part.
+void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> out) const {
+    if (!input.own_scores.empty()) {
+        std::transform(out.begin(), out.end(),
+                       input.own_scores.begin() + static_cast<std::ptrdiff_t>(first), out.begin(),
+                       [&](double, double score) { return input.own_weight * score; });
+        return;
+    }
+    const ScoreOfUniform& score = ScoreOfUniform::instance();
+    fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place], first,
+                  out, own_dimensions_[input.place]);
+    for (double& x : out) {
+        x = input.own_weight * score(x);
+    }
+}
+
 /// Normal scores: what structures share and each one's own, put together.
 void Drawing::draw_scores(const Input& input, std::size_t first, std::span<double> out) const {
     if (input.own_weight > 0.0) {
-        const ScoreOfUniform& score = ScoreOfUniform::instance();
-        fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place],
-                      first, out);
-        for (double& x : out) {
-            x = input.own_weight * score(x);
-        }
+        fill_own(input, first, out);
     }
     if (input.shared_weight > 0.0) {
         std::array<double, block_draws> common;

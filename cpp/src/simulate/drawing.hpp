@@ -50,7 +50,6 @@ class Drawing {
     /// Draws the own parts of inputs that vary together, which takes whole replicates.
     void draw_together(Input& input);
     void fill_own(const Input& input, std::size_t first, std::span<double> out) const;
-    void draw_input(const Input& input, std::size_t first, std::span<double> out);
     const ValueOfScore* values_of(std::size_t place);
     void draw_scores(const Input& input, std::size_t first, std::span<double> out) const;
     void draw_input(const Input& input, std::size_t first, std::span<double> out) const;

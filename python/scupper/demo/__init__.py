@@ -24,9 +24,6 @@ def demo_records() -> Path:
 
 def demo_log() -> Path:
     """A season's log of finished jobs in the invented county; crews, hours and water are invented.
-def demo_bids() -> Path:
-    """Forms of bid of the invented county: five invented bidders, the engineer's estimate
-    (``engineer.csv``) and the ranges of the quantities (``quantity_ranges.csv``).
 
     Returns
     -------
@@ -34,7 +31,17 @@ def demo_bids() -> Path:
         A file for `learn`.
     """
     return _HERE / "season_log.csv"
+
+
+def demo_bids() -> Path:
+    """Forms of bid of the invented county: five invented bidders, the engineer's estimate
+    (``engineer.csv``) and the ranges of the quantities (``quantity_ranges.csv``).
+
+    Returns
+    -------
+    pathlib.Path
         The folder that holds them.
+    """
     return _HERE / "bids"
 
 
