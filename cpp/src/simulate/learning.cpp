@@ -16,7 +16,7 @@ constexpr double debris_reach = 2.0;
 
 void require(bool holds, const char* path, double found, const char* allowed) {
     if (!holds) {
-        throw InputError({"learning.settings", path, format_number(found, 6), allowed});
+        throw InputError({"learning.settings", path, std::to_string(found), allowed}); // NaN too
     }
 }
 

@@ -349,6 +349,9 @@ TEST_CASE("too few jobs keep the old value to the bit and say so") {
     const Learned nobody =
         simulate::learn(log_of(std::vector<double>(9, 1.2), "drain_free"), demo_plan(), inv, other);
     CHECK(rate_of(nobody, drain_time).reason == "kept: 0 jobs, at least 5 are asked for");
+    other.least_gain = std::nan("");
+    CHECK_THROWS_AS(simulate::learn({}, demo_plan(), inv, other), InputError);
+    other = {};
     other.least_jobs = 0;
     CHECK_THROWS_AS(simulate::learn({}, demo_plan(), inv, other), InputError);
 }
