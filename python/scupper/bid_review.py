@@ -369,10 +369,15 @@ def from_frames(
 
 
 def _exact(columns: Mapping[str, Any]) -> pd.DataFrame:
-    table = frame(columns)
-    for name in table.columns.intersection(_MONEY):
-        table[name] = table[name].map(_decimal, na_action=None).astype(object)
-    return table
+    import pandas as pd
+
+    exact = {
+        name: pd.Series([_decimal(text) for text in values], dtype=object)
+        if name in _MONEY
+        else values
+        for name, values in columns.items()
+    }
+    return frame(exact)
 
 
 def _decimal(text: Any) -> Decimal | None:
