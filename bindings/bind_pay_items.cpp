@@ -2,6 +2,7 @@
 #include "convert.hpp"
 #include "docstrings.hpp"
 #include "scupper/bid.hpp"
+#include "scupper/error.hpp"
 #include "scupper/inventory.hpp"
 #include "scupper/json.hpp"
 

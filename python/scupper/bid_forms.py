@@ -228,15 +228,19 @@ def _workbook_rows(path: Path) -> list[tuple[str, list[list[str]]]]:
     import openpyxl
 
     try:
-        book = openpyxl.load_workbook(path, data_only=True)
+        book = openpyxl.load_workbook(path)
+        computed = openpyxl.load_workbook(path, data_only=True)
     except (OSError, KeyError, ValueError, zipfile.BadZipFile) as e:
         raise FileError("file.open", os.fspath(path), str(e), "a workbook (.xlsx)") from None
-    sheets = []
-    for sheet in book.worksheets:
-        if sheet.sheet_state == "visible":
-            rows = [[_text(cell) for cell in row] for row in sheet.iter_rows(values_only=True)]
-            sheets.append((sheet.title, rows))
-    return sheets
+    visible = [sheet for sheet in book.worksheets if sheet.sheet_state == "visible"]
+    return [(sheet.title, _cells(sheet, computed[sheet.title])) for sheet in visible]
+
+
+def _cells(written: Any, computed: Any) -> list[list[str]]:
+    """Text of every cell: of a formula what it came to, or itself where nobody computed it."""
+    pairs = zip(written.iter_rows(values_only=True), computed.iter_rows(values_only=True),
+                strict=True)  # fmt: skip
+    return [[_text(w if c is None else c) for w, c in zip(*rows, strict=True)] for rows in pairs]
 
 
 def _text(cell: Any) -> str:

@@ -102,6 +102,10 @@ ReadAmount read_amount(std::string_view cell, const Currency& currency) {
     if (text.empty()) {
         return read;
     }
+    if (text.front() == '=') {
+        read.why = "a formula that was never computed";
+        return read;
+    }
     remove_unit(text, read.why);
     remove_currency(text, currency);
     const bool negative = !text.empty() && remove_negative(text, read.why);

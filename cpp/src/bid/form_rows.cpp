@@ -240,30 +240,38 @@ class Rows {
         return line;
     }
 
-    /// A total stands in a bidder's column of extensions, else of unit prices; the last one holds.
+    /// A total stands in a bidder's column of extensions, else of unit prices. The last one holds,
+    /// but that of alternates is not the total of the bid.
     void total(std::size_t row) {
         other(row, "total");
+        const bool first = read_.total_row == 0;
+        const bool aside = !first && kind_of(cells(row)) != ItemKind::base;
         bool found = false;
         for (Bid& bid : read_.bids) {
-            std::optional<Decimal> sum;
-            for (const ReadColumn& c : read_.columns) {
-                const bool price = c.role == Role::extension || c.role == Role::unit_price;
-                if (price && c.bidder == bid.bidder && (!sum || c.role == Role::extension)) {
-                    const auto figure = number(row, c.column, false);
-                    sum = figure ? figure : sum;
-                }
-            }
+            const std::optional<Decimal> sum = total_of(row, bid.bidder);
             found = found || sum.has_value();
-            bid.total = sum ? sum : bid.total;
+            bid.total = sum && !aside ? sum : bid.total;
         }
-        if (found && read_.total_row > 0) {
-            doubt(row, 0, "a second total, the first in line " + std::to_string(read_.total_row),
-                  "this one");
-        }
-        read_.total_row = found ? static_cast<int>(row) + 1 : read_.total_row;
         if (!found) {
             doubt(row, 0, "a total without an amount in a bidder's column", "nothing");
+            return;
         }
+        if (!first) {
+            doubt(row, 0, "a second total, the first in line " + std::to_string(read_.total_row),
+                  aside ? "the first" : "this one");
+        }
+        read_.total_row = aside ? read_.total_row : static_cast<int>(row) + 1;
+    }
+    std::optional<Decimal> total_of(std::size_t row, const std::string& bidder) {
+        std::optional<Decimal> sum;
+        for (const ReadColumn& c : read_.columns) {
+            const bool price = c.role == Role::extension || c.role == Role::unit_price;
+            if (price && c.bidder == bidder && (!sum || c.role == Role::extension)) {
+                const auto figure = number(row, c.column, false);
+                sum = figure ? figure : sum;
+            }
+        }
+        return sum;
     }
 
     void group_or_note(std::size_t row) {

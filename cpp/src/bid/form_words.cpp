@@ -201,9 +201,9 @@ bool is_total(std::string_view cell, const std::vector<std::string>& own_words) 
     if (!own_words.empty()) {
         return std::any_of(own_words.begin(), own_words.end(), matches);
     }
-    static constexpr std::array<std::string_view, 6> words{"total",     "grand total", "bid total",
-                                                           "sum total", "base bid",    "total bid"};
-    return std::any_of(words.begin(), words.end(), matches);
+    static constexpr std::array<std::string_view, 4> words{"total", "grand total", "bid total",
+                                                           "sum total"};
+    return std::any_of(words.begin(), words.end(), matches) || text.ends_with(" total");
 }
 
 bool is_subtotal(std::string_view cell) {

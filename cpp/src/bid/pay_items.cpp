@@ -70,7 +70,7 @@ class Gatherer {
     void add(const estimate::Estimate& e, std::size_t row) {
         for (const estimate::PricedLine& line : estimate::cost_lines(e)) {
             std::size_t owner = claims_.owner(line);
-            if (owner == detail::nobody && contract_ == Contract::by_structure) {
+            if (contract_ == Contract::by_structure && stays_with_structure(line, owner)) {
                 owner = list_.rules.size() - structures_ + row;
             }
             if (owner == detail::nobody) {
@@ -102,6 +102,14 @@ class Gatherer {
     }
 
   private:
+    /// A lump price holds all of its structure's cost; of what an item beside it carries, it leaves
+    /// a share of the margins there.
+    bool stays_with_structure(const estimate::PricedLine& line, std::size_t owner) const {
+        const bool margins_shared =
+            list_.rules.size() > structures_ && line.component == "indirect";
+        return owner == detail::nobody || (owner == detail::spread_out && !margins_shared);
+    }
+
     const ItemScheme& list_;
     Claims claims_;
     Contract contract_;

@@ -146,6 +146,20 @@ TEST_CASE("a lump price for each structure stands beside what is contract-wide")
     CHECK(items.items[2].amount < items.items[1].amount);
 }
 
+TEST_CASE("without an item beside them, lump prices are the estimates of their structures") {
+    bid::ItemSettings settings;
+    settings.contract = bid::Contract::by_structure;
+    settings.options = {{"mobilization", "spread"}};
+    const auto items = items_of(shipped(), settings);
+    const auto records = three();
+    REQUIRE(items.items.size() == records.size());
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const auto alone = estimate::estimate(records[i], priced_plan());
+        CHECK(to_double(items.items[i].extension) ==
+              Approx(alone.figure("cost.total")).margin(0.01));
+    }
+}
+
 TEST_CASE("what is left over and what is claimed twice is refused by name") {
     bid::ItemScheme list = shipped();
     rule(list, "DRAIN-OPEN").covers = {{{"joint"}, {}, {}}};

@@ -75,7 +75,7 @@ TEST_CASE("an amount is read as people write it, exact") {
     CHECK(amount("1e-05") == "0.000010 ?");
     CHECK(amount("") == "none");
     for (const char* text :
-         {"1.234,50", "1,23", "2.1O", "n/a", "#VALUE!", "12 34", "$", "()", "-"}) {
+         {"1.234,50", "1,23", "=B2*C2", "2.1O", "n/a", "#VALUE!", "12 34", "$", "()", "-"}) {
         CHECK(amount(text) == "none ?");
     }
 }
@@ -165,6 +165,16 @@ TEST_CASE("names of bidders stand in merged cells above a tabulation") {
     REQUIRE(nameless.bids.size() == 2);
     CHECK(nameless.bids[1].bidder == "bidder 2");
     CHECK_FALSE(nameless.doubts.empty());
+}
+
+TEST_CASE("the total of a bid is the last one that is not of alternates") {
+    Form sheet = form();
+    sheet.rows.insert(sheet.rows.begin() + 8, {"", "Base bid total", "", "", "", "6,045.00"});
+    sheet.rows[12] = {"", "Total of alternates", "", "", "", "-250.00"};
+    const bid::SheetRead read = bid::read_sheet(sheet, {});
+    CHECK(*read.bids.at(0).total == parse_decimal("6045", ""));
+    CHECK(read.total_row == 9);
+    CHECK(read.doubts.back().taken == "the first");
 }
 
 TEST_CASE("a mapping says what no heading tells") {
