@@ -79,6 +79,12 @@ class AwardFacts:
         return list(table.sort_values("change", key=abs).to_dict("records"))
 
     @property
+    def joint(self) -> list[dict[str, Any]]:
+        """Bids that the low one can lose to where all quantities move, the nearest first."""
+        table = self.review.joint_changes.query("share == share").sort_values("share")
+        return list(table.to_dict("records"))
+
+    @property
     def telling_item(self) -> str | None:
         """The item whose quantity turns the order with the least change."""
         return self.ties[0]["item"] if self.ties else None
@@ -115,5 +121,12 @@ def reversal_sentence(found: Mapping[str, Any], currency: str) -> str:
 
 
 def amount(value: Decimal | None) -> str:
-    """An exact amount in print; a dash where there is none."""
-    return "–" if value is None else f"{value:,}"
+    """An exact amount in print, with cents at least; a dash where there is none."""
+    if value is None:
+        return "–"
+    return f"{value:,}" if int(value.as_tuple().exponent) < -1 else f"{value:,.2f}"
+
+
+def counted(value: Decimal) -> str:
+    """An exact quantity in print."""
+    return f"{value:,}"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-from scupper._award_facts import CAUTIONS, MEANINGS, AwardFacts, amount
+from scupper._award_facts import CAUTIONS, MEANINGS, AwardFacts, amount, counted
 from scupper._bid_charts import svg
 from scupper._paper import render
 
@@ -29,6 +29,7 @@ def award_sheet(review: BidReview, **asked: Any) -> str:
         review=review,
         rule=words_of(review.governs),
         amount=amount,
+        counted=counted,
         marks=marks,
         prices=review.table("price"),
         items=review.items.reset_index().to_dict("records"),

@@ -46,20 +46,16 @@ class _AwardWriter:
         self._write_award()
         self._write_crossovers()
         findings = self._review.findings.to_dict("records")
-        self._write_texts("Findings", "What was found in the forms", findings,
-                          {"bidder": 24, "item": 14, "text": 80, "remedy": 60})  # fmt: skip
+        columns = {"bidder": 24.0, "item": 14.0, "text": 80.0, "remedy": 60.0}
+        self._write_texts("Findings", "What was found in the forms", findings, columns)
         flags = self._facts.flags.to_dict("records")
         for row in flags:
             row["ratios"] = f"{row['ratio']:.2f}, {row['relative']:.2f}"
         title = (
             f"Prices out of balance: ratio to the {self._facts.reference}, and to the bid's level"
         )
-        self._write_texts(
-            "Out of balance",
-            title,
-            flags,
-            {"bidder": 24, "item": 14, "ratios": 14, "means": 60, "ask": 60},
-        )
+        columns = {"bidder": 24.0, "item": 14.0, "ratios": 14.0, "means": 60.0, "ask": 60.0}
+        self._write_texts("Out of balance", title, flags, columns)
 
     def _place(self, bidder: str) -> int:
         """The column of a bidder's prices; the extensions stand beside."""

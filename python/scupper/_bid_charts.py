@@ -77,7 +77,7 @@ def crossover(review: BidReview, item: str) -> Figure:
     _lines(review, axes, item, ends)
     axes.axvline(quantity, color="black", lw=0.7, ls=(0, (1, 1)), label="on the form")
     for tie in inside:
-        total = review.totals_at({item: Decimal(repr(float(tie)))})[review.low]
+        total = review.totals_at({item: float(tie)})[review.low]
         axes.plot(float(tie), float(total), "o", color="black", ms=6, zorder=5)
     axes.set_xlim(*ends)
     axes.set_xlabel(f"{item}, {row['unit']}: {row['description']}")
@@ -88,7 +88,7 @@ def crossover(review: BidReview, item: str) -> Figure:
 
 
 def _lines(review: BidReview, axes: Axes, item: str, ends: list[float]) -> None:
-    totals = [review.totals_at({item: Decimal(repr(end))}) for end in ends]
+    totals = [review.totals_at({item: float(end)}) for end in ends]
     nearest = review.summary.query("rank > 0").sort_values("rank").index[:_NEAREST]
     for bidder, dash in zip(nearest, cycle(_DASHES)):
         weight = 1.8 if bidder == review.low else 1.0

@@ -75,14 +75,20 @@ def bid_texts(bids: Any) -> tuple[list[Any], Any]:
 
 def _bid(bids: Any, bidder: str, days: dict[str, Any]) -> tuple[Any, ...]:
     lines = []
+    file, sheet = _sheets(bids).get(bidder, ("", ""))
     for row in bids.lines(bidder).to_dict("records"):
         figure = {k: _text(row.get(k)) for k in ("quantity", "unit_price", "extension",
                                                  "price_in_words")}  # fmt: skip
         lines.append((str(row["code"]), figure["quantity"], figure["unit_price"],
                       figure["extension"], _text(row.get("words")) or "", figure["price_in_words"],
-                      str(row.get("file") or ""), str(row.get("sheet") or ""),
-                      int(row.get("line") or 0)))  # fmt: skip
+                      file, sheet, int(row.get("line") or 0)))  # fmt: skip
     return bidder, lines, _text(bids.totals.get(bidder)), _text(days.get(bidder))
+
+
+def _sheets(bids: Any) -> dict[str, tuple[str, str]]:
+    """The file and sheet of every bid that was read."""
+    sheets = getattr(bids, "sheets", [])
+    return {bid.bidder: (sheet.file, sheet.sheet) for sheet in sheets for bid in sheet.bids}
 
 
 def _engineer(bids: Any) -> str | None:

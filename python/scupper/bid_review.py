@@ -190,10 +190,16 @@ class BidReview:
         return _exact(self._core.joint_changes())
 
     def totals_at(self, quantities: Mapping[str, Any]) -> pd.Series[Any]:
-        """Totals with other quantities of some items, by code; the others as on the form."""
+        """Totals with other quantities of some items, by code; the others as on the form.
+
+        A ``float`` is taken to six decimals, text and ``Decimal`` exactly.
+        """
         import pandas as pd
 
-        wanted = {str(code): str(q) for code, q in quantities.items()}
+        wanted = {
+            str(code): f"{q:.6f}" if isinstance(q, float) else str(q)
+            for code, q in quantities.items()
+        }
         for code in wanted:
             _known(code, list(self.items.index), "bid.code", "quantities")
         texts = [wanted.get(code, str(q)) for code, q in self.items["quantity"].items()]
@@ -363,10 +369,15 @@ def from_frames(
 
 
 def _exact(columns: Mapping[str, Any]) -> pd.DataFrame:
-    table = frame(columns)
-    for name in table.columns.intersection(_MONEY):
-        table[name] = table[name].map(_decimal, na_action=None).astype(object)
-    return table
+    import pandas as pd
+
+    exact = {
+        name: pd.Series([_decimal(text) for text in values], dtype=object)
+        if name in _MONEY
+        else values
+        for name, values in columns.items()
+    }
+    return frame(exact)
 
 
 def _decimal(text: Any) -> Decimal | None:
@@ -374,7 +385,7 @@ def _decimal(text: Any) -> Decimal | None:
 
 
 def _shown(amount: Decimal | None) -> str:
-    return "none" if amount is None else f"{amount:,}"
+    return "none" if amount is None else f"{amount:,.2f}"
 
 
 def _known(name: str, names: list[str], kind: str, path: str) -> None:

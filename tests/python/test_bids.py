@@ -108,9 +108,10 @@ def test_tables_and_bad_words() -> None:
         review.prices("z")
     with pytest.raises(sc.InputError, match="bid.reference"):
         review.unbalanced("estimate")
+    ranges = pd.DataFrame({"code": ["A"], "low": ["11"], "high": ["12"]})
+    beside = sc.bids.review(sc.bids.from_frames(items, bids | {"z": bids["x"]}), ranges=ranges)
     with pytest.raises(sc.InputError, match="bid.range"):
-        ranges = pd.DataFrame({"code": ["A"], "low": ["11"], "high": ["12"]})
-        sc.bids.review(sc.bids.from_frames(items, bids), ranges=ranges).crossovers  # noqa: B018
+        _ = beside.crossovers
 
 
 def test_the_sheet_says_who_and_why_without_colour(
@@ -142,4 +143,4 @@ def test_the_workbook_figures_the_same(review: sc.bids.BidReview, tmp_path: Path
                 expected = (
                     pytest.approx(cell.value) if isinstance(cell.value, float) else cell.value
                 )
-                assert value == expected, f"{sheet} {cell.coordinate}"
+                assert (value or None) == (expected or None), f"{sheet} {cell.coordinate}"
