@@ -14,11 +14,9 @@ if TYPE_CHECKING:
     from scupper.inventory import Inventory
     from scupper.job import Job
 
-Commands = argparse._SubParsersAction[argparse.ArgumentParser]
-
 
 def add_decide(
-    commands: Commands,
+    commands: argparse._SubParsersAction[argparse.ArgumentParser],
     add_job: Callable[[argparse.ArgumentParser], None],
     listed: Callable[[argparse.Namespace], tuple[Inventory, Job]],
 ) -> None:

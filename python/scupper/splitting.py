@@ -260,6 +260,9 @@ def _infeasible(problem: _core.SplitProblem, rules: Rules, seconds: float) -> In
         lifted = replace(rules, **changes)
         if lifted != rules and _solved(lifted.on(problem), seconds)[0] is not None:
             found.append(words)
-    why = "without " + ", or without ".join(found) if found else "several rules at once"
-    return InputError("delivery.no_split", "split", "no split keeps to all rules", f"{why} one does"
-                      if found else f"fewer rules; {why} stand in the way")  # fmt: skip
+    allowed = (
+        f"without {', or without '.join(found)} one does"
+        if found
+        else "fewer rules: several rules at once stand in the way"
+    )
+    return InputError("delivery.no_split", "split", "no split keeps to all rules", allowed)
