@@ -137,7 +137,7 @@ double maybe(const std::optional<double>& value) {
 
 /// A list of decimals as text, None where there is none.
 template <class Rows, class Get>
-py::list decimals(const Rows& rows, Get get) {
+py::list maybe_decimals(const Rows& rows, Get get) {
     py::list list;
     for (const auto& row : rows) {
         list.append(maybe(std::optional<Decimal>(get(row))));
@@ -153,9 +153,9 @@ Columns summary(const Review& r) {
     }
     Columns d;
     d["bidder"] = texts(bids, [](const CheckedBid& b) { return b.bidder; });
-    d["as_read"] = decimals(read, [](const auto& t) { return t; });
+    d["as_read"] = maybe_decimals(read, [](const auto& t) { return t; });
     d["rank_as_read"] = py::cast(ranks(read));
-    d["corrected"] = decimals(bids, [](const CheckedBid& b) { return b.corrected; });
+    d["corrected"] = maybe_decimals(bids, [](const CheckedBid& b) { return b.corrected; });
     d["rank"] = py::cast(r.comparison.ranks);
     d["over_low"] = numbers<double>(r.comparison.totals, [&](const auto& t) {
         return maybe(ratio(t, r.comparison.spread.low));
@@ -163,7 +163,7 @@ Columns summary(const Review& r) {
     d["over_estimate"] = numbers<double>(
         r.comparison.totals, [&](const auto& t) { return maybe(ratio(t, r.comparison.estimate)); });
     d["irregular"] = numbers<bool>(bids, [](const CheckedBid& b) { return b.irregular(); });
-    d["days"] = decimals(bids, [](const CheckedBid& b) { return b.days; });
+    d["days"] = maybe_decimals(bids, [](const CheckedBid& b) { return b.days; });
     return d;
 }
 
@@ -204,16 +204,16 @@ Columns items(const Review& r) {
     d["kind"] = texts(
         rows, [](const PayItem& i) { return item_kind_names[static_cast<std::size_t>(i.kind)]; });
     d["unit"] = texts(rows, [](const PayItem& i) { return i.unit; });
-    d["quantity"] = decimals(rows, [](const PayItem& i) { return i.quantity; });
-    d["least"] = decimals(rows, [](const PayItem& i) { return i.low; });
-    d["most"] = decimals(rows, [](const PayItem& i) { return i.high; });
+    d["quantity"] = maybe_decimals(rows, [](const PayItem& i) { return i.quantity; });
+    d["least"] = maybe_decimals(rows, [](const PayItem& i) { return i.low; });
+    d["most"] = maybe_decimals(rows, [](const PayItem& i) { return i.high; });
     const Amounts none(rows.size());
-    d["estimate"] = decimals(r.table.estimate.empty() ? none : r.table.estimate,
-                             [](const auto& price) { return price; });
-    d["low"] = decimals(spreads, [](const ItemSpread& s) { return s.low; });
-    d["median"] = decimals(spreads, [](const ItemSpread& s) { return s.median; });
-    d["high"] = decimals(spreads, [](const ItemSpread& s) { return s.high; });
-    d["deviation"] = decimals(spreads, [](const ItemSpread& s) { return s.deviation; });
+    d["estimate"] = maybe_decimals(r.table.estimate.empty() ? none : r.table.estimate,
+                                   [](const auto& price) { return price; });
+    d["low"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.low; });
+    d["median"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.median; });
+    d["high"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.high; });
+    d["deviation"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.deviation; });
     d["bids"] = numbers<std::int64_t>(spreads, [](const ItemSpread& s) { return s.number; });
     return d;
 }
@@ -229,11 +229,11 @@ Columns prices(const Review& r, std::size_t at) {
         median.append(maybe(ratio(bid.lines[i].price, r.comparison.items[i].median)));
     }
     Columns d;
-    d["read_price"] = decimals(bid.lines, [](const CheckedLine& l) { return l.read_price; });
+    d["read_price"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.read_price; });
     d["read_extension"] =
-        decimals(bid.lines, [](const CheckedLine& l) { return l.read_extension; });
-    d["price"] = decimals(bid.lines, [](const CheckedLine& l) { return l.price; });
-    d["extension"] = decimals(bid.lines, [](const CheckedLine& l) { return l.extension; });
+        maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.read_extension; });
+    d["price"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.price; });
+    d["extension"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.extension; });
     d["over_estimate"] = estimate;
     d["over_median"] = median;
     return d;
@@ -313,7 +313,7 @@ Columns stages(const Review& r) {
     py::list totals;
     py::list places;
     for (const AwardStage& stage : all) {
-        totals.append(decimals(stage.totals, [](const auto& t) { return t; }));
+        totals.append(maybe_decimals(stage.totals, [](const auto& t) { return t; }));
         places.append(py::cast(stage.ranks));
     }
     d["totals"] = totals;
@@ -329,7 +329,7 @@ Columns with_daily_cost(const Review& r, const std::string& daily_cost) {
     const Amounts sums =
         with_time(r.table.form, r.comparison.totals, days, parse_decimal(daily_cost, "daily_cost"));
     Columns d;
-    d["sum"] = decimals(sums, [](const auto& t) { return t; });
+    d["sum"] = maybe_decimals(sums, [](const auto& t) { return t; });
     d["rank"] = py::cast(ranks(sums));
     return d;
 }
@@ -391,8 +391,8 @@ Columns joint(const Review& r) {
     const auto rows = joint_changes(r.table, r.low());
     Columns d;
     d["other"] = texts(rows, [&](const JointChange& c) { return r.bidder(c.other); });
-    d["gap"] = decimals(rows, [](const JointChange& c) { return c.gap; });
-    d["least_gap"] = decimals(rows, [](const JointChange& c) { return c.least_gap; });
+    d["gap"] = maybe_decimals(rows, [](const JointChange& c) { return c.gap; });
+    d["least_gap"] = maybe_decimals(rows, [](const JointChange& c) { return c.least_gap; });
     d["share"] = numbers<double>(rows, [](const JointChange& c) { return maybe(c.share); });
     return d;
 }
@@ -402,7 +402,7 @@ py::list totals_of(const Review& r, const std::vector<std::string>& quantities) 
     for (const std::string& q : quantities) {
         numbers.push_back(parse_decimal(q, "quantities"));
     }
-    return decimals(totals_at(r.table, numbers), [](const auto& t) { return t; });
+    return maybe_decimals(totals_at(r.table, numbers), [](const auto& t) { return t; });
 }
 
 NumberArray drawn(const Review& r, std::size_t draws, std::uint64_t seed, double shared) {

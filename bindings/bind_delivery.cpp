@@ -14,12 +14,11 @@ namespace scupper::python {
 
 namespace {
 
-namespace d = delivery;
 using Values = std::vector<double>;
-using Pair = std::pair<double, double>;
+using Totals = std::pair<double, double>;
 
-d::Case<double> case_of(const Values& values) {
-    d::Case<double> c;
+delivery::Case<double> case_of(const Values& values) {
+    delivery::Case<double> c;
     if (values.size() != c.values.size()) {
         throw InputError({"delivery.case", "case", std::to_string(values.size()) + " numbers",
                           std::to_string(c.values.size())});
@@ -28,20 +27,21 @@ d::Case<double> case_of(const Values& values) {
     return c;
 }
 
-Values values_of(const d::Case<double>& c) {
+Values values_of(const delivery::Case<double>& c) {
     return {c.values.begin(), c.values.end()};
 }
 
 Columns field_columns() {
     Columns table;
-    const auto& t = d::case_table;
-    table["key"] = texts(t, [](const d::CaseField& f) { return f.key; });
-    table["label"] = texts(t, [](const d::CaseField& f) { return f.label; });
-    table["si_unit"] = texts(t, [](const d::CaseField& f) { return si_unit_name(f.dimension); });
-    table["least"] = numbers<double>(t, [](const d::CaseField& f) { return f.least; });
-    table["most"] = numbers<double>(t, [](const d::CaseField& f) { return f.most; });
-    table["without"] = numbers<double>(t, [](const d::CaseField& f) { return f.without; });
-    table["source"] = texts(t, [](const d::CaseField& f) { return f.source; });
+    const auto& t = delivery::case_table;
+    table["key"] = texts(t, [](const delivery::CaseField& f) { return f.key; });
+    table["label"] = texts(t, [](const delivery::CaseField& f) { return f.label; });
+    table["si_unit"] =
+        texts(t, [](const delivery::CaseField& f) { return si_unit_name(f.dimension); });
+    table["least"] = numbers<double>(t, [](const delivery::CaseField& f) { return f.least; });
+    table["most"] = numbers<double>(t, [](const delivery::CaseField& f) { return f.most; });
+    table["without"] = numbers<double>(t, [](const delivery::CaseField& f) { return f.without; });
+    table["source"] = texts(t, [](const delivery::CaseField& f) { return f.source; });
     return table;
 }
 
@@ -49,7 +49,7 @@ Columns field_columns() {
 std::vector<std::string> field_units(const PlanHandle& plan) {
     const estimate::Show show(plan.plan->job);
     std::vector<std::string> units;
-    for (const d::CaseField& f : d::case_table) {
+    for (const delivery::CaseField& f : delivery::case_table) {
         units.push_back(show.unit(f.dimension).name);
     }
     return units;
@@ -62,112 +62,118 @@ std::span<const double> span_of(const Array& a) {
 Values priced_case(const Values& terms, const Array& areas, const Array& direct, const Array& wages,
                    const Array& crew_time, const Array& price) {
     return values_of(
-        d::priced_case(case_of(terms), {span_of(areas), span_of(direct), span_of(wages),
-                                        span_of(crew_time), span_of(price)}));
+        delivery::priced_case(case_of(terms), {span_of(areas), span_of(direct), span_of(wages),
+                                               span_of(crew_time), span_of(price)}));
 }
 
 /// Lines with what they count in, then the sums.
 py::typing::Tuple<Columns, Columns> compare(const Values& values) {
-    const d::Case<double> c = case_of(values);
-    d::check(c);
-    const d::Ways<double> ways = d::compare_ways(c);
-    const auto& t = d::line_table;
+    const delivery::Case<double> c = case_of(values);
+    delivery::check(c);
+    const delivery::Ways<double> ways = delivery::compare_ways(c);
+    const auto& t = delivery::line_table;
     Columns lines;
-    lines["line"] = texts(t, [](const d::LineField& f) { return f.key; });
-    lines["label"] = texts(t, [](const d::LineField& f) { return f.label; });
-    lines["side"] = texts(t, [](const d::LineField& f) {
-        return d::side_names.at(static_cast<std::size_t>(f.side));
+    lines["line"] = texts(t, [](const delivery::LineField& f) { return f.key; });
+    lines["label"] = texts(t, [](const delivery::LineField& f) { return f.label; });
+    lines["side"] = texts(t, [](const delivery::LineField& f) {
+        return delivery::side_names.at(static_cast<std::size_t>(f.side));
     });
     lines["amount"] = numbers<double>(ways.lines, [](const Amount<>& a) { return a.si(); });
     lines["input"] = numbers<std::size_t>(
-        t, [](const d::LineField& f) { return static_cast<std::size_t>(f.from); });
-    lines["why"] = texts(t, [](const d::LineField& f) { return f.why; });
+        t, [](const delivery::LineField& f) { return static_cast<std::size_t>(f.from); });
+    lines["why"] = texts(t, [](const delivery::LineField& f) { return f.why; });
     Columns sums;
     sums["avoidable"] = ways.avoidable.si();
     sums["full"] = ways.full.si();
     sums["contract"] = ways.contract.si();
     sums["differential"] = ways.differential.si();
     sums["crew_time"] = ways.crew_time.si();
-    for (const std::string_view name : d::basis_names) {
+    for (const std::string_view name : delivery::basis_names) {
         sums[py::str("advantage_" + std::string(name))] =
-            d::advantage(ways, d::basis_of(name)).si();
+            delivery::advantage(ways, delivery::basis_of(name)).si();
     }
     return py::make_tuple(lines, sums);
 }
 
 double advantage_of(const Values& values, const std::string& basis) {
-    const d::Case<double> c = case_of(values);
-    d::check(c);
-    return d::advantage(d::compare_ways(c), d::basis_of(basis)).si();
+    const delivery::Case<double> c = case_of(values);
+    delivery::check(c);
+    return delivery::advantage(delivery::compare_ways(c), delivery::basis_of(basis)).si();
 }
 
-double advantage_at(const Values& values, const std::string& basis, const Pair& totals,
-                    const Pair& estimated) {
-    return d::advantage_at(case_of(values), d::basis_of(basis), totals.first, estimated.first,
-                           totals.second, estimated.second);
+double advantage_at(const Values& values, const std::string& basis, const Totals& totals,
+                    const Totals& estimated) {
+    return delivery::advantage_at(case_of(values), delivery::basis_of(basis), totals.first,
+                                  estimated.first, totals.second, estimated.second);
 }
 
 ShownDerivation explain(const Values& values, const std::string& basis,
                         const std::vector<std::string>& sources, const PlanHandle& plan,
                         std::size_t depth) {
-    std::array<std::string, d::case_table.size()> all{};
+    std::array<std::string, delivery::case_table.size()> all{};
     std::copy_n(sources.begin(), std::min(sources.size(), all.size()), all.begin());
-    return {d::explain(case_of(values), d::basis_of(basis), all), estimate::Show(plan.plan->job),
-            depth};
+    return {delivery::explain(case_of(values), delivery::basis_of(basis), all),
+            estimate::Show(plan.plan->job), depth};
 }
 
 using RangeRow = std::tuple<std::string, double, double, double>;
 
 Columns sensitivity(const Values& values, const std::string& basis,
                     const std::vector<RangeRow>& ranges) {
-    std::vector<d::GivenRange> given;
+    std::vector<delivery::GivenRange> given;
     for (const auto& [key, low, likely, high] : ranges) {
-        given.push_back({d::input_of(key), low, high});
+        given.push_back({delivery::input_of(key), low, high});
     }
-    const auto rows = d::sensitivity(case_of(values), d::basis_of(basis), given);
-    const auto field = [](const d::Sensitivity& s) -> const d::CaseField& {
-        return d::case_table.at(static_cast<std::size_t>(s.input));
+    const auto rows = delivery::sensitivity(case_of(values), delivery::basis_of(basis), given);
+    const auto field = [](const delivery::Sensitivity& s) -> const delivery::CaseField& {
+        return delivery::case_table.at(static_cast<std::size_t>(s.input));
     };
-    const auto number = [&](double d::Sensitivity::*member) {
-        return numbers<double>(rows, [member](const d::Sensitivity& s) { return s.*member; });
+    const auto number = [&](double delivery::Sensitivity::*member) {
+        return numbers<double>(rows,
+                               [member](const delivery::Sensitivity& s) { return s.*member; });
     };
     Columns table;
-    table["key"] = texts(rows, [&](const d::Sensitivity& s) { return field(s).key; });
-    table["label"] = texts(rows, [&](const d::Sensitivity& s) { return field(s).label; });
-    table["value"] = number(&d::Sensitivity::value);
-    table["low"] = number(&d::Sensitivity::low);
-    table["high"] = number(&d::Sensitivity::high);
-    table["given"] = numbers<bool>(rows, [](const d::Sensitivity& s) { return s.ranged; });
-    table["at_low"] = number(&d::Sensitivity::at_low);
-    table["at_high"] = number(&d::Sensitivity::at_high);
-    table["turns"] = numbers<bool>(rows, [](const d::Sensitivity& s) { return s.turns; });
+    table["key"] = texts(rows, [&](const delivery::Sensitivity& s) { return field(s).key; });
+    table["label"] = texts(rows, [&](const delivery::Sensitivity& s) { return field(s).label; });
+    table["value"] = number(&delivery::Sensitivity::value);
+    table["low"] = number(&delivery::Sensitivity::low);
+    table["high"] = number(&delivery::Sensitivity::high);
+    table["given"] = numbers<bool>(rows, [](const delivery::Sensitivity& s) { return s.ranged; });
+    table["at_low"] = number(&delivery::Sensitivity::at_low);
+    table["at_high"] = number(&delivery::Sensitivity::at_high);
+    table["turns"] = numbers<bool>(rows, [](const delivery::Sensitivity& s) { return s.turns; });
     table["flips_at"] =
-        numbers<double>(rows, [](const d::Sensitivity& s) { return s.flip.nearest; });
-    table["away"] = numbers<double>(rows, [](const d::Sensitivity& s) { return s.flip.away; });
+        numbers<double>(rows, [](const delivery::Sensitivity& s) { return s.flip.nearest; });
+    table["away"] =
+        numbers<double>(rows, [](const delivery::Sensitivity& s) { return s.flip.away; });
     return table;
 }
 
 std::tuple<double, Values, double, double> flip(const Values& values, const std::string& key,
                                                 const std::string& basis) {
-    const d::Flip f = d::flip_of(case_of(values), d::input_of(key), d::basis_of(basis));
+    const delivery::Flip f =
+        delivery::flip_of(case_of(values), delivery::input_of(key), delivery::basis_of(basis));
     return {f.nearest, f.all, f.low, f.high};
 }
 
 Values drawn(const Values& values, const std::string& basis, const Array& direct,
              const Array& crew_time, const Array& price, const std::array<double, 3>& estimated,
              std::size_t replicates, std::uint64_t seed, const std::vector<RangeRow>& ranges) {
-    std::vector<d::DrawnInput> inputs;
+    std::vector<delivery::DrawnInput> inputs;
     for (const auto& [key, low, likely, high] : ranges) {
-        inputs.push_back({d::input_of(key), {low, likely, high}});
+        inputs.push_back({delivery::input_of(key), {low, likely, high}});
     }
-    const d::PairedTotals totals{span_of(direct), span_of(crew_time), span_of(price), estimated[0],
-                                 estimated[1],    estimated[2],       replicates,     seed};
-    return d::drawn_advantages(case_of(values), d::basis_of(basis), totals, inputs);
+    const delivery::PairedTotals totals{
+        span_of(direct), span_of(crew_time), span_of(price), estimated[0],
+        estimated[1],    estimated[2],       replicates,     seed};
+    return delivery::drawn_advantages(case_of(values), delivery::basis_of(basis), totals, inputs);
 }
 
 Columns chance(const Array& advantages, std::size_t replicates) {
-    const d::Chance c = d::chance_of(span_of(advantages), replicates);
-    const auto pair = [](const simulate::Estimated& e) { return Pair(e.value, e.standard_error); };
+    const delivery::Chance c = delivery::chance_of(span_of(advantages), replicates);
+    const auto pair = [](const simulate::Estimated& e) {
+        return Totals(e.value, e.standard_error);
+    };
     Columns table;
     table["cheaper"] = pair(c.cheaper);
     table["advantage"] = pair(c.advantage);
@@ -178,47 +184,48 @@ Columns chance(const Array& advantages, std::size_t replicates) {
     return table;
 }
 
-d::Prices prices_of(const std::string& word) {
+delivery::Prices prices_of(const std::string& word) {
     const bool real = word == "real" || word == "constant";
     if (!real && word != "nominal" && word != "current") {
         throw UnknownNameError({"delivery.prices", "prices", "\"" + word + "\"",
                                 "real (constant prices) or nominal (current prices)"});
     }
-    return real ? d::Prices::constant : d::Prices::current;
+    return real ? delivery::Prices::constant : delivery::Prices::current;
 }
 
 Columns rate_columns() {
-    const auto& t = d::discount_rate_table;
-    const auto edition = [](const d::DiscountRate& r) {
-        return *std::find_if(d::rate_editions.begin(), d::rate_editions.end(),
-                             [&](const d::RateEdition& e) { return e.edition == r.edition; });
+    const auto& t = delivery::discount_rate_table;
+    const auto edition = [](const delivery::DiscountRate& r) {
+        return *std::find_if(
+            delivery::rate_editions.begin(), delivery::rate_editions.end(),
+            [&](const delivery::RateEdition& e) { return e.edition == r.edition; });
     };
     Columns table;
-    table["edition"] = numbers<int>(t, [](const d::DiscountRate& r) { return r.edition; });
-    table["kind"] = texts(t, [](const d::DiscountRate& r) {
-        return r.prices == d::Prices::constant ? "real" : "nominal";
+    table["edition"] = numbers<int>(t, [](const delivery::DiscountRate& r) { return r.edition; });
+    table["kind"] = texts(t, [](const delivery::DiscountRate& r) {
+        return r.prices == delivery::Prices::constant ? "real" : "nominal";
     });
-    table["years"] = numbers<double>(t, [](const d::DiscountRate& r) { return r.years; });
-    table["rate"] = numbers<double>(t, [](const d::DiscountRate& r) { return r.rate; });
-    table["source"] = texts(t, [&](const d::DiscountRate& r) { return edition(r).source; });
-    table["note"] = texts(t, [&](const d::DiscountRate& r) { return edition(r).seen; });
+    table["years"] = numbers<double>(t, [](const delivery::DiscountRate& r) { return r.years; });
+    table["rate"] = numbers<double>(t, [](const delivery::DiscountRate& r) { return r.rate; });
+    table["source"] = texts(t, [&](const delivery::DiscountRate& r) { return edition(r).source; });
+    table["note"] = texts(t, [&](const delivery::DiscountRate& r) { return edition(r).seen; });
     return table;
 }
 
 void bind_equipment_choice(py::module_& m) {
     using py::arg;
-    py::class_<d::Purchase>(m, "Purchase", doc("delivery::Purchase"))
+    py::class_<delivery::Purchase>(m, "Purchase", doc("delivery::Purchase"))
         .def(py::init(
                  [](double price, double loses, double operating, double growth, double interest) {
-                     return d::Purchase{price, loses, operating, growth, interest};
+                     return delivery::Purchase{price, loses, operating, growth, interest};
                  }),
              arg("price"), arg("loses"), arg("operating"), arg("growth"), arg("interest"));
-    m.def("annual_cost", &d::annual_cost, doc("delivery::annual_cost"), arg("purchase"),
+    m.def("annual_cost", &delivery::annual_cost, doc("delivery::annual_cost"), arg("purchase"),
           arg("years"));
     m.def(
         "economic_life",
-        [](const d::Purchase& p, int most) {
-            const d::EconomicLife life = d::economic_life(p, most);
+        [](const delivery::Purchase& p, int most) {
+            const delivery::EconomicLife life = delivery::economic_life(p, most);
             return std::tuple(life.years, life.cost, life.by_age, life.at_end);
         },
         doc("delivery::economic_life"), arg("purchase"), arg("most"));
@@ -226,8 +233,8 @@ void bind_equipment_choice(py::module_& m) {
         "net_present_value",
         [](const Array& flows, const std::string& prices, double rate, const std::string& rate_of,
            std::optional<double> inflation) {
-            return d::net_present_value(span_of(flows), prices_of(prices), rate, prices_of(rate_of),
-                                        inflation);
+            return delivery::net_present_value(span_of(flows), prices_of(prices), rate,
+                                               prices_of(rate_of), inflation);
         },
         doc("delivery::net_present_value"), arg("flows"), arg("prices"), arg("rate"),
         arg("rate_of"), arg("inflation"));
@@ -235,13 +242,13 @@ void bind_equipment_choice(py::module_& m) {
     m.def(
         "discount_rate",
         [](int edition, const std::string& kind, double years) {
-            return d::discount_rate(edition, prices_of(kind), years);
+            return delivery::discount_rate(edition, prices_of(kind), years);
         },
         doc("delivery::discount_rate"), arg("edition"), arg("kind"), arg("years"));
     m.def(
         "available_time",
         [](double number, double days, double shifts, double shift, double leave, double lost) {
-            return d::available_time(number, days, shifts, Time<>(shift), leave, lost).si();
+            return delivery::available_time(number, days, shifts, Time<>(shift), leave, lost).si();
         },
         doc("delivery::available_time"), arg("number"), arg("days"), arg("shifts"), arg("shift"),
         arg("leave"), arg("lost"));
@@ -264,7 +271,7 @@ void bind_delivery(py::module_& m) {
     m.def(
         "two_part",
         [](const Array& costs, const Array& areas) {
-            const d::TwoPart p = d::two_part(span_of(costs), span_of(areas));
+            const delivery::TwoPart p = delivery::two_part(span_of(costs), span_of(areas));
             return std::array{p.each, p.by_area, p.explains};
         },
         doc("delivery::two_part"), arg("costs"), arg("areas"));
@@ -275,7 +282,7 @@ void bind_delivery(py::module_& m) {
     m.def(
         "one_way_distance",
         [](double travel, double speed) {
-            return d::one_way_distance(Time<>(travel), Speed<>(speed)).si();
+            return delivery::one_way_distance(Time<>(travel), Speed<>(speed)).si();
         },
         doc("delivery::one_way_distance"), arg("travel"), arg("speed"));
     m.def("explain_ways", &explain, doc("delivery::explain"), arg("values"), arg("basis"),
@@ -283,10 +290,10 @@ void bind_delivery(py::module_& m) {
     m.def("way_sensitivity", &sensitivity, doc("delivery::sensitivity"), arg("values"),
           arg("basis"), arg("ranges"));
     m.def("way_flip", &flip, doc("delivery::flip_of"), arg("values"), arg("key"), arg("basis"));
-    m.def("linear_break_even", &d::linear_break_even, doc("delivery::linear_break_even"),
+    m.def("linear_break_even", &delivery::linear_break_even, doc("delivery::linear_break_even"),
           arg("fixed"), arg("unit"), arg("other_fixed"), arg("other_unit"));
-    m.def("crossings", &d::crossings, doc("delivery::crossings"), arg("f"), arg("low"), arg("high"),
-          arg("parts"), arg("tolerance"));
+    m.def("crossings", &delivery::crossings, doc("delivery::crossings"), arg("f"), arg("low"),
+          arg("high"), arg("parts"), arg("tolerance"));
     m.def("drawn_advantages", &drawn, doc("delivery::drawn_advantages"), arg("values"),
           arg("basis"), arg("direct"), arg("crew_time"), arg("price"), arg("estimated"),
           arg("replicates"), arg("seed"), arg("ranges"));

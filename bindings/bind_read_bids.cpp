@@ -95,7 +95,7 @@ Columns item_columns(const std::vector<PayItem>& rows) {
     return d;
 }
 
-Columns line_columns(const Bid& bid) {
+Columns bid_line_columns(const Bid& bid) {
     const auto& rows = bid.lines;
     Columns d;
     d["code"] = texts(rows, [](const BidLine& l) { return l.code; });
@@ -116,7 +116,7 @@ void bind_bids(py::module_& m) {
             "total", [](const Bid& b) { return maybe(b.total); }, doc("bid::Bid::total"))
         .def_property_readonly(
             "days", [](const Bid& b) { return maybe(b.days); }, doc("bid::Bid::days"))
-        .def("lines", &line_columns, doc("bid::Bid::lines"));
+        .def("lines", &bid_line_columns, doc("bid::Bid::lines"));
     py::class_<BidSet>(m, "BidSet", doc("bid::BidSet"))
         .def_property_readonly(
             "currency", [](const BidSet& s) { return std::string(s.form.currency.code()); },

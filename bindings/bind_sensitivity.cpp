@@ -21,7 +21,7 @@ Swings find_swings(const inventory::Inventory& inv, const PlanHandle& plan, doub
     return simulate::swings(inv.structures, plan.plan, level, threads, watcher(progress));
 }
 
-Columns columns_of(const Swings& swings) {
+Columns swing_columns(const Swings& swings) {
     Columns d;
     const auto money = [&](double Swing::*member) {
         return numbers<double>(swings.rows, [member](const Swing& s) { return s.*member; });
@@ -41,7 +41,7 @@ Columns columns_of(const Swings& swings) {
 void bind_sensitivity(py::module_& m) {
     using py::arg;
     py::class_<Swings>(m, "Swings", doc("simulate::Swings"))
-        .def("columns", &columns_of, doc("simulate::Swing"))
+        .def("columns", &swing_columns, doc("simulate::Swing"))
         .def_readonly("cost", &Swings::cost, doc("simulate::Swings::cost"))
         .def_readonly("level", &Swings::level, doc("simulate::Swings::level"));
     m.def("swings", &find_swings, doc("simulate::swings"), arg("inventory"), arg("plan"),

@@ -9,12 +9,10 @@ namespace scupper::python {
 
 namespace {
 
-namespace d = delivery;
-
 /// Structures and rules of one split.
 struct SplitProblem {
-    std::vector<d::SplitItem> items;
-    d::SplitRules rules;
+    std::vector<delivery::SplitItem> items;
+    delivery::SplitRules rules;
 };
 
 SplitProblem problem_of(double administration, double inspection,
@@ -22,13 +20,13 @@ SplitProblem problem_of(double administration, double inspection,
                         const std::vector<std::string>& regions, const std::vector<double>& direct,
                         const std::vector<double>& price, const std::vector<double>& time,
                         const std::vector<double>& size) {
-    d::Case<double> given = d::empty_case();
-    given[d::Input::administration] = administration;
-    given[d::Input::inspection] = inspection;
+    delivery::Case<double> given = delivery::empty_case();
+    given[delivery::Input::administration] = administration;
+    given[delivery::Input::inspection] = inspection;
     SplitProblem problem;
     for (std::size_t i = 0; i < names.size(); ++i) {
-        problem.items.push_back(d::split_item(given, names[i], regions.at(i), direct.at(i),
-                                              price.at(i), time.at(i), size.at(i)));
+        problem.items.push_back(delivery::split_item(given, names[i], regions.at(i), direct.at(i),
+                                                     price.at(i), time.at(i), size.at(i)));
     }
     return problem;
 }
@@ -50,7 +48,7 @@ SplitProblem with_rules(const SplitProblem& p, double time_there, double kept, d
 }
 
 Columns model_of(const SplitProblem& p) {
-    d::SplitModel model = d::split_model(p.items, p.rules);
+    delivery::SplitModel model = delivery::split_model(p.items, p.rules);
     const auto array = [](auto&& values) {
         const auto size = static_cast<py::ssize_t>(values.size());
         return hand_over(std::move(values), {size});
@@ -66,7 +64,7 @@ Columns model_of(const SplitProblem& p) {
     return c;
 }
 
-Columns columns_of(const d::Split& s) {
+Columns split_columns(const delivery::Split& s) {
     Columns c;
     c["to"] = s.to;
     c["in_house"] = s.in_house;
@@ -93,19 +91,19 @@ void bind_split(py::module_& m) {
         .def(
             "split",
             [](const SplitProblem& p, const std::vector<double>& unknowns) {
-                return columns_of(d::split_of(p.items, p.rules, unknowns));
+                return split_columns(delivery::split_of(p.items, p.rules, unknowns));
             },
             doc("delivery::split_of"), arg("unknowns"))
         .def(
             "priced",
             [](const SplitProblem& p, std::vector<std::size_t> to) {
-                return columns_of(d::priced_split(p.items, p.rules, std::move(to)));
+                return split_columns(delivery::priced_split(p.items, p.rules, std::move(to)));
             },
             doc("delivery::priced_split"), arg("to"))
         .def(
             "fault",
             [](const SplitProblem& p, const std::vector<std::size_t>& to) {
-                return d::split_fault(p.items, p.rules, to);
+                return delivery::split_fault(p.items, p.rules, to);
             },
             doc("delivery::split_fault"), arg("to"));
 }

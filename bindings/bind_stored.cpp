@@ -37,7 +37,7 @@ py::object handed_over(StructureColumn& column) {
                               : array(std::get<std::vector<std::int64_t>>(column.values));
 }
 
-Columns columns_of(const Inventory& inv) {
+Columns structure_columns(const Inventory& inv) {
     Columns columns;
     for (StructureColumn& column : json::structure_columns(inv.structures)) {
         columns[text(column.name)] = handed_over(column);
@@ -126,7 +126,8 @@ Inventory slice(const Inventory& from, std::size_t first, std::size_t count) {
 
 void bind_stored(py::module_& m) {
     using py::arg;
-    m.def("structure_columns", &columns_of, doc("json::structure_columns"), arg("inventory"));
+    m.def("structure_columns", &structure_columns, doc("json::structure_columns"),
+          arg("inventory"));
     m.def("inventory_notes", &notes_of,
           "Files, rows, rejected records and doubts of an inventory, as plain values.",
           arg("inventory"));
