@@ -79,7 +79,7 @@ Correlation ranked(double normal, char first, char second) {
 } // namespace
 
 TEST_CASE("sums of correlated normal amounts spread as their formula says") {
-    constexpr std::size_t draws = 8192;
+    constexpr std::size_t draws = 1024;
     const double tolerance = 4.0 / std::sqrt(2.0 * draws); // relative, of a standard deviation
     for (const reference::Row& row : reference::rows("simulate/risk")) {
         const bool equal = row.is("sd of sum of 3 equal items");
@@ -101,7 +101,7 @@ TEST_CASE("sums of correlated normal amounts spread as their formula says") {
 }
 
 TEST_CASE("what is shared varies together over a list, what is own at each structure") {
-    constexpr std::size_t draws = 8192;
+    constexpr std::size_t draws = 1024;
     const double tolerance = 4.0 / std::sqrt(2.0 * draws);
     Structure second = overpass();
     second.id = second.number = "Y2";
