@@ -42,7 +42,7 @@ def stop_after(parts: int) -> Callable[[int, int], bool]:
 
 
 def test_a_lost_worker_changes_no_bit(county: sc.Inventory, job: sc.Job) -> None:
-    many = list(county) * 4
+    many = list(county) * 2
     killed: list[int] = []
     with sc.cluster.local(3) as client:
 
@@ -54,10 +54,10 @@ def test_a_lost_worker_changes_no_bit(county: sc.Inventory, job: sc.Job) -> None
                     killed.append(nanny.pid)
                     os.kill(nanny.pid, signal.SIGKILL)
 
-        found = run(many, job, draws=5000, client=client, progress=kill_one)
+        found = run(many, job, draws=1500, rows=15, client=client, progress=kill_one)
         programme = sc.cluster.estimate_all(many, job, client=client, rows=50)
     assert len(killed) == 1
-    assert_same(found, sc.simulate(many, job, 5000, 3))
+    assert_same(found, sc.simulate(many, job, 1500, 3))
     alone = sc.estimate_all(many, job)
     assert programme.to_pandas().equals(alone.to_pandas())
     assert programme.totals.equals(alone.totals)

@@ -38,7 +38,7 @@ TEST_CASE("real records come back from columns to the bit") {
         auto inv = sample(name);
         REQUIRE(inv.structures.size() > 1);
         inv.structures[0].dimensions.skew = Angle<>(15.0 * 0.017453292519943295);
-        inv.structures[1].given = {{"quantity[drain_count].given", certain(4.0, Basis::measured)},
+        inv.structures[1].given = {{"drain_count", certain(4.0, Basis::measured)},
                                    {"deck.length", between(10.0, 11.1, 12.0, Basis::element)}};
         const auto columns = json::structure_columns(inv.structures);
         const auto again = json::structures_of(columns);
@@ -81,7 +81,7 @@ TEST_CASE("columns that hold no records are refused by name") {
     bad = good;
     std::get<std::vector<std::string>>(column(bad, "given").values)[0] =
         R"([["deck.length", {"deck.length": "-5 m"}]])";
-    CHECK(refused(bad) == "row 1.given.deck.length: -5");
+    CHECK(refused(bad) == "row 1.given.deck.length: -5.0");
     std::get<std::vector<std::string>>(column(bad, "given").values)[0] = R"({"deck.length": 5})";
     CHECK(refused(bad) == "given: 5");
     bad.push_back(good[0]);
