@@ -54,7 +54,8 @@ def test_both_ways_are_the_prices_of_the_list(
     own, out = (sc.estimate_all(listed, job) for job in jobs)
     assert lines["direct"] == pytest.approx(own.total)
     assert lines["price"] == pytest.approx(out.total)
-    assert lines["inspection"] == pytest.approx(0.06 * out.total)
+    # a PERT of 3, 6 and 10 % has its mean at (3 + 4 x 6 + 10) / 6
+    assert lines["inspection"] == pytest.approx(0.37 / 6 * out.total)
     wages = own.total_of("cost.labour")[0]
     assert lines["overhead"] == pytest.approx(0.12 * wages)
     assert decision.avoidable == pytest.approx(own.total + 6000)
