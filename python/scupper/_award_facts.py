@@ -72,6 +72,8 @@ class AwardFacts:
     def ties(self) -> list[dict[str, Any]]:
         """Crossover quantities within the range of their item, the nearest to the form first."""
         table = self.review.crossovers.query("in_range").copy()
+        if table.empty:
+            return []
         form = self.review.items["quantity"].map(float)
         table["form"] = table["item"].map(form)
         table["change"] = table["quantity"] / table["form"] - 1.0

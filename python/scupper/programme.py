@@ -14,6 +14,7 @@ from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._parquet import write_tables
 from scupper._progress import Progress, told
+from scupper._result import ListResult
 from scupper._stamp import stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
@@ -49,18 +50,8 @@ def identities(inventory: Inventory, rows: Iterable[int]) -> dict[str, Any]:
     return {name: [recorded[name][i] for i in at] for name in _FIRST}
 
 
-class Programme:
+class Programme(ListResult[_core.Programme]):
     """A list of structures priced. Each is in exactly one of the priced rows and `unpriced`."""
-
-    def __init__(self, core: _core.Programme, inventory: Inventory, job: Job) -> None:
-        self._core = core
-        self.inventory = inventory
-        self.job = job
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
 
     def to_pandas(self, units: str | None = None) -> pd.DataFrame:
         """The priced rows.
@@ -306,11 +297,8 @@ class Programme:
         """Writes the report whole, or not at all."""
         write_whole(path, self.report(progress))
 
-    def __repr__(self) -> str:
-        return _report.text(_report.programme_lines(self))
-
-    def _repr_html_(self) -> str:
-        return _report.html(_report.programme_lines(self))
+    def _lines(self) -> _report.Lines:
+        return _report.programme_lines(self)
 
 
 def _check_draws(draws: int, quantiles: Sequence[float]) -> None:

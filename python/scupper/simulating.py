@@ -13,6 +13,7 @@ from scupper._files import write_whole
 from scupper._frames import frame, suffixed
 from scupper._parquet import write_tables
 from scupper._progress import Progress, told
+from scupper._result import Result
 from scupper._stamp import job_stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
@@ -30,20 +31,14 @@ _NAMES = [f"P{round(100 * level)}" for level in _core.kept_levels()]
 _SPREADS = ["estimate", "mean", "sd", *_NAMES]
 
 
-class Simulation:
+class Simulation(Result[_core.Simulation]):
     """A list of structures priced in many draws. Runs over parts of a list can be joined."""
 
     def __init__(self, core: _core.Simulation, job: Job, identity: dict[str, list[Any]]) -> None:
-        self._core = core
+        super().__init__(core, job)
         self._identity = identity
-        self.job = job
         #: What the files held that it was read from a part at a time; None without such files.
         self.records: Records | None = None
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
 
     @property
     def draws(self) -> int:
@@ -258,12 +253,6 @@ class Simulation:
         if len(self.left_out):
             lines.append(("left out", ", ".join(self.left_out["structure_id"])))
         return lines
-
-    def __repr__(self) -> str:
-        return _report.text(self._lines())
-
-    def _repr_html_(self) -> str:
-        return _report.html(self._lines())
 
 
 def _restored(job: Job, state: Any, identity: dict[str, list[Any]]) -> Simulation:

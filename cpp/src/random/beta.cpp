@@ -113,9 +113,4 @@ double beta_quantile(double u, double alpha, double beta) {
     return u <= 0.5 ? lower_quantile(u, alpha, beta) : 1.0 - lower_quantile(1.0 - u, beta, alpha);
 }
 
-double student_quantile(double confidence, double freedom) {
-    const double x = beta_quantile(confidence, 0.5, 0.5 * freedom);
-    return std::sqrt(freedom * x / (1.0 - x));
-}
-
 } // namespace scupper

@@ -15,16 +15,6 @@ namespace {
 constexpr double least_power = 1e-6, greatest_power = 16.0;
 /// Fewer observations tell nothing of what lies far out.
 constexpr std::size_t least_for_outliers = 5;
-/// Beyond these degrees of freedom the beta quantile is out of its range.
-constexpr double many_degrees = 300.0;
-
-/// Two terms of the expansion of Student's quantile about the normal one.
-double expanded_quantile(double z, double f) {
-    const double z2 = z * z;
-    const double first = z * (z2 + 1.0) / 4.0;
-    const double second = z * ((5.0 * z2 + 16.0) * z2 + 3.0) / 96.0;
-    return z + first / f + second / (f * f);
-}
 
 double median(std::vector<double> values) {
     const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
@@ -103,21 +93,6 @@ Belief updated(const Belief& b, const Evidence& e) {
     const double apart = b.weight * e.weight / after.weight * (e.mean - b.mean) * (e.mean - b.mean);
     after.scale = (b.freedom * b.scale + e.squares + apart) / after.freedom;
     return after;
-}
-
-double student_quantile(double u, double f) {
-    if (!(u > 0.0 && u < 1.0)) {
-        throw InputError({"random.probability", "u", format_number(u, 6), "between 0 and 1"});
-    }
-    if (f > many_degrees) {
-        return expanded_quantile(normal_quantile(u), f);
-    }
-    if (u == 0.5) {
-        return 0.0;
-    }
-    const double x = beta_quantile(2.0 * std::min(u, 1.0 - u), f / 2.0, 0.5);
-    const double t = std::sqrt(f * (1.0 - x) / x);
-    return u < 0.5 ? -t : t;
 }
 
 Belief belief_of(const Uncertain& value, const PriorSettings& s) {

@@ -2,46 +2,23 @@
 
 #include "scupper/error.hpp"
 #include "scupper/estimate/fixed_total.hpp"
+#include "scupper/estimate/moved_total.hpp"
 #include "scupper/random.hpp"
 #include "tape.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <mutex>
 
 namespace scupper::simulate {
 
 namespace {
 
-/// How far one input moves the cost of all structures.
-struct Moved {
-    estimate::FixedTotal at_low, at_high;
-    std::size_t structures = 0;
-    bool priced = true;
-
-    void add(double low, double high) {
-        ++structures;
-        if (std::isfinite(low) && std::isfinite(high)) {
-            at_low.add(low);
-            at_high.add(high);
-        } else {
-            priced = false;
-        }
-    }
-    void add(const Moved& other) {
-        at_low.add(other.at_low);
-        at_high.add(other.at_high);
-        structures += other.structures;
-        priced = priced && other.priced;
-    }
-};
-
 /// The cost of some structures and what moves it.
 struct Sum {
     explicit Sum(std::size_t inputs) : moved(inputs) {}
     estimate::FixedTotal cost;
-    std::vector<Moved> moved; ///< by input place
+    std::vector<estimate::MovedTotal> moved; ///< by input place
 
     void add(const Sum& other) {
         cost.add(other.cost);
@@ -100,23 +77,14 @@ class Mover {
     Sum sum_;
 };
 
-Swing swing_of(const LayoutField& field, const Moved& moved, double cost) {
-    const double none = std::numeric_limits<double>::quiet_NaN();
-    Swing swing{field.key, field.label, moved.structures, none, none, none};
-    if (moved.priced) {
-        swing.cost_at_low = cost + moved.at_low.value();
-        swing.cost_at_high = cost + moved.at_high.value();
-        swing.width = std::fabs(swing.cost_at_high - swing.cost_at_low);
-    }
-    return swing;
+Swing swing_of(const LayoutField& field, const estimate::MovedTotal& moved, double cost) {
+    const double low = moved.low(cost);
+    const double high = moved.high(cost);
+    return {field.key, field.label, moved.structures, low, high, std::fabs(high - low)};
 }
 
-/// Rows without a number come first: they need a look most.
 bool is_wider(const Swing& a, const Swing& b) {
-    if (std::isnan(a.width) || std::isnan(b.width)) {
-        return std::isnan(a.width) && !std::isnan(b.width);
-    }
-    return a.width > b.width;
+    return estimate::moves_more(a.width, b.width);
 }
 
 } // namespace

@@ -79,9 +79,8 @@ double DrawnTotal::half_width(const Estimated& found, double confidence) const {
     if (replicates_ < 2) {
         return std::numeric_limits<double>::quiet_NaN();
     }
-    constexpr std::size_t most_freedom = 339;
-    const std::size_t freedom = std::min(replicates_ - 1, most_freedom);
-    return student_quantile(confidence, static_cast<double>(freedom)) * found.standard_error;
+    const auto freedom = static_cast<double>(replicates_ - 1);
+    return student_quantile(0.5 + 0.5 * confidence, freedom) * found.standard_error;
 }
 
 Estimated DrawnTotal::contingency(double level) const {

@@ -155,19 +155,6 @@ TEST_CASE("nothing seen changes nothing; much seen is the sample; two steps are 
     CHECK(after.variance() == Approx(seen.squares / (seen.weight - 1.0)).epsilon(2e-3));
 }
 
-TEST_CASE("Student's quantiles") {
-    // NIST/SEMATECH e-Handbook 1.3.6.7.2, critical values (from memory)
-    CHECK(simulate::student_quantile(0.90, 4.0) == Approx(1.533).margin(5e-4));
-    CHECK(simulate::student_quantile(0.975, 10.0) == Approx(2.228).margin(5e-4));
-    CHECK(simulate::student_quantile(0.975, 1.0) == Approx(12.706).margin(5e-4));
-    CHECK(simulate::student_quantile(0.5, 3.0) == 0.0);
-    CHECK(simulate::student_quantile(0.25, 7.0) == -simulate::student_quantile(0.75, 7.0));
-    // scipy.stats.t.ppf
-    CHECK(simulate::student_quantile(0.9, 301.0) == Approx(1.2843704501595317).epsilon(1e-8));
-    CHECK(simulate::student_quantile(0.1, 300.0) == Approx(-1.284379867579013).epsilon(1e-8));
-    CHECK_THROWS_AS(simulate::student_quantile(1.0, 4.0), InputError);
-}
-
 TEST_CASE("a belief has the mean and the spread of its value, and comes back as that value") {
     for (const ThreePoint guess :
          {ThreePoint{.low = 20.0, .likely = 40.0, .high = 90.0},

@@ -64,20 +64,6 @@ Evidence evidence_of(std::span<const double> logs);
 /// Verified by: tests/cpp/simulate/test_learning.cpp
 Belief updated(const Belief& belief, const Evidence& evidence);
 
-/// A quantile of Student's distribution.
-///
-/// Formula: |t| = sqrt(f (1 - x) / x), x the quantile of a beta variable (f / 2, 1 / 2); above 300
-/// degrees of freedom by the expansion about the normal quantile
-/// @param u [-] probability, between 0 and 1
-/// @param freedom [-] degrees of freedom, > 0
-/// @return [-] the value below which a share u lies
-/// Range: 1e-8 and better.
-/// Errors: InputError `random.probability` where u is not between 0 and 1.
-/// Source: NIST Digital Library of Mathematical Functions 8.17; M. Abramowitz, I. Stegun, Handbook
-/// of Mathematical Functions (1964), 26.7.1 and 26.7.5 (from memory)
-/// Verified by: tests/cpp/simulate/test_learning.cpp
-double student_quantile(double u, double freedom);
-
 /// How much is believed beforehand, where a rate does not say it.
 struct PriorSettings {
     double freedom = 6.0;     ///< [-] of the spread from job to job: worth so many jobs
