@@ -40,9 +40,10 @@ def recommendation(decision: Decision) -> str:
     verb = "Keep the work in-house" if decision.own_people else "Let the work by contract"
     chance = sure(decision)
     word = "" if chance >= SETTLED else "; the draws do not settle it"
+    share = f"{100 * chance:.0f} %" if chance < 0.995 else "more than 99 %"
     return (
         f"{verb}: {way(decision)} cost {money} less a year at {decision.basis} cost, "
-        f"with a chance of {100 * chance:.0f} % to be the cheaper way{word}."
+        f"with a chance of {share} to be the cheaper way{word}."
     )
 
 
@@ -123,9 +124,9 @@ def _of_inputs(decision: Decision) -> Iterator[str]:
             "Number and area explain less than half of what structures differ by "
             f"({', '.join(loose)}): break-even values of number and area are rough."
         )
-    count = len(decision.unpriced)
-    if count:
-        yield f"{count} prices are missing: structures without both prices are in no figure."
+    lost = decision.unpriced[["state", "structure_id"]].drop_duplicates()
+    if len(lost):
+        yield f"Structures without a price under one job or both, in no figure: {len(lost)}."
     yield (
         "Inputs of the same key, wages among them, are drawn alike for both ways; a contractor's "
         "own pace and prices may differ from what the contract job says. Prices are not bids."

@@ -36,6 +36,12 @@ def fields() -> dict[str, dict[str, Any]]:
     }
 
 
+def follows(key: str) -> bool:
+    """Whether an input follows from the priced list, so that nobody states it."""
+    source = str(fields()[key]["source"])
+    return any(words in source for words in ("least squares", "priced list", "take-off"))
+
+
 @dataclass
 class Terms:
     """Terms in SI.
@@ -65,6 +71,8 @@ def terms_of(terms: Mapping[str, Any] | None, job: Job) -> Terms:
         if key not in known:
             near = _core.nearest_name(key, places)
             raise UnknownNameError("delivery.key", "terms", f'"{key}"', f'"{near}"?')
+        if follows(key):
+            raise InputError("delivery.follows", key, str(value), "nothing: the list says it")
         low, likely, high = _three(key, value, job)
         mean = job.price_at == "mean" and low < high
         value = _core.guess_mean(low, likely, high) if mean else likely

@@ -11,7 +11,7 @@ from typing import TYPE_CHECKING, Any
 from scupper import _core, _report
 from scupper._arguments import single
 from scupper._decision_draws import Case, DrawnChoice, Draws
-from scupper._delivery_terms import Terms, fields, terms_of
+from scupper._delivery_terms import Terms, fields, follows, terms_of
 from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._priced_ways import PricedWays
@@ -118,8 +118,8 @@ class Decision:
         """Where each input comes from."""
         texts = []
         for key, row in fields().items():
-            priced = "least squares" in row["source"] or "priced list" in row["source"]
-            said = "stated" if key in self._terms.given else "" if priced else "not given"
+            stated = key in self._terms.given
+            said = "stated" if stated else "" if follows(key) else "not given"
             texts.append("; ".join(filter(None, (said, str(row["source"])))))
         return texts
 

@@ -10,7 +10,7 @@ from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._arguments import single
-from scupper._delivery_terms import STATUTORY, fields
+from scupper._delivery_terms import STATUTORY, fields, follows
 from scupper._equipment_choice import (
     annual_cost,
     available_time,
@@ -59,10 +59,7 @@ def terms() -> pd.DataFrame:
     pandas.DataFrame
         By key: label, unit (SI), without (what counts where nobody states it), source.
     """
-    rows = {
-        key: row for key, row in fields().items() if "least squares" not in row["source"]
-        and "priced list" not in row["source"] and key != "work.area"
-    }  # fmt: skip
+    rows = {key: row for key, row in fields().items() if not follows(key)}
     columns = {name: [row[name] for row in rows.values()]
                for name in ("label", "si_unit", "without", "source")}  # fmt: skip
     table = frame({"key": list(rows), **columns}).set_index("key")

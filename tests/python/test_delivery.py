@@ -145,6 +145,7 @@ def test_paper_workbook_and_command(
 def test_refusals(listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job]) -> None:
     for terms, error in [
         ({"contract.inspektion": "6 %"}, sc.UnknownNameError),
+        ({"work.area": "100 ft2"}, sc.InputError),
         ({"contract.inspection": "6 USD"}, sc.UnitError),
         ({"contract.inspection": "-6 %"}, sc.InputError),
         ({"in_house.kept": "6000 EUR"}, sc.UnitError),

@@ -72,7 +72,7 @@ struct Worker {
         line(preparation, in(Input::contracts)*money(Input::preparation));
         line(administration, in(Input::administration)*ways.lines[price]);
         line(inspection, in(Input::inspection)*ways.lines[price]);
-        const T years = in(Input::years) / factor::year;
+        const T years = named("number of years", in(Input::years) / factor::year);
         line(conversion,
              cost::capital_recovery_factor(in(Input::interest), years) * money(Input::conversion));
         const Amount<T> personnel =
