@@ -90,7 +90,7 @@ std::vector<bid::Choice> read_choices(const Json& doc, const std::string& path) 
     return choices;
 }
 
-bid::ItemScheme read_document(std::string_view text, std::string_view name) {
+bid::ItemScheme read_item_document(std::string_view text, std::string_view name) {
     const std::string path(name);
     const Json doc = detail::parse(text, name);
     require_object(doc, path);
@@ -111,7 +111,7 @@ bid::ItemScheme read_document(std::string_view text, std::string_view name) {
 } // namespace
 
 bid::ItemScheme read_item_list(std::string_view text, std::string_view name) {
-    return detail::read_with_lines(text, name, [&] { return read_document(text, name); });
+    return detail::read_with_lines(text, name, [&] { return read_item_document(text, name); });
 }
 
 std::string_view shipped_item_list() {
