@@ -17,6 +17,8 @@ using inventory::Inventory;
 using inventory::Rejected;
 using json::StructureColumn;
 
+/// What an inventory holds beside its structures.
+using Notes = py::typing::Dict<py::str, py::object>;
 /// File, line, state, structure, found, reason.
 using RejectedRow =
     std::tuple<std::uint32_t, std::uint64_t, std::string, std::string, std::string, std::string>;
@@ -60,7 +62,7 @@ StructureColumn column_of(const std::string& name, const py::handle& values) {
 }
 
 /// Everything but the structures, as plain values.
-py::typing::Dict<py::str, py::object> notes_of(const Inventory& inv) {
+Notes notes_of(const Inventory& inv) {
     std::vector<RejectedRow> rejected;
     for (const Rejected& r : inv.rejected) {
         rejected.emplace_back(r.file, r.line, r.state, r.structure, r.found, r.reason);
@@ -70,7 +72,7 @@ py::typing::Dict<py::str, py::object> notes_of(const Inventory& inv) {
         doubts.emplace_back(d.file, d.line, d.state, d.structure, d.column, d.found, d.reason,
                             d.kept);
     }
-    py::typing::Dict<py::str, py::object> notes;
+    Notes notes;
     notes["files"] = py::cast(inv.files);
     notes["absent_columns"] = py::cast(inv.absent_columns);
     notes["rows"] = py::cast(inv.rows);
@@ -81,7 +83,7 @@ py::typing::Dict<py::str, py::object> notes_of(const Inventory& inv) {
     return notes;
 }
 
-void read_notes(const py::dict& notes, Inventory& inv) {
+void read_notes(const Notes& notes, Inventory& inv) {
     inv.files = notes["files"].cast<std::vector<std::string>>();
     inv.absent_columns = notes["absent_columns"].cast<std::vector<std::string>>();
     inv.rows = notes["rows"].cast<std::uint64_t>();
@@ -97,7 +99,7 @@ void read_notes(const py::dict& notes, Inventory& inv) {
     }
 }
 
-Inventory inventory_of(const py::dict& columns, const py::dict& notes) {
+Inventory inventory_of(const Columns& columns, const Notes& notes) {
     std::vector<StructureColumn> list;
     for (const auto& [name, values] : columns) {
         list.push_back(column_of(name.cast<std::string>(), values));
