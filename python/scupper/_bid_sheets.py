@@ -132,7 +132,7 @@ def _write_lines(sheet: Worksheet, looks: Looks, items: PayItems) -> None:
 def _rounding(items: PayItems) -> str:
     if items.rounding:
         table = items._table.set_index("code")
-        taken = table.loc[items.rounding, "difference"]
+        taken: Any = table.loc[items.rounding, "difference"]
         return (
             f"What rounding unit prices leaves, {items.currency} {taken:,}, is in "
             f"{items.rounding}: the total is the price of the estimate."
