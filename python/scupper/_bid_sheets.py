@@ -131,9 +131,11 @@ def _write_lines(sheet: Worksheet, looks: Looks, items: PayItems) -> None:
 
 def _rounding(items: PayItems) -> str:
     if items.rounding:
+        table = items._table.set_index("code")
+        taken: Any = table.loc[items.rounding, "difference"]
         return (
-            f"What rounding unit prices leaves is in {items.rounding}: the total is the price of "
-            "the estimate."
+            f"What rounding unit prices leaves, {items.currency} {taken:,}, is in "
+            f"{items.rounding}: the total is the price of the estimate."
         )
     return (
         f"Unit prices are rounded: the total differs from the estimate by {items.currency} "

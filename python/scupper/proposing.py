@@ -53,18 +53,19 @@ class Proposal:
     @cached_property
     def exclusions(self) -> list[str]:
         """What is not in the price: structures not found or not priced, components that are not
-        cleaned, work that is refused, what lies around and is not priced."""
+        cleaned. See `open_points` too."""
         lines = [_not_found(number, near) for number, near in self._missing.items()]
         unpriced: Any = self.programme.unpriced.to_dict("records")
         lines += [f"{row['structure_id']}: {row['reason']}" for row in unpriced]
         service = self.programme.job.to_dict()["service"]
         left = [words(part) for part in _parts() if service.get(part, "none") == "none"]
         lines += [f"not cleaned: {', '.join(left)}"] if left else []
-        return lines + self._warned
+        return lines
 
     @cached_property
-    def _warned(self) -> list[str]:
-        """Warnings of all structures, each once, with where it holds."""
+    def open_points(self) -> list[str]:
+        """Warnings of the estimates, each once, with where it holds: what was not counted, work
+        that is refused, what lies around and is not priced."""
         where: dict[str, list[str]] = {}
         for one in self.programme.estimates():
             for warning in one.warnings:
@@ -97,9 +98,11 @@ class Proposal:
         write_whole(path, self.page())
 
     def __repr__(self) -> str:
-        rows = [f"proposal for {self.programme.counts['priced']} structures",
-                f"total  {self.currency} {self.total:,}"]  # fmt: skip
-        return "\n".join([*rows, "not in the price:", *(f"  {line}" for line in self.exclusions)])
+        lines = [f"proposal for {self.programme.counts['priced']} structures",
+                 f"total  {self.currency} {self.total:,}"]  # fmt: skip
+        for title, points in (("not in the price", self.exclusions), ("open", self.open_points)):
+            lines += [f"{title}:", *(f"  {point}" for point in points)] if points else []
+        return "\n".join(lines)
 
 
 def _parts() -> list[str]:
@@ -146,7 +149,7 @@ def proposal(
     -------
     Proposal
         ``.by_structure`` and ``.by_quantity`` (pay items), ``.scope``, ``.exclusions``,
-        ``.assumptions``, ``.cautions``, ``.save(path)``.
+        ``.open_points``, ``.assumptions``, ``.cautions``, ``.save(path)``.
 
     Raises
     ------

@@ -176,7 +176,9 @@ Decimal in_cents(std::int64_t units, const Currency& currency) {
 void set_price(PricedItem& item, const Decimal& amount, int decimals, const Currency& currency) {
     item.unit_price = rounded_from_double(to_double(amount) / to_double(item.item.quantity),
                                           decimals, "items[" + item.item.code + "].unit_price");
-    item.extension = extension(Money(item.unit_price, currency), item.item.quantity).amount();
+    const Decimal cents(0, minor_digits(currency)); // keeps "2.10" from becoming "2.1"
+    item.extension =
+        extension(Money(item.unit_price, currency), item.item.quantity).amount() + cents;
     item.difference = item.extension - item.amount;
 }
 
