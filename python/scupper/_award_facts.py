@@ -117,8 +117,8 @@ def reversal_sentence(found: Mapping[str, Any], currency: str) -> str:
     """The chance in words."""
     return (
         f"In {found['chance']:.1%} (± {found['error']:.1%}) of {found['draws']:,} draws of the "
-        f"quantities {found['low']} is not the low bid at the end; on average it then costs, over "
-        f"all draws, {currency} {found['regret']:,.0f} more than the least."
+        f"quantities {found['low']} is not the low bid at the end; over all draws it costs "
+        f"{currency} {found['regret']:,.0f} more than the least, on average."
     )
 
 

@@ -45,7 +45,7 @@ def award_sheet(review: BidReview, **asked: Any) -> str:
 def _stages(review: BidReview) -> list[tuple[str, list[tuple[str, int]]]]:
     """Totals and ranks by stage; nothing where the form has base items only."""
     rows = [
-        (stage, list(zip(table["total"].map(amount), table["rank"], strict=True)))
+        (str(stage), list(zip(table["total"].map(amount), table["rank"], strict=True)))
         for stage, table in review.stages.groupby("stage", sort=False)
     ]
     return rows if len(rows) > 1 else []

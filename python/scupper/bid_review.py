@@ -202,7 +202,7 @@ class BidReview:
         }
         for code in wanted:
             _known(code, list(self.items.index), "bid.code", "quantities")
-        texts = [wanted.get(code, str(q)) for code, q in self.items["quantity"].items()]
+        texts = [wanted.get(str(code), str(q)) for code, q in self.items["quantity"].items()]
         totals = [_decimal(t) for t in self._core.totals_at(texts)]
         return pd.Series(totals, self.summary.index, dtype=object)
 
