@@ -72,11 +72,11 @@ class DrawnChoice:
         import numpy as np
 
         own, out = self._simulations
-        totals = (own._total("cost"), own._total("hours"), out._total("cost"))
+        direct, hours, price = (own._total("cost"), own._total("hours"), out._total("cost"))
         drawn = _core.drawn_advantages(
-            self._case.values, self._case.basis, *(t.draws() for t in totals),
-            [t.estimated for t in totals], own._core.replicates, self._draws.seed,
-            self._case.ranges,
+            self._case.values, self._case.basis, direct.draws(), hours.draws(), price.draws(),
+            [direct.estimated, hours.estimated, price.estimated], own._core.replicates,
+            self._draws.seed, self._case.ranges,
         )  # fmt: skip
         return np.asarray(drawn)
 
@@ -124,11 +124,15 @@ class DrawnChoice:
         for key in dict.fromkeys([*tables[0].index, *tables[1].index]):
             at: Any = {}
             for end in ("low", "high"):
-                costs = [t.at[key, f"cost_at_{end}"] if key in t.index else s.cost
-                         for t, s in zip(tables, swings, strict=True)]  # fmt: skip
-                estimated = [s.cost for s in swings]
-                at[end] = _core.advantage_at(self._case.values, self._case.basis, costs, estimated)
-            label = next(t.at[key, "label"] for t in tables if key in t.index)
+                first, second = (
+                    float(t[f"cost_at_{end}"][key]) if key in t.index else s.cost
+                    for t, s in zip(tables, swings, strict=True)
+                )
+                estimated = (swings[0].cost, swings[1].cost)
+                at[end] = _core.advantage_at(
+                    self._case.values, self._case.basis, (first, second), estimated
+                )
+            label = next(t["label"][key] for t in tables if key in t.index)
             turns = (at["low"] > 0) != (at["high"] > 0) and not isnan(at["low"] + at["high"])
             rows[key] = {"label": label, "at_low": at["low"], "at_high": at["high"], "turns": turns}
         import pandas as pd

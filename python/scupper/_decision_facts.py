@@ -30,7 +30,7 @@ def way(decision: Decision) -> str:
 
 def sure(decision: Decision) -> float:
     """The chance that the recommended way is the cheaper one."""
-    cheaper = float(decision.chance.at["cheaper", "value"])
+    cheaper = float(decision.chance["value"]["cheaper"])
     return cheaper if decision.own_people else 1 - cheaper
 
 
@@ -91,7 +91,7 @@ def cautions(decision: Decision) -> list[str]:
 
 def _of_choice(decision: Decision) -> Iterator[str]:
     if sure(decision) < SETTLED:
-        worth = decision.chance.at["information", "value"]
+        worth = float(decision.chance["value"]["information"])
         yield (
             f"The chance is below {100 * SETTLED:.0f} %: knowing more before choosing is worth up "
             f"to {decision.currency} {worth:,.0f} a year."
@@ -108,7 +108,7 @@ def _of_choice(decision: Decision) -> Iterator[str]:
             f"A contract is held to save {decision.currency} {decision.differential:,.0f} a year "
             "besides, by 10 U.S.C. 2461: whether that law binds this owner is for counsel."
         )
-    displaced = decision.to_pandas().set_index("line").at["displaced", "amount"]
+    displaced = float(decision.to_pandas().set_index("line")["amount"]["displaced"])
     if displaced > 0:
         yield "Crew time is short: other work waits, and its worth is in the in-house cost."
 

@@ -76,11 +76,10 @@ def _write_rows(book: xlsxwriter.Workbook, looks: Looks, name: str, rows: Any) -
     """A table as it is; what is no number is text, and NaN an empty cell."""
     sheet = book.add_worksheet(name)
     widths = {str(column): 24.0 if i == 0 else 18.0 for i, column in enumerate(rows.columns)}
-    table = Table(sheet, looks, name, widths)
+    Table(sheet, looks, name, widths)
     for at, record in enumerate(rows.to_dict("records"), start=Table.FIRST_ROW):
         for column, value in enumerate(record.values()):
             if isinstance(value, bool | str):
                 sheet.write_string(at, column, str(value), looks.text)
             elif value == value and abs(value) < float("inf"):
                 sheet.write_number(at, column, value, looks.figure)
-    _ = table

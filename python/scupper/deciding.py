@@ -230,11 +230,11 @@ class Decision:
 
         def advantage(si: float) -> float:
             value: Any = si if unit == "1" else f"{si!r} {unit}"
-            changed = [
+            own, out = (
                 job.replace({key: value}) if jobs in ("both", name) else job
                 for name, job in zip(("in_house", "contract"), self.jobs, strict=True)
-            ]
-            ways = PricedWays.of(self._ways.inventory, *changed, self._draws.threads)
+            )
+            ways = PricedWays.of(self._ways.inventory, own, out, self._draws.threads)
             if not ways.both:
                 return float("nan")
             return _core.advantage(ways.case(self._terms.values), self.basis)

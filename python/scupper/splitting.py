@@ -13,7 +13,6 @@ from scupper._frames import frame
 from scupper.errors import InputError, SolveError, UnknownNameError
 
 if TYPE_CHECKING:
-    import numpy as np
     import pandas as pd
 
     from scupper._priced_ways import PricedWays
@@ -146,6 +145,8 @@ class Split:
         there = self._rules.time_there + float(_core.to_si(more, "h", "h", "more"))
         under = self._problem_of(time_there=there)
         unknowns, _, _ = _solved(under, self._seconds)
+        if unknowns is None:
+            raise SolveError("delivery.solver", "split", "no answer", "a longer time")
         saved = self.cost - under.split(unknowns)["cost"]
         return float(_core.unit_cost(saved, more))
 
@@ -207,9 +208,9 @@ def problem_of(
     }[size]
     numbers = list(ways.names(rows)["structure_id"])
     time = np.nan_to_num(columns["crew_time"])
-    problem = _core.SplitProblem(
-        *on_top, numbers, regions, columns["direct"], columns["price"], time, sizes
-    )
+    lists = (columns["direct"], columns["price"], time, sizes)
+    direct, price, hours, size_list = (numbers_of.tolist() for numbers_of in lists)
+    problem = _core.SplitProblem(*on_top, numbers, regions, direct, price, hours, size_list)
     return problem, regions
 
 
@@ -222,9 +223,7 @@ def _regions(ways: PricedWays, rows: list[int], by: str | None) -> list[str]:
     return [str(recorded[i]) for i in rows]
 
 
-def _solved(
-    problem: _core.SplitProblem, seconds: float
-) -> tuple[np.ndarray[Any, Any] | None, bool, float]:
+def _solved(problem: _core.SplitProblem, seconds: float) -> tuple[list[float] | None, bool, float]:
     """Unknowns of least cost, or None where there are none; whether proven; the bound."""
     optimize, sparse = _solver()
     model = problem.model()
@@ -240,7 +239,8 @@ def _solved(
     if found.x is None and found.status != 2:
         raise SolveError("delivery.solver", "split", found.message, "a longer time")
     bound = found.get("mip_dual_bound")
-    return found.x, found.status == 0, float("nan") if bound is None else float(bound)
+    unknowns = None if found.x is None else found.x.tolist()
+    return unknowns, found.status == 0, float("nan") if bound is None else float(bound)
 
 
 def _solver() -> tuple[Any, Any]:

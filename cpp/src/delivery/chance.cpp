@@ -73,6 +73,9 @@ double advantage_at(const Case<double>& given, Basis basis, double direct, doubl
     check(given);
     const double least = std::min(direct_estimated, price_estimated);
     detail::require(least > 0.0, "estimated", detail::number(least), "totals above 0");
+    if (std::isnan(direct) || std::isnan(price)) {
+        return std::numeric_limits<double>::quiet_NaN();
+    }
     const auto moved = scaled(given, direct / direct_estimated, 1.0, price / price_estimated);
     return advantage(compare_ways(moved), basis).si();
 }
