@@ -7492,7 +7492,7 @@ def inventory_notes(inventory: Inventory) -> dict[str, typing.Any]:
     """
     Files, rows, rejected records and doubts of an inventory, as plain values.
     """
-def inventory_of(columns: dict, notes: dict) -> Inventory:
+def inventory_of(columns: dict[str, typing.Any], notes: dict[str, typing.Any]) -> Inventory:
     """
     The records that columns hold.
     
