@@ -1,11 +1,11 @@
-"""Writes docstrings.hpp: the `///` comments of the public headers as text for Python.
+"""Writes docstrings.cpp: the `///` comments of the public headers as text for Python.
 
-    python docstrings.py <include folder> <docstrings.hpp>
+    python docstrings.py <include folder> <docstrings.cpp>
 
-The header holds `scupper::doc("hydraulics::nozzle_flow")`, `doc("Job::replace")` and so on: names
+The source holds `scupper::doc("hydraulics::nozzle_flow")`, `doc("Job::replace")` and so on: names
 without the leading `scupper::`, members after their class. A function with several documented
-overloads is named with its parameters, `doc("friction_loss(flow, bore, length)")`. A name without
-comment does not compile.
+overloads is named with its parameters, `doc("friction_loss(flow, bore, length)")`. With a name
+without comment the module does not load.
 """
 
 from __future__ import annotations
@@ -17,31 +17,31 @@ from pathlib import Path
 from comments import Comment, Item, read_comment
 from declarations import Declaration, read_headers
 
-HEADER = """\
+SOURCE = """\
 // Written by bindings/docstrings.py from the public headers.
-#pragma once
+#include "docstrings.hpp"
 
-#include <string_view>
+#include <stdexcept>
+#include <string>
 
 namespace scupper {{
-namespace detail {{
+namespace {{
 struct NamedText {{
     std::string_view name;
     const char* text;
 }};
-inline constexpr NamedText docstrings[] = {{
+constexpr NamedText docstrings[] = {{
 {entries}
 }};
-}} // namespace detail
+}} // namespace
 
-/// The text of a public declaration's comment.
-consteval const char* doc(std::string_view name) {{
-    for (const auto& entry : detail::docstrings) {{
+const char* doc(std::string_view name) {{
+    for (const NamedText& entry : docstrings) {{
         if (entry.name == name) {{
             return entry.text;
         }}
     }}
-    throw "no public header documents this name";
+    throw std::logic_error("no public header documents " + std::string(name));
 }}
 }} // namespace scupper
 """
@@ -91,16 +91,16 @@ def docstrings(declarations: list[Declaration]) -> dict[str, str]:
     return texts
 
 
-def header(texts: dict[str, str]) -> str:
+def source(texts: dict[str, str]) -> str:
     entries = [f'    {{"{name}", R"doc({text})doc"}},' for name, text in texts.items()]
-    return HEADER.format(entries="\n".join(entries))
+    return SOURCE.format(entries="\n".join(entries))
 
 
 def main(include: Path, output: Path) -> None:
-    text = header(docstrings([declaration for _, declaration in read_headers(include)]))
+    text = source(docstrings([declaration for _, declaration in read_headers(include)]))
     output.parent.mkdir(parents=True, exist_ok=True)
     if not output.exists() or output.read_text(encoding="utf-8") != text:
-        output.write_text(text, encoding="utf-8")  # every binding is compiled again
+        output.write_text(text, encoding="utf-8")
 
 
 if __name__ == "__main__":

@@ -13,7 +13,7 @@ sys.path.insert(0, str(ROOT / "bindings"))
 
 from comments import read_comment  # noqa: E402
 from declarations import read_declarations, read_headers  # noqa: E402
-from docstrings import docstrings, header, render  # noqa: E402
+from docstrings import docstrings, render, source  # noqa: E402
 
 NOZZLE = """\
 /// How much water a tip lets through.
@@ -138,6 +138,6 @@ def test_what_is_not_public_or_no_function_is_left_out() -> None:
 
 def test_the_generated_header_holds_every_documented_name_of_the_library() -> None:
     declarations = [declaration for _, declaration in read_headers(ROOT / "cpp/include")]
-    text = header(docstrings(declarations))
+    text = source(docstrings(declarations))
     assert '{"nearest_name", R"doc(The known name nearest to a wrong one' in text
     assert '{"Error::path", R"doc(Where the offending input stands [text].' in text
