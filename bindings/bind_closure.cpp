@@ -10,61 +10,62 @@ namespace scupper::python {
 
 namespace {
 
-namespace c = closure;
-using c::Element;
-using c::Plan;
+using closure::Element;
+using closure::Plan;
 using Elements = std::vector<Element>;
 
 std::string_view kind_by_record(const Structure& s) {
-    return c::kind_name(
-        c::kind_by_record({s.codes.lanes_on, s.codes.traffic_direction, s.codes.functional_class}));
+    return closure::kind_name(closure::kind_by_record(
+        {s.codes.lanes_on, s.codes.traffic_direction, s.codes.functional_class}));
 }
 
 NumberArray taper_length(const Array& speed, const Array& offset, const std::string& kind) {
-    const c::TaperKind which = c::taper_kind_by_name(kind);
+    const closure::TaperKind which = closure::taper_kind_by_name(kind);
     return elementwise(
         [which](double v, double w) {
-            return c::taper_length(Speed<>(v), Length<>(w), which).si();
+            return closure::taper_length(Speed<>(v), Length<>(w), which).si();
         },
         speed, offset);
 }
 
 NumberArray buffer_length(const Array& speed, const Array& downgrade) {
-    return elementwise([](double v, double g) { return c::buffer_length(Speed<>(v), g).si(); },
-                       speed, downgrade);
+    return elementwise(
+        [](double v, double g) { return closure::buffer_length(Speed<>(v), g).si(); }, speed,
+        downgrade);
 }
 
 std::tuple<double, double, double> sign_spacing(const std::string& road,
                                                 const std::string& edition) {
-    const c::SignSpacing s =
-        c::sign_spacing(c::road_class_by_name(road), c::edition_by_name(edition));
+    const closure::SignSpacing s =
+        closure::sign_spacing(closure::road_class_by_name(road), closure::edition_by_name(edition));
     return {s.a.si(), s.b.si(), s.c.si()};
 }
 
 NumberArray taper_device_spacing(const Array& speed, const std::string& kind) {
-    const c::TaperKind which = c::taper_kind_by_name(kind);
+    const closure::TaperKind which = closure::taper_kind_by_name(kind);
     return elementwise(
-        [which](double v) { return c::taper_device_spacing(Speed<>(v), which).si(); }, speed);
+        [which](double v) { return closure::taper_device_spacing(Speed<>(v), which).si(); }, speed);
 }
 
 NumberArray tangent_device_spacing(const Array& speed) {
-    return elementwise([](double v) { return c::tangent_device_spacing(Speed<>(v)).si(); }, speed);
+    return elementwise([](double v) { return closure::tangent_device_spacing(Speed<>(v)).si(); },
+                       speed);
 }
 
 NumberArray roll_ahead(const Array& speed) {
-    return elementwise([](double v) { return c::roll_ahead(Speed<>(v)).si(); }, speed);
+    return elementwise([](double v) { return closure::roll_ahead(Speed<>(v)).si(); }, speed);
 }
 
 NumberArray device_count(const Array& length, const Array& spacing) {
     return elementwise(
-        [](double l, double s) { return number(c::device_count(Length<>(l), Length<>(s))); },
+        [](double l, double s) { return number(closure::device_count(Length<>(l), Length<>(s))); },
         length, spacing);
 }
 
 NumberArray one_lane_cycle(const Array& length, const Array& speed, const Array& green) {
     return elementwise(
         [](double l, double v, double g) {
-            return c::one_lane_cycle(Length<>(l), Speed<>(v), Time<>(g)).si();
+            return closure::one_lane_cycle(Length<>(l), Speed<>(v), Time<>(g)).si();
         },
         length, speed, green);
 }
@@ -73,7 +74,8 @@ NumberArray one_lane_capacity(const Array& length, const Array& speed, const Arr
                               const Array& saturation) {
     return elementwise(
         [](double l, double v, double g, double s) {
-            return c::one_lane_capacity(Length<>(l), Speed<>(v), Time<>(g), c::TrafficFlow<>(s))
+            return closure::one_lane_capacity(Length<>(l), Speed<>(v), Time<>(g),
+                                              closure::TrafficFlow<>(s))
                 .si();
         },
         length, speed, green, saturation);
@@ -81,18 +83,20 @@ NumberArray one_lane_capacity(const Array& length, const Array& speed, const Arr
 
 NumberArray hourly_demand(const Array& daily, const Array& hourly_share,
                           const Array& directional_share) {
-    return elementwise([](double n, double hour,
-                          double way) { return c::hourly_demand(Count<>(n), hour, way).si(); },
-                       daily, hourly_share, directional_share);
+    return elementwise(
+        [](double n, double hour, double way) {
+            return closure::hourly_demand(Count<>(n), hour, way).si();
+        },
+        daily, hourly_share, directional_share);
 }
 
 /// Place of the first hour, and how many.
 std::pair<std::size_t, std::size_t> window(const std::vector<double>& demand, double capacity) {
-    std::vector<c::TrafficFlow<>> hours;
+    std::vector<closure::TrafficFlow<>> hours;
     for (const double vehicles : demand) {
         hours.emplace_back(vehicles);
     }
-    const c::Window found = c::window(hours, c::TrafficFlow<>(capacity));
+    const closure::Window found = closure::window(hours, closure::TrafficFlow<>(capacity));
     return {found.first, found.hours};
 }
 
@@ -100,19 +104,19 @@ Plan plan(double speed, const std::string& kind, const std::string& road, double
           double shoulder_width, double work_length, int lanes_closed, const std::string& edition,
           bool divided, double downgrade, int lanes, double set_back, bool at_curb) {
     const py::gil_scoped_release free;
-    return c::plan({.speed = Speed<>(speed),
-                    .kind = c::kind_by_name(kind),
-                    .road = c::road_class_by_name(road),
-                    .lane_width = Length<>(lane_width),
-                    .shoulder_width = Length<>(shoulder_width),
-                    .work_length = Length<>(work_length),
-                    .lanes_closed = lanes_closed,
-                    .edition = c::edition_by_name(edition),
-                    .divided = divided,
-                    .downgrade = downgrade,
-                    .lanes = lanes,
-                    .set_back = Length<>(set_back),
-                    .at_curb = at_curb});
+    return closure::plan({.speed = Speed<>(speed),
+                          .kind = closure::kind_by_name(kind),
+                          .road = closure::road_class_by_name(road),
+                          .lane_width = Length<>(lane_width),
+                          .shoulder_width = Length<>(shoulder_width),
+                          .work_length = Length<>(work_length),
+                          .lanes_closed = lanes_closed,
+                          .edition = closure::edition_by_name(edition),
+                          .divided = divided,
+                          .downgrade = downgrade,
+                          .lanes = lanes,
+                          .set_back = Length<>(set_back),
+                          .at_curb = at_curb});
 }
 
 std::int64_t whole(const Count<>& count) {
@@ -129,8 +133,8 @@ Columns element_columns(const Elements& rows) {
     return columns;
 }
 
-Columns placing_columns(const std::vector<c::Placing>& rows) {
-    using c::Placing;
+Columns placing_columns(const std::vector<closure::Placing>& rows) {
+    using closure::Placing;
     Columns columns;
     columns["what"] = texts(rows, [](const Placing& p) { return p.what; });
     columns["approach"] = texts(rows, [](const Placing& p) { return p.approach; });
@@ -142,8 +146,8 @@ Columns placing_columns(const std::vector<c::Placing>& rows) {
 }
 
 Columns place_columns(const Plan& plan) {
-    using c::Placed;
-    const std::vector<Placed> rows = c::places(plan);
+    using closure::Placed;
+    const std::vector<Placed> rows = closure::places(plan);
     Columns columns;
     columns["what"] = texts(rows, [](const Placed& p) { return p.what; });
     columns["station"] = numbers<double>(rows, [](const Placed& p) { return p.station.si(); });
@@ -153,13 +157,13 @@ Columns place_columns(const Plan& plan) {
 
 void bind_places(py::class_<Plan>& plan) {
     plan.def(
-            "placing", [](const Plan& p) { return placing_columns(c::placing_order(p)); },
+            "placing", [](const Plan& p) { return placing_columns(closure::placing_order(p)); },
             doc("closure::placing_order"))
         .def(
-            "taking", [](const Plan& p) { return placing_columns(c::taking_order(p)); },
+            "taking", [](const Plan& p) { return placing_columns(closure::taking_order(p)); },
             doc("closure::taking_order"))
         .def("places", &place_columns, doc("closure::places"))
-        .def_property_readonly("lanes_shown", &c::lanes_shown, doc("closure::lanes_shown"))
+        .def_property_readonly("lanes_shown", &closure::lanes_shown, doc("closure::lanes_shown"))
         .def_property_readonly(
             "lane_width", [](const Plan& p) { return p.site.lane_width.si(); },
             doc("closure::Site::lane_width"))
@@ -173,7 +177,8 @@ void bind_plan(py::module_& m) {
     bind_places(bound);
     bound
         .def_property_readonly(
-            "kind", [](const Plan& p) { return c::kind_name(p.kind); }, doc("closure::Plan::kind"))
+            "kind", [](const Plan& p) { return closure::kind_name(p.kind); },
+            doc("closure::Plan::kind"))
         .def_property_readonly(
             "taper", [](const Plan& p) { return p.taper.si(); }, doc("closure::Plan::taper"))
         .def_property_readonly(
@@ -182,7 +187,8 @@ void bind_plan(py::module_& m) {
             "elements", [](const Plan& p) { return element_columns(p.elements); },
             doc("closure::Plan::elements"))
         .def(
-            "removal_order", [](const Plan& p) { return element_columns(c::removal_order(p)); },
+            "removal_order",
+            [](const Plan& p) { return element_columns(closure::removal_order(p)); },
             doc("closure::removal_order"))
         .def_property_readonly(
             "length", [](const Plan& p) { return p.length.si(); }, doc("closure::Plan::length"))
@@ -231,7 +237,7 @@ void bind_closure(py::module_& m) {
     m.def(
         "advance_warning_may_be_omitted",
         [](double set_back, bool at_curb) {
-            return c::advance_warning_may_be_omitted(Length<>(set_back), at_curb);
+            return closure::advance_warning_may_be_omitted(Length<>(set_back), at_curb);
         },
         doc("closure::advance_warning_may_be_omitted"), arg("set_back"), arg("at_curb"));
     m.def("roll_ahead", &roll_ahead, doc("closure::roll_ahead"), arg("speed"));

@@ -11,11 +11,10 @@ namespace scupper::python {
 
 namespace {
 
-namespace d = debris;
 using Pair = std::tuple<NumberArray, NumberArray>;
 
-d::Lean lean_of(bool against_parapet) {
-    return against_parapet ? d::Lean::parapet : d::Lean::none;
+debris::Lean lean_of(bool against_parapet) {
+    return against_parapet ? debris::Lean::parapet : debris::Lean::none;
 }
 
 std::tuple<NumberArray, NumberArray, NumberArray>
@@ -23,19 +22,21 @@ windrow(const Array& volume, const Array& length, const Array& repose, bool agai
     const auto part = [&](auto get) {
         return elementwise(
             [&](double v, double l, double r) {
-                return get(
-                    d::windrow(Volume<>(v), Length<>(l), Angle<>(r), lean_of(against_parapet)));
+                return get(debris::windrow(Volume<>(v), Length<>(l), Angle<>(r),
+                                           lean_of(against_parapet)));
             },
             volume, length, repose);
     };
-    return {part([](const d::Windrow<>& w) { return w.section.si(); }),
-            part([](const d::Windrow<>& w) { return w.width.si(); }),
-            part([](const d::Windrow<>& w) { return w.height.si(); })};
+    return {part([](const debris::Windrow<>& w) { return w.section.si(); }),
+            part([](const debris::Windrow<>& w) { return w.width.si(); }),
+            part([](const debris::Windrow<>& w) { return w.height.si(); })};
 }
 
 NumberArray blocks_shoulder(const Array& shoulder, const Array& width) {
     return elementwise(
-        [](double s, double w) { return d::blocks_shoulder(Length<>(s), Length<>(w)) ? 1.0 : 0.0; },
+        [](double s, double w) {
+            return debris::blocks_shoulder(Length<>(s), Length<>(w)) ? 1.0 : 0.0;
+        },
         shoulder, width);
 }
 
@@ -46,41 +47,42 @@ Pair bulk(F f, const Arrays&... arrays) {
             elementwise([&](auto... p) { return f(p...).mass.si(); }, arrays...)};
 }
 
-d::Bulk<> bulk_of(double volume, double mass) {
+debris::Bulk<> bulk_of(double volume, double mass) {
     return {Volume<>(volume), Mass<>(mass)};
 }
 
 Pair tank_fill(const Array& room, const Array& payload, const Array& density) {
-    return bulk(
-        [](double v, double m, double rho) { return d::tank_fill(bulk_of(v, m), Density<>(rho)); },
-        room, payload, density);
+    return bulk([](double v, double m,
+                   double rho) { return debris::tank_fill(bulk_of(v, m), Density<>(rho)); },
+                room, payload, density);
 }
 
 Pair decanted(const Array& volume, const Array& mass, const Array& free_share,
               const Array& water_density) {
     return bulk([](double v, double m, double f,
-                   double rho) { return d::decanted(bulk_of(v, m), f, Density<>(rho)); },
+                   double rho) { return debris::decanted(bulk_of(v, m), f, Density<>(rho)); },
                 volume, mass, free_share, water_density);
 }
 
 NumberArray weight_governs(const Array& room, const Array& payload, const Array& density) {
     return elementwise(
         [](double v, double m, double rho) {
-            return d::weight_governs(bulk_of(v, m), Density<>(rho)) ? 1.0 : 0.0;
+            return debris::weight_governs(bulk_of(v, m), Density<>(rho)) ? 1.0 : 0.0;
         },
         room, payload, density);
 }
 
 NumberArray balanced_density(const Array& room, const Array& payload) {
-    return elementwise([](double v, double m) { return d::balanced_density(bulk_of(v, m)).si(); },
-                       room, payload);
+    return elementwise(
+        [](double v, double m) { return debris::balanced_density(bulk_of(v, m)).si(); }, room,
+        payload);
 }
 
 NumberArray truck_loads(const Array& volume, const Array& mass, const Array& room,
                         const Array& payload, bool shared) {
     return elementwise(
         [shared](double v, double m, double r, double p) {
-            return number(d::truck_loads(bulk_of(v, m), bulk_of(r, p), shared));
+            return number(debris::truck_loads(bulk_of(v, m), bulk_of(r, p), shared));
         },
         volume, mass, room, payload);
 }
@@ -97,20 +99,20 @@ NumberArray by_group(Mass<> (*weight)(const Length<>&, int), const Array& span,
 }
 
 NumberArray bridge_formula(const Array& span, const Array& axles) {
-    return by_group(&d::bridge_formula, span, axles);
+    return by_group(&debris::bridge_formula, span, axles);
 }
 
 NumberArray axle_group_limit(const Array& span, const Array& axles) {
-    return by_group(&d::axle_group_limit, span, axles);
+    return by_group(&debris::axle_group_limit, span, axles);
 }
 
 using Group = std::tuple<std::size_t, std::size_t, double>;
 
 std::pair<double, std::vector<Group>> legal_gross(const std::vector<double>& spacings) {
     std::vector<Length<>> lengths(spacings.begin(), spacings.end());
-    const d::LegalGross truck = d::legal_gross(lengths);
+    const debris::LegalGross truck = debris::legal_gross(lengths);
     std::vector<Group> groups;
-    for (const d::AxleGroup& g : truck.limits) {
+    for (const debris::AxleGroup& g : truck.limits) {
         groups.emplace_back(g.first, g.last, g.limit.si());
     }
     return {truck.mass.si(), groups};
@@ -118,38 +120,38 @@ std::pair<double, std::vector<Group>> legal_gross(const std::vector<double>& spa
 
 void bind_dirt(py::module_& m) {
     using py::arg;
-    m.def("strip_volume", over_arrays(&d::strip_volume<double>), doc("debris::strip_volume"),
+    m.def("strip_volume", over_arrays(&debris::strip_volume<double>), doc("debris::strip_volume"),
           arg("length"), arg("width"), arg("depth"));
-    m.def("strip_mass", over_arrays(&d::strip_mass<double>), doc("debris::strip_mass"),
+    m.def("strip_mass", over_arrays(&debris::strip_mass<double>), doc("debris::strip_mass"),
           arg("length"), arg("line_mass"));
-    m.def("build_up_depth", over_arrays(&d::build_up_depth<double>), doc("debris::build_up_depth"),
-          arg("line_mass"), arg("width"), arg("density"));
-    m.def("drain_volume", over_arrays(&d::drain_volume<double>), doc("debris::drain_volume"),
+    m.def("build_up_depth", over_arrays(&debris::build_up_depth<double>),
+          doc("debris::build_up_depth"), arg("line_mass"), arg("width"), arg("density"));
+    m.def("drain_volume", over_arrays(&debris::drain_volume<double>), doc("debris::drain_volume"),
           arg("drains"), arg("volume_each"));
-    m.def("box_volume", over_arrays(&d::box_volume<double>), doc("debris::box_volume"),
+    m.def("box_volume", over_arrays(&debris::box_volume<double>), doc("debris::box_volume"),
           arg("length"), arg("width"), arg("depth"));
-    m.def("round_pit_volume", over_arrays(&d::round_pit_volume<double>),
+    m.def("round_pit_volume", over_arrays(&debris::round_pit_volume<double>),
           doc("debris::round_pit_volume"), arg("diameter"), arg("depth"));
-    m.def("loose_volume", over_arrays(&d::loose_volume<double>), doc("debris::loose_volume"),
+    m.def("loose_volume", over_arrays(&debris::loose_volume<double>), doc("debris::loose_volume"),
           arg("volume"), arg("swell"));
-    m.def("load_factor", over_arrays(&d::load_factor<double>), doc("debris::load_factor"),
+    m.def("load_factor", over_arrays(&debris::load_factor<double>), doc("debris::load_factor"),
           arg("swell"));
-    m.def("swell_voids", over_arrays(&d::swell_voids<double>), doc("debris::swell_voids"),
+    m.def("swell_voids", over_arrays(&debris::swell_voids<double>), doc("debris::swell_voids"),
           arg("swell"));
-    m.def("wet_density", over_arrays(&d::wet_density<double>), doc("debris::wet_density"),
+    m.def("wet_density", over_arrays(&debris::wet_density<double>), doc("debris::wet_density"),
           arg("dry"), arg("gain"));
     m.def("windrow", &windrow, doc("debris::windrow"), arg("volume"), arg("length"), arg("repose"),
           arg("against_parapet"));
-    m.def("clear_shoulder", over_arrays(&d::clear_shoulder<double>), doc("debris::clear_shoulder"),
-          arg("shoulder"), arg("width"));
+    m.def("clear_shoulder", over_arrays(&debris::clear_shoulder<double>),
+          doc("debris::clear_shoulder"), arg("shoulder"), arg("width"));
     m.def("blocks_shoulder", &blocks_shoulder, doc("debris::blocks_shoulder"), arg("shoulder"),
           arg("width"));
 }
 
 void bind_trucks(py::module_& m) {
     using py::arg;
-    m.def("payload", over_arrays(&d::payload<double>), doc("debris::payload"), arg("gross_limit"),
-          arg("empty_mass"), arg("water_aboard"), arg("water_density"));
+    m.def("payload", over_arrays(&debris::payload<double>), doc("debris::payload"),
+          arg("gross_limit"), arg("empty_mass"), arg("water_aboard"), arg("water_density"));
     m.def("tank_fill", &tank_fill, doc("debris::tank_fill"), arg("room"), arg("payload"),
           arg("density"));
     m.def("weight_governs", &weight_governs, doc("debris::weight_governs"), arg("room"),

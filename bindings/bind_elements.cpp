@@ -14,7 +14,7 @@ using inventory::ElementRecord;
 using inventory::ElementRecords;
 using inventory::Inventory;
 
-ElementRecords read(const std::string& path) {
+ElementRecords read_elements(const std::string& path) {
     const py::gil_scoped_release free;
     return inventory::read_elements(path);
 }
@@ -68,7 +68,7 @@ void bind_elements(py::module_& m) {
         .def(
             "unmatched", [](const ElementJoin& j) { return record_columns(j.unmatched); },
             doc("inventory::ElementJoin::unmatched"));
-    m.def("read_elements", &read, doc("inventory::read_elements"), arg("path"));
+    m.def("read_elements", &read_elements, doc("inventory::read_elements"), arg("path"));
     m.def("join_elements", &inventory::join_elements, doc("inventory::join_elements"),
           arg("inventory"), arg("elements"));
 }

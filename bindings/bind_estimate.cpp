@@ -56,7 +56,7 @@ Columns figure_columns(const Estimate& e) {
     return columns;
 }
 
-Columns line_columns(const Estimate& e) {
+Columns cost_line_columns(const Estimate& e) {
     const auto lines = estimate::cost_lines(e);
     Columns columns;
     columns["component"] = texts(lines, [](const PricedLine& l) { return l.component; });
@@ -201,7 +201,7 @@ void bind_estimate(py::module_& m) {
         .def("figure", &figure, doc("estimate::Estimate::figure"), arg("key"))
         .def("text", &figure_text, "A figure as text in the job's units.", arg("key"))
         .def("figures", &figure_columns, "Columns of every figure, in the job's units.")
-        .def("cost_lines", &line_columns, doc("estimate::cost_lines"))
+        .def("cost_lines", &cost_line_columns, doc("estimate::cost_lines"))
         .def("explain", &explain, doc("estimate::explain"), arg("key"), arg("depth") = py::none())
         .def("ranges", &range_columns, doc("estimate::ranges"), arg("draws"), arg("seed"))
         .def("assumptions", &assumption_columns, doc("estimate::assumptions"))

@@ -33,7 +33,7 @@ struct Lay {
     }
 };
 
-Lay read(const std::string& document, const std::string& name) {
+Lay read_lay(const std::string& document, const std::string& name) {
     const py::gil_scoped_release free;
     return {std::make_shared<const HoseLay>(json::read_hose_lay(document, name))};
 }
@@ -236,7 +236,7 @@ double smallest_bore(const Lay& self, const std::string& segment, const std::str
 void bind_lay(py::module_& m) {
     using py::arg;
     py::class_<Lay>(m, "HoseLay", doc("hydraulics::HoseLay"))
-        .def_static("read", &read, doc("json::read_hose_lay"), arg("document"), arg("name"))
+        .def_static("read", &read_lay, doc("json::read_hose_lay"), arg("document"), arg("name"))
         .def(
             "write", [](const Lay& s) { return json::write_hose_lay(*s.lay); },
             doc("json::write_hose_lay"))

@@ -24,7 +24,7 @@ using inventory::FileReader;
 using inventory::Inventory;
 using inventory::Rejected;
 
-Inventory read(const std::string& path, const py::object& progress) {
+Inventory read_inventory(const std::string& path, const py::object& progress) {
     const py::gil_scoped_release free;
     return json::read_any_inventory(path, watcher(progress));
 }
@@ -179,7 +179,7 @@ void bind_inventory(py::module_& m) {
             doc("inventory::Inventory::rejected"))
         .def("hash", &hash, "A hash of everything that the records say, in their order.")
         .def("doubts", &doubt_columns, doc("inventory::Inventory::doubts"));
-    m.def("read_inventory", &read, doc("json::read_any_inventory"), arg("path"),
+    m.def("read_inventory", &read_inventory, doc("json::read_any_inventory"), arg("path"),
           arg("progress").none(true));
     m.def("known_columns", &inventory::known_columns, doc("inventory::known_columns"));
     py::class_<FileReader>(m, "InventoryFile", doc("inventory::FileReader"))

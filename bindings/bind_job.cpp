@@ -21,7 +21,7 @@ Job read_on(const std::string& text, const std::string& name, const RateBook& bo
     return job;
 }
 
-Job read(const std::string& text, const std::string& name) {
+Job read_job(const std::string& text, const std::string& name) {
     return read_on(text, name, json::shipped_rates());
 }
 
@@ -113,7 +113,7 @@ void bind_job(py::module_& m) {
     py::class_<Job>(m, "Job", doc("Job"))
         .def_static(
             "demo", [] { return json::demo_job(); }, doc("json::demo_job"))
-        .def_static("read", &read, doc("json::read_job"), arg("text"), arg("name"))
+        .def_static("read", &read_job, doc("json::read_job"), arg("text"), arg("name"))
         .def_static("read_on", &read_on, doc("json::read_job"), arg("text"), arg("name"),
                     arg("book"))
         .def_readonly("rate_books", &Job::rate_books, doc("Job::rate_books"))

@@ -6,7 +6,10 @@
 #include "scupper/estimate.hpp"
 #include "scupper/inventory.hpp"
 
+#include <cstring>
 #include <pybind11/stl.h>
+#include <pybind11/typing.h>
+#include <tuple>
 
 namespace scupper::python {
 
@@ -140,6 +143,47 @@ py::array_t<double> table(const py::object& self) {
     return view;
 }
 
+/// Everything but the plan, to carry to another process.
+using State = py::typing::Tuple<py::object, py::ellipsis>;
+using Rows = std::vector<std::tuple<std::size_t, std::string, std::string, std::string>>;
+
+template <class T>
+py::bytes bytes_of(const std::vector<T>& values) {
+    static_assert(std::is_trivially_copyable_v<T>);
+    return py::bytes(reinterpret_cast<const char*>(values.data()), values.size() * sizeof(T));
+}
+
+template <class T>
+std::vector<T> values_of(const py::handle& item) {
+    const auto bytes = item.cast<std::string>();
+    std::vector<T> values(bytes.size() / sizeof(T));
+    std::memcpy(values.data(), bytes.data(), values.size() * sizeof(T));
+    return values;
+}
+
+State state_of(const Programme& p) {
+    Rows unpriced;
+    for (const Unpriced& u : p.unpriced) {
+        unpriced.emplace_back(u.index, u.id, u.state, u.reason);
+    }
+    return py::make_tuple(p.keys, bytes_of(p.priced), bytes_of(p.closures), bytes_of(p.table),
+                          bytes_of(p.totals), unpriced);
+}
+
+Programme of_state(const PlanHandle& plan, const State& state) {
+    Programme p;
+    p.plan = plan.plan;
+    p.keys = state[0].cast<std::vector<std::string>>();
+    p.priced = values_of<std::size_t>(state[1]);
+    p.closures = values_of<closure::Kind>(state[2]);
+    p.table = values_of<double>(state[3]);
+    p.totals = values_of<double>(state[4]);
+    for (const auto& [index, id, where, reason] : state[5].cast<Rows>()) {
+        p.unpriced.push_back({index, id, where, reason});
+    }
+    return p;
+}
+
 Columns unpriced_columns(const Programme& p) {
     Columns d;
     d["index"] = numbers<std::size_t>(p.unpriced, [](const Unpriced& u) { return u.index; });
@@ -179,7 +223,14 @@ void bind_programme(py::module_& m) {
              arg("progress").none(true))
         .def("guesses", &guess_columns, doc("estimate::programme_guesses"), arg("inventory"),
              arg("threads"), arg("progress").none(true))
-        .def("unpriced", &unpriced_columns, doc("estimate::Unpriced"));
+        .def("unpriced", &unpriced_columns, doc("estimate::Unpriced"))
+        .def("state", &state_of, "Everything but the job, to carry to another process.")
+        .def_static("of_state", &of_state, "The programme that a state belongs to.", arg("plan"),
+                    arg("state"))
+        .def_static(
+            "joined",
+            [](const std::vector<const Programme*>& parts) { return estimate::joined(parts); },
+            doc("estimate::joined"), arg("parts"));
     m.def("estimate_all", &price_all, doc("estimate::estimate_all"), arg("inventory"), arg("plan"),
           arg("threads"), arg("progress").none(true));
 }

@@ -13,7 +13,7 @@ namespace {
 
 using estimate::Show;
 
-RateBook read(const std::string& text, const std::string& name) {
+RateBook read_book(const std::string& text, const std::string& name) {
     return json::read_rate_book(text, name, json::shipped_rates());
 }
 
@@ -46,8 +46,10 @@ struct RateTable {
         for (const PartValue& p : setting.origin->parts) {
             const cost::RatePart& part =
                 cost::rate_part(cost::built_up_of(field.key), p.name, field.key);
-            add(field.key + "." + p.name, std::string(part.label), part.dimension,
-                between(p.low, p.value, p.high, setting.value.basis, setting.origin.get()), show);
+            Uncertain value =
+                between(p.low, p.value, p.high, setting.value.basis, setting.origin.get());
+            value.shared_share = setting.value.shared_share; // a built-up rate is drawn as a whole
+            add(field.key + "." + p.name, std::string(part.label), part.dimension, value, show);
         }
     }
 };
@@ -78,6 +80,16 @@ Columns columns_of(const RateBook& book, const std::string& units) {
     return columns;
 }
 
+std::vector<std::string> listed_keys(const RateBook& book) {
+    std::vector<std::string> keys;
+    for (const Setting& s : book.settings) {
+        if (s.value.guess.listed != nullptr) {
+            keys.push_back(s.key);
+        }
+    }
+    return keys;
+}
+
 } // namespace
 
 void bind_rates(py::module_& m) {
@@ -85,11 +97,13 @@ void bind_rates(py::module_& m) {
     py::class_<RateBook>(m, "RateBook", doc("RateBook"))
         .def_static(
             "shipped", [] { return json::shipped_rates(); }, doc("json::shipped_rates"))
-        .def_static("read", &read, doc("json::read_rate_book"), arg("text"), arg("name"))
+        .def_static("read", &read_book, doc("json::read_rate_book"), arg("text"), arg("name"))
         .def("write", &write, doc("json::write_rate_book"), arg("units"))
         .def("merged", &merge, doc("merge"), arg("over"))
         .def("columns", &columns_of, "Columns of every value, parts of built-up rates too.",
              arg("units"))
+        .def_property_readonly("listed_keys", &listed_keys,
+                               "Keys whose values are stated one by one, which no sheet can hold.")
         .def_property_readonly("title", &title_of, doc("title_of"))
         .def_readonly("beneath", &RateBook::beneath, doc("RateBook::beneath"))
         .def_readonly("name", &RateBook::name, doc("RateBook::name"))

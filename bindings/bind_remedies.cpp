@@ -20,8 +20,8 @@ using estimate::Shortfall;
 using estimate::Show;
 using estimate::TooStrong;
 
-using Row = std::map<std::string, py::object>;
-using Rows = std::vector<Row>;
+using RemedyRow = std::map<std::string, py::object>;
+using RemedyRows = std::vector<RemedyRow>;
 
 struct Texts {
     Show show;
@@ -37,16 +37,16 @@ std::vector<Shortfall> found_shortfalls(const Estimate& e) {
     return estimate::shortfalls(e);
 }
 
-Rows shortfalls(const Estimate& e) {
+RemedyRows shortfalls(const Estimate& e) {
     const Texts texts{Show(e.plan->job)};
-    Rows rows;
+    RemedyRows rows;
     for (const Shortfall& s : found_shortfalls(e)) {
         py::list remedies;
         for (const Remedy& r : s.remedies) {
             remedies.append(
                 py::make_tuple(r.what, texts.flow(r.flow), texts.pressure(r.pressure), r.total));
         }
-        Row row;
+        RemedyRow row;
         row["method"] = py::str(s.method);
         row["flow"] = py::str(texts.flow(s.flow));
         row["pressure"] = py::str(texts.pressure(s.pressure));
@@ -59,11 +59,11 @@ Rows shortfalls(const Estimate& e) {
     return rows;
 }
 
-Rows too_strong(const Estimate& e) {
+RemedyRows too_strong(const Estimate& e) {
     const Texts texts{Show(e.plan->job)};
-    Rows rows;
+    RemedyRows rows;
     for (const TooStrong& s : estimate::too_strong(e)) {
-        Row row;
+        RemedyRow row;
         row["method"] = py::str(s.method);
         row["pressure"] = py::str(texts.pressure(s.pressure));
         row["surface"] = py::str(s.limit.surface);
@@ -75,14 +75,14 @@ Rows too_strong(const Estimate& e) {
     return rows;
 }
 
-Rows hard_to_hold(const Estimate& e) {
+RemedyRows hard_to_hold(const Estimate& e) {
     const Show show(e.plan->job);
     const auto text = [&](const Force<>& f) {
         return py::str(show.text(f.si(), dim::force, "nozzle.reaction"));
     };
-    Rows rows;
+    RemedyRows rows;
     for (const HardToHold& h : estimate::hard_to_hold(e)) {
-        Row row;
+        RemedyRow row;
         row["method"] = py::str(h.method);
         row["reaction"] = text(h.reaction);
         row["limit"] = text(h.limit);

@@ -40,9 +40,9 @@ struct Shown {
 using ShownSwings = Shown<Swings>;
 using ShownSensitivity = Shown<Sensitivity>;
 
-ShownSwings run_swings(const inventory::Inventory& inv, const PlanHandle& plan,
-                       const std::string& figure, double level, unsigned threads,
-                       const py::object& progress) {
+ShownSwings find_swings(const inventory::Inventory& inv, const PlanHandle& plan,
+                        const std::string& figure, double level, unsigned threads,
+                        const py::object& progress) {
     const std::size_t place = simulate::simulated_figure(figure);
     const py::gil_scoped_release free;
     return {plan.plan,
@@ -65,11 +65,12 @@ Columns swing_columns(const ShownSwings& swings) {
     return d;
 }
 
-ShownSensitivity run(const inventory::Inventory& inv, const PlanHandle& plan,
-                     const std::string& figure, std::size_t draws, std::size_t replicates,
-                     std::uint64_t seed, const std::string& sampling, std::size_t top,
-                     const std::vector<std::vector<std::string>>& together, unsigned threads,
-                     const py::object& progress) {
+ShownSensitivity find_sensitivity(const inventory::Inventory& inv, const PlanHandle& plan,
+                                  const std::string& figure, std::size_t draws,
+                                  std::size_t replicates, std::uint64_t seed,
+                                  const std::string& sampling, std::size_t top,
+                                  const std::vector<std::vector<std::string>>& together,
+                                  unsigned threads, const py::object& progress) {
     const SensitivitySettings settings{.figure = simulate::simulated_figure(figure),
                                        .top = top,
                                        .draws = {.seed = seed,
@@ -128,7 +129,7 @@ void bind_sensitivity(py::module_& m) {
         .def_property_readonly(
             "estimated", [](const ShownSwings& s) { return s.number(s.found.estimated); },
             doc("simulate::Swings::estimated"));
-    m.def("swings", &run_swings, doc("simulate::swings"), arg("inventory"), arg("plan"),
+    m.def("swings", &find_swings, doc("simulate::swings"), arg("inventory"), arg("plan"),
           arg("figure"), arg("level"), arg("threads"), arg("progress").none(true));
     py::class_<ShownSensitivity>(m, "Sensitivity", doc("simulate::Sensitivity"))
         .def("columns", &factor_columns, doc("simulate::FactorRow"))
@@ -145,9 +146,9 @@ void bind_sensitivity(py::module_& m) {
                 return numbers<std::size_t>(s.found.left_out, [](std::size_t i) { return i; });
             },
             doc("simulate::Sensitivity::left_out"));
-    m.def("sensitivity", &run, doc("simulate::sensitivity"), arg("inventory"), arg("plan"),
-          arg("figure"), arg("draws"), arg("replicates"), arg("seed"), arg("sampling"), arg("top"),
-          arg("together"), arg("threads"), arg("progress").none(true));
+    m.def("sensitivity", &find_sensitivity, doc("simulate::sensitivity"), arg("inventory"),
+          arg("plan"), arg("figure"), arg("draws"), arg("replicates"), arg("seed"), arg("sampling"),
+          arg("top"), arg("together"), arg("threads"), arg("progress").none(true));
     m.def("indices_of", &indices_of_runs, doc("simulate::indices_of"), arg("first"), arg("second"),
           arg("exchanged"), arg("replicates"));
     m.def(

@@ -167,6 +167,12 @@ void bind_totals(py::module_& m) {
             "contingency",
             [](const DrawnTotal& t, double level) { return pair_of(t.contingency(level)); },
             doc("simulate::DrawnTotal::contingency"), arg("level"))
+        .def(
+            "half_width",
+            [](const DrawnTotal& t, const std::pair<double, double>& found, double confidence) {
+                return t.half_width({found.first, found.second}, confidence);
+            },
+            doc("simulate::DrawnTotal::half_width"), arg("found"), arg("confidence"))
         .def_property_readonly("estimated", &DrawnTotal::estimated,
                                doc("simulate::DrawnTotal::estimated"))
         .def(
@@ -206,6 +212,9 @@ void bind_simulation(py::module_& m) {
         .def_property_readonly(
             "draws", [](const Simulation& s) { return s.settings.draws; },
             doc("simulate::SimulationSettings::draws"))
+        .def_property_readonly(
+            "seed", [](const Simulation& s) { return s.settings.seed; },
+            doc("simulate::SimulationSettings::seed"))
         .def_property_readonly(
             "replicates", [](const Simulation& s) { return s.settings.replicates; },
             doc("simulate::SimulationSettings::replicates"))

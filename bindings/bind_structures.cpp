@@ -15,10 +15,10 @@ namespace {
 using inventory::Inventory;
 
 /// Line and cells of every row.
-using Rows = std::vector<std::tuple<std::uint64_t, std::vector<std::string>>>;
+using SheetRows = std::vector<std::tuple<std::uint64_t, std::vector<std::string>>>;
 
 Inventory read_table(const std::string& name, const std::vector<std::string>& headers,
-                     const Rows& cells) {
+                     const SheetRows& cells) {
     const py::gil_scoped_release free;
     std::vector<json::StructureRow> rows;
     rows.reserve(cells.size());

@@ -28,13 +28,13 @@ SurveyList make(const inventory::Inventory& inv, const PlanHandle& plan, std::si
 }
 
 /// A measurement, and the number of the visit it belongs to.
-struct Row {
+struct VisitRow {
     std::size_t visit;
     const Measurement* what;
 };
 
-std::vector<Row> rows_of(const SurveyList& list) {
-    std::vector<Row> rows;
+std::vector<VisitRow> rows_of(const SurveyList& list) {
+    std::vector<VisitRow> rows;
     for (std::size_t v = 0; v < list.visits.size(); ++v) {
         for (const Measurement& m : list.visits[v].measurements) {
             rows.push_back({v, &m});
@@ -45,23 +45,23 @@ std::vector<Row> rows_of(const SurveyList& list) {
 
 Columns measurement_columns(const SurveyList& list) {
     const Show show(list.plan->job);
-    const std::vector<Row> rows = rows_of(list);
+    const std::vector<VisitRow> rows = rows_of(list);
     const auto shown = [&](double Measurement::*member) {
-        return numbers<double>(rows, [&, member](const Row& r) {
+        return numbers<double>(rows, [&, member](const VisitRow& r) {
             return show.number(r.what->*member, r.what->dimension, r.what->key);
         });
     };
     Columns d;
-    d["visit"] = numbers<std::size_t>(rows, [](const Row& r) { return r.visit; });
-    d["measure"] = texts(rows, [](const Row& r) { return r.what->words; });
-    d["key"] = texts(rows, [](const Row& r) { return r.what->key; });
+    d["visit"] = numbers<std::size_t>(rows, [](const VisitRow& r) { return r.visit; });
+    d["measure"] = texts(rows, [](const VisitRow& r) { return r.what->words; });
+    d["key"] = texts(rows, [](const VisitRow& r) { return r.what->key; });
     d["low"] = shown(&Measurement::low);
     d["likely"] = shown(&Measurement::likely);
     d["high"] = shown(&Measurement::high);
-    d["unit"] =
-        texts(rows, [&](const Row& r) { return show.unit(r.what->dimension, r.what->key).name; });
-    d["basis"] = texts(rows, [](const Row& r) { return basis_name(r.what->basis); });
-    d["narrows"] = numbers<double>(rows, [](const Row& r) { return r.what->narrows; });
+    d["unit"] = texts(
+        rows, [&](const VisitRow& r) { return show.unit(r.what->dimension, r.what->key).name; });
+    d["basis"] = texts(rows, [](const VisitRow& r) { return basis_name(r.what->basis); });
+    d["narrows"] = numbers<double>(rows, [](const VisitRow& r) { return r.what->narrows; });
     return d;
 }
 

@@ -17,6 +17,7 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_inventory(m);
     bind_elements(m);
     bind_structures(m);
+    bind_stored(m);
     bind_traffic(m);
     bind_closure(m);
     bind_debris(m);
@@ -37,6 +38,12 @@ PYBIND11_MODULE(_core, m, py::mod_gil_not_used()) {
     bind_sensitivity(m);
     bind_simulation(m);
     bind_survey_list(m);
+    bind_learning(m);
     bind_saved_estimate(m);
     bind_contract_money(m);
+    bind_delivery(m);
+    bind_split(m);
+    bind_bid_review(m);
+    bind_pay_items(m);
+    bind_read_bids(m);
 }

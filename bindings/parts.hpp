@@ -18,6 +18,7 @@ void bind_structure(py::module_& m);
 void bind_inventory(py::module_& m);
 void bind_elements(py::module_& m);
 void bind_structures(py::module_& m);
+void bind_stored(py::module_& m);
 void bind_closure(py::module_& m);
 void bind_traffic(py::module_& m);
 void bind_debris(py::module_& m);
@@ -39,7 +40,13 @@ void bind_outings(py::module_& m);
 void bind_sensitivity(py::module_& m);
 void bind_simulation(py::module_& m);
 void bind_survey_list(py::module_& m);
+void bind_learning(py::module_& m);
 void bind_saved_estimate(py::module_& m);
+void bind_delivery(py::module_& m);
+void bind_split(py::module_& m);
+void bind_bid_review(py::module_& m);
+void bind_pay_items(py::module_& m);
+void bind_read_bids(py::module_& m);
 void bind_vocabulary(py::module_& m);
 
 } // namespace scupper::python

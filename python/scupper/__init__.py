@@ -10,12 +10,13 @@ A structure's public record goes in; a priced, explained estimate comes out::
     print(est.explain("water"))
 """
 
-from scupper import closure, cost, debris, hydraulics, rates, units, work
+from scupper import bids, closure, cluster, cost, debris, delivery, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
+from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
 from scupper.cost import Cost
-from scupper.demo import demo_records
+from scupper.demo import demo_bids, demo_log, demo_records
 from scupper.errors import (
     Error,
     FileError,
@@ -31,8 +32,11 @@ from scupper.estimating import Estimate, estimate, explain
 from scupper.forms import job_schema, write_job_form, write_survey_sheet
 from scupper.inventory import Inventory, Selection, iter_inventory, read_inventory
 from scupper.job import Job
+from scupper.learning import Learned, learn, write_log_form
 from scupper.outings import OutingPlan, outings
+from scupper.pay_items import PayItems
 from scupper.programme import Programme, estimate_all
+from scupper.proposing import Proposal, proposal
 from scupper.seasons import Year, year
 from scupper.simulating import Simulation, simulate, swings
 from scupper.structures import structures_schema, write_structure_form, write_structures
@@ -51,10 +55,14 @@ __all__ = [
     "Interrupted",
     "Inventory",
     "Job",
+    "Learned",
     "MoneyError",
     "MovedWarning",
     "OutingPlan",
+    "PayItems",
     "Programme",
+    "Proposal",
+    "ReadBids",
     "Selection",
     "Simulation",
     "SolveError",
@@ -65,9 +73,14 @@ __all__ = [
     "Year",
     "__version__",
     "alternatives",
+    "bids",
     "closure",
+    "cluster",
     "cost",
     "debris",
+    "delivery",
+    "demo_log",
+    "demo_bids",
     "demo_records",
     "estimate",
     "estimate_all",
@@ -76,8 +89,11 @@ __all__ = [
     "iter_inventory",
     "job_schema",
     "keys",
+    "learn",
     "outings",
+    "proposal",
     "rates",
+    "read_bids",
     "read_inventory",
     "rules",
     "scenarios",
@@ -92,6 +108,7 @@ __all__ = [
     "verification",
     "verification_counts",
     "write_job_form",
+    "write_log_form",
     "write_structure_form",
     "write_structures",
     "write_survey_sheet",

@@ -87,8 +87,42 @@ def _svg(name: str, size: tuple[float, float], draw: Callable[[Axes], None]) -> 
         return _text(figure)
 
 
+def as_svg(figure: Figure) -> str:
+    """A figure without a document's prologue, its text as text."""
+    from matplotlib import rc_context
+
+    with rc_context(_SETTINGS | {"svg.hashsalt": "figure"}):
+        return _text(figure)
+
+
 def _text(figure: Figure) -> str:
     out = StringIO()
     figure.savefig(out, format="svg", transparent=True, metadata={"Date": None})
     text = out.getvalue()
     return text[text.index("<svg") :]
+
+
+def advantage_svg(values: Sequence[float], currency: str) -> str:
+    """How the advantage of own people is distributed, as SVG."""
+    return _svg("advantage", (3.6, 1.7), lambda axes: _draw_advantage(axes, values, currency))
+
+
+def advantage_chart(values: Sequence[float], currency: str, axes: Axes | None = None) -> Axes:
+    """The same on axes of a figure."""
+    if axes is None:
+        from matplotlib.figure import Figure
+
+        axes = Figure(figsize=(7.0, 3.0), layout="constrained").add_subplot()
+    _draw_advantage(axes, values, currency)
+    axes.xaxis.set_major_formatter("{x:,.0f}")
+    return axes
+
+
+def _draw_advantage(axes: Axes, values: Sequence[float], currency: str) -> None:
+    axes.hist(values, bins=40, color=ACCENT, edgecolor="white", linewidth=0.3)
+    axes.axvline(0.0, color="black", lw=1.2)
+    axes.locator_params(axis="x", nbins=5)
+    axes.set_yticks([])
+    axes.set_xlabel(
+        f"advantage of own people, {currency} a year (left of 0: a contract is cheaper)"
+    )

@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'HoseLay', 'Inventory', 'InventoryFile', 'Job', 'LaySolution', 'NOT_ASKED', 'OutingPlan', 'Plan', 'Programme', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Simulation', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compound_amount_factor', 'conversion_differential', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'detour_cost', 'device_count', 'dirt_densities', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'drain_volume', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_all', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'leave_factor', 'legal_gross', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LOG_COLUMNS', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -1162,6 +1162,11 @@ class RateBook:
     def date(self) -> str:
         """
         ISO 8601
+        """
+    @property
+    def listed_keys(self) -> list[str]:
+        """
+        Keys whose values are stated one by one, which no sheet can hold.
         """
     @property
     def name(self) -> str:
@@ -2333,6 +2338,42 @@ class Programme:
     """
     A whole list priced. Every structure is in exactly one of `priced` and `unpriced`.
     """
+    @staticmethod
+    def joined(parts: collections.abc.Sequence[Programme]) -> Programme:
+        """
+        Puts the results of the parts of a list together, in their order.
+        
+        Parameters
+        ----------
+        parts : [-, n]
+            programmes of parts that follow on one another, under one job
+        
+        Returns
+        -------
+        [-]
+            the programme of the whole list: the bits of one run
+        
+        Range
+        -----
+        at least one part.
+        
+        Errors
+        ------
+        InputError `estimate.merge` without a part, or where parts have other columns.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/estimate/test_programme.cpp
+        """
+    @staticmethod
+    def of_state(plan: Plan, state: tuple[typing.Any, ...]) -> Programme:
+        """
+        The programme that a state belongs to.
+        """
     def closures(self) -> list[str]:
         """
         How the road is closed at each priced structure: a word of the closure kinds.
@@ -2424,6 +2465,10 @@ class Programme:
         Verified by
         -----------
         tests/cpp/estimate/test_programme_ranges.cpp
+        """
+    def state(self) -> tuple[typing.Any, ...]:
+        """
+        Everything but the job, to carry to another process.
         """
     def table(self) -> numpy.typing.NDArray[numpy.float64]:
         """
@@ -2721,6 +2766,45 @@ class DrawnTotal:
         all of them
         each replicate in itself
         """
+    def half_width(self, found: tuple[typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex], confidence: typing.SupportsFloat | typing.SupportsIndex) -> float:
+        """
+        How far to either side of an estimated value its true value may lie.
+        
+        A standard error from r replicates is itself uncertain: two of them cover 95 % only where r
+        is large, of ten replicates 92 %.
+        
+        Parameters
+        ----------
+        found : [unit of the figure]
+            what one of the functions above gave
+        confidence : [-]
+            that the interval covers the true value, at least 0 and below 1
+        
+        Returns
+        -------
+        [unit of the figure]
+            half the width of the interval; NaN of a single replicate
+        
+        Formula
+        -------
+        t se, t of Student's distribution with r - 1 degrees of freedom
+        
+        Range
+        -----
+        up to 340 replicates; of more, t is that of 340.
+        
+        Errors
+        ------
+        InputError `simulate.confidence` where the confidence is not at least 0 and below 1.
+        
+        Source
+        ------
+        NIST/SEMATECH e-Handbook of Statistical Methods 1.3.5.2
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_totals.cpp
+        """
     def mean(self) -> tuple[float, float]:
         """
         The mean over the draws.
@@ -2775,7 +2859,7 @@ class DrawnTotal:
         
         Source
         ------
-        R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+        R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 5
         
         Verified by
         -----------
@@ -2892,6 +2976,11 @@ class Simulation:
         draws: what standard errors rest on
         """
     @property
+    def seed(self) -> int:
+        """
+        [-] same seed, same draws
+        """
+    @property
     def structures(self) -> int:
         """
         [-] length of the list
@@ -2926,6 +3015,152 @@ class SurveyList:
     def mean(self) -> float:
         """
         [currency] of the programme's cost over the draws
+        """
+class JobLog:
+    """
+    A log as it was read: every row is in `rows` or has a fault without a column.
+    """
+    @staticmethod
+    def of_table(name: str, headers: collections.abc.Sequence[str], rows: collections.abc.Sequence[tuple[typing.SupportsInt | typing.SupportsIndex, collections.abc.Sequence[str]]]) -> JobLog:
+        """
+        Reads a log of finished jobs.
+        
+        Parameters
+        ----------
+        name : [text]
+            what to call the log in errors
+        headers : [text, n]
+            some of `log_columns`, with a unit in brackets where one is due
+        rows : [-, m]
+            by header
+        
+        Returns
+        -------
+        [-]
+            the log; a cell that cannot be read is a fault with line and column, a row that has too
+            many or too few cells a fault with its line
+        
+        Range
+        -----
+        UTF-8; numbers as `parse_quantity` takes them. A bound ("> 4") is no amount.
+        
+        Errors
+        ------
+        FileError `log.header` for a column that is unknown, stands twice or has the wrong unit,
+        and where there are neither structures nor operations, or no amounts.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/python/test_learning.py
+        """
+    @staticmethod
+    def read(text: str, name: str) -> JobLog:
+        """
+        Reads a log of finished jobs from CSV text with a header row.
+        
+        Parameters
+        ----------
+        text : [text]
+            as RFC 4180 has it
+        name : [text]
+            what to call the log in errors
+        
+        Returns
+        -------
+        [-]
+            as `read_job_log`; blank lines are passed over
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        as `read_job_log`; FileError `structures.csv` for a quote that is never closed.
+        
+        Source
+        ------
+        own convention; RFC 4180 (2005)
+        
+        Verified by
+        -----------
+        tests/python/test_learning.py
+        """
+class Learned:
+    """
+    What a log taught.
+    """
+    def book(self) -> RateBook:
+        """
+        What was learned as a rate book to lay over the job.
+        
+        Parameters
+        ----------
+        learned : [-]
+            what a log taught
+        
+        Returns
+        -------
+        [-]
+            the values that were learned, each with the jobs it rests on as its source; a common
+            factor changes every value it stands for
+        
+        Range
+        -----
+        any; a book without values where nothing was learned.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_learning.cpp
+        """
+    def faults(self) -> dict[str, typing.Any]:
+        """
+        Something of a log that is not used, and why.
+        """
+    def jobs(self) -> dict[str, typing.Any]:
+        """
+        The observation of one job.
+        """
+    def rates(self) -> dict[str, typing.Any]:
+        """
+        What was learned of one input, or of what several have in common.
+        """
+    @property
+    def first(self) -> str:
+        """
+        Earliest date of the log [text].
+        """
+    @property
+    def last(self) -> str:
+        """
+        Latest date of the log [text].
+        """
+    @property
+    def lines(self) -> int:
+        """
+        [-] rows of the log
+        """
+    @property
+    def name(self) -> str:
+        """
+        [text] of the log
+        """
+    @property
+    def used(self) -> int:
+        """
+        [-] rows that say something
         """
 class SavedEstimate:
     """
@@ -3017,6 +3252,835 @@ class SavedEstimate:
         """
         [-] the record
         """
+class Purchase:
+    """
+    Equipment as a buyer looks at it.
+    """
+    def __init__(self, price: typing.SupportsFloat | typing.SupportsIndex, loses: typing.SupportsFloat | typing.SupportsIndex, operating: typing.SupportsFloat | typing.SupportsIndex, growth: typing.SupportsFloat | typing.SupportsIndex, interest: typing.SupportsFloat | typing.SupportsIndex) -> None:
+        ...
+class SplitProblem:
+    """
+    What a split has to keep to.
+    """
+    def __init__(self, administration: typing.SupportsFloat | typing.SupportsIndex, inspection: typing.SupportsFloat | typing.SupportsIndex, names: collections.abc.Sequence[str], regions: collections.abc.Sequence[str], direct: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], price: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], time: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], size: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> None:
+        ...
+    def fault(self, to: collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex]) -> str:
+        """
+        Why a split is not allowed.
+        
+        Parameters
+        ----------
+        items : [-, n]
+            the structures
+        rules : [-]
+            what a split keeps to
+        to : [-, n]
+            0: own people, else the contract's number
+        
+        Returns
+        -------
+        [text]
+            the first rule that it breaks; empty where it keeps to all
+        
+        Range
+        -----
+        limits are met within 1e-6 of their size.
+        
+        Errors
+        ------
+        none.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/python/test_delivery_split.py
+        """
+    def model(self) -> dict[str, typing.Any]:
+        """
+        The split as a programme of binary unknowns.
+        
+        Unknowns: x[u, k] unit u goes to k, with k = 0 own people and k >= 1 the contracts; then y, whether
+        the crew is kept; then z[k], whether a contract is let.
+        
+        Parameters
+        ----------
+        items : [-, n]
+            the structures
+        rules : [-]
+            what a split keeps to
+        
+        Returns
+        -------
+        [-]
+            the programme
+        
+        Formula
+        -------
+        least of sum of costs x + kept y + per contract z; each unit goes somewhere; sum of time
+        x[u, 0] <= time there; least z <= sum of sizes x <= most z; contracts of a region are let in order
+        
+        Range
+        -----
+        n >= 1; costs and sizes finite, or NaN costs.
+        
+        Errors
+        ------
+        InputError `delivery.items` where there is none, a number cannot be used, or a structure
+        can be done neither way; `delivery.rules` where a rule cannot be used.
+        
+        Source
+        ------
+        generalized assignment with fixed charges, operations research
+        
+        Verified by
+        -----------
+        tests/cpp/delivery/test_split.cpp, tests/python/test_delivery_split.py
+        """
+    def priced(self, to: collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex]) -> dict[str, typing.Any]:
+        """
+        What a split costs.
+        
+        Parameters
+        ----------
+        items : [-, n]
+            the structures
+        rules : [-]
+            what a split keeps to
+        to : [-, n]
+            0: own people, else the contract's number
+        
+        Returns
+        -------
+        [currency]
+            its parts and sum
+        
+        Range
+        -----
+        any split; whether the rules allow it is for `split_fault` to say.
+        
+        Errors
+        ------
+        InputError `delivery.items` where the lists differ.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/python/test_delivery_split.py
+        """
+    def split(self, unknowns: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> dict[str, typing.Any]:
+        """
+        The split that the unknowns of a solver stand for.
+        
+        Parameters
+        ----------
+        items : [-, n]
+            the structures
+        rules : [-]
+            what a split keeps to
+        unknowns : [-, m]
+            of `split_model`, each nearly 0 or 1
+        
+        Returns
+        -------
+        [-]
+            the split and its cost
+        
+        Range
+        -----
+        unknowns of the model of the same items and rules.
+        
+        Errors
+        ------
+        InputError `delivery.unknowns` where their number differs; those of `split_model`.
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/python/test_delivery_split.py
+        """
+    def under(self, time_there: typing.SupportsFloat | typing.SupportsIndex, kept: typing.SupportsFloat | typing.SupportsIndex, per_contract: typing.SupportsFloat | typing.SupportsIndex, contracts: typing.SupportsInt | typing.SupportsIndex, least: typing.SupportsFloat | typing.SupportsIndex, most: typing.SupportsFloat | typing.SupportsIndex, within_regions: bool, together: bool, nothing_in_house: bool) -> SplitProblem:
+        """
+        What a split has to keep to.
+        """
+class BidReview:
+    """
+    Bids checked by a rule and beside each other.
+    """
+    def __init__(self, currency: str, items: collections.abc.Sequence[typing.Annotated[collections.abc.Sequence[str], "FixedSize(8)"]], bids: collections.abc.Sequence[tuple[str, collections.abc.Sequence[tuple[str, str | None, str | None, str | None, str, str | None, str, str, typing.SupportsInt | typing.SupportsIndex]], str | None, str | None]], engineer: tuple[str, collections.abc.Sequence[tuple[str, str | None, str | None, str | None, str, str | None, str, str, typing.SupportsInt | typing.SupportsIndex]], str | None, str | None] | None, governs: str, outlier: typing.SupportsFloat | typing.SupportsIndex, fewest: typing.SupportsInt | typing.SupportsIndex) -> None:
+        """
+        Bids with their arithmetic done again under a rule.
+        
+        The quantity is the form's, whatever a bidder wrote. A price that only the extension tells is
+        the extension by the quantity. Nothing that is missing becomes zero: such a bid has no corrected
+        total.
+        
+        Parameters
+        ----------
+        set : [-]
+            bids as they were read
+        governs : [-]
+            what holds where figures contradict each other
+        
+        Returns
+        -------
+        [-, n]
+            by bid, in their order
+        
+        Formula
+        -------
+        extension = round(price x quantity); corrected total = sum over base items
+        
+        Range
+        -----
+        any number of bids and items.
+        
+        Errors
+        ------
+        InputError `bid.code` where two items of the form have one code; MoneyError
+        `money.overflow`
+        
+        Source
+        ------
+        unit price governs: City of Tukwila bid award memo, 13 May 2016; words and extension:
+        common practice of instructions to bidders
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_checking.cpp
+        """
+    def crossovers(self) -> dict[str, typing.Any]:
+        """
+        Every quantity of one item at which a bid stops being low against one other.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        low : [-]
+            index of the bid that is low
+        
+        Returns
+        -------
+        [-, n]
+            by other bid, then item; quantities below zero are left out
+        
+        Formula
+        -------
+        x = q + (other total - low total) / (low price - other price), totals unrounded
+        
+        Range
+        -----
+        base items with a low and a high that enclose the quantity, or both equal.
+        
+        Errors
+        ------
+        InputError `bid.range` where low and high do not enclose the quantity, `bid.price` where
+        the low bid lacks a price; MoneyError `money.overflow`
+        
+        Source
+        ------
+        definition of the tie
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_crossover.cpp
+        """
+    def draw_quantities(self, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, shared: typing.SupportsFloat | typing.SupportsIndex) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        Quantities drawn from the ranges of the form.
+        
+        Parameters
+        ----------
+        form : [-]
+            items with their ranges; equal low and high mean a certain quantity
+        draws : [-]
+            number, draws x items up to 100,000,000
+        seed : [-]
+            of the draws
+        shared : [-]
+            s, 0 to 1: share of the spread that all items have in common
+        
+        Returns
+        -------
+        [unit, draws x items]
+        
+        Formula
+        -------
+        PERT from low, quantity, high at u = Phi(sqrt(s) z + sqrt(1 - s) z_item)
+        
+        Range
+        -----
+        low <= quantity <= high.
+        
+        Errors
+        ------
+        InputError `bid.draws`, `bid.shared`; `random.order` where a range does not enclose the
+        quantity
+        
+        Source
+        ------
+        PERT as `ThreePoint`; one common factor: common practice
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_reversal.cpp
+        """
+    def early_payment(self, bid: typing.SupportsInt | typing.SupportsIndex, reference: str, shares: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], interest: typing.SupportsFloat | typing.SupportsIndex, limit: typing.SupportsFloat | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        What a bid gains by being paid earlier than a balanced one.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        bid : [-]
+            index
+        reference : [currency per unit, items]
+            the engineer's prices, or medians
+        schedule : [-]
+            when the items are paid
+        limits : [-]
+            from which share it is flagged
+        
+        Returns
+        -------
+        [-]
+            payments are at the end of periods
+        
+        Formula
+        -------
+        present worth = sum over items and periods of amount x share (1 + i)^-period; balanced:
+        the bid's total spread over the items as the reference is
+        
+        Range
+        -----
+        base items, each priced and with a reference.
+        
+        Errors
+        ------
+        InputError `bid.schedule` where it does not fit or an item's shares do not sum to one,
+        `bid.reference`, `bid.price` where a price or the total is missing, `bid.limits`;
+        `cost.interest`
+        
+        Source
+        ------
+        definition; factors as `cost::present_worth_factor`
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_unbalanced.cpp
+        """
+    def findings(self) -> dict[str, typing.Any]:
+        """
+        Something found in a bid.
+        """
+    def flags(self, reference: str, above: typing.SupportsFloat | typing.SupportsIndex, below: typing.SupportsFloat | typing.SupportsIndex, token: typing.SupportsFloat | typing.SupportsIndex, weight: typing.SupportsFloat | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        Items whose price does not follow the rest of its bid.
+        
+        A bid that is dear or cheap throughout is not unbalanced: an item's ratio is held against the
+        bid's own level, so that no flag changes where every price changes by one factor.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        reference : [currency per unit, items]
+            the engineer's prices, or medians
+        limits : [-]
+            from where a price is flagged
+        
+        Returns
+        -------
+        [-, n]
+            by bid, then item; items without a reference above zero are passed over
+        
+        Formula
+        -------
+        ratio = price / reference; level = sum of price x quantity / sum of reference x
+        quantity, over base items; relative = ratio / level
+        
+        Range
+        -----
+        base items.
+        
+        Errors
+        ------
+        InputError `bid.limits` where limits are not above zero in the order token, below, 1,
+        above; `bid.reference` where the reference has not one value an item
+        
+        Source
+        ------
+        23 CFR 635.102: items that do not carry actual cost plus a proportionate share of profit
+        and overhead; limits: common practice
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_unbalanced.cpp
+        """
+    def items(self) -> dict[str, typing.Any]:
+        """
+        How far the prices of one item lie apart.
+        """
+    def joint_changes(self) -> dict[str, typing.Any]:
+        """
+        What all quantities moving together within their ranges can do.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        low : [-]
+            index of the bid that is low
+        
+        Returns
+        -------
+        [-, n]
+            by other bid
+        
+        Formula
+        -------
+        least gap = sum over base items of the lesser of (other price - low price) x low and x
+        high; share = gap / (gap - least gap), all quantities going the same share of their way
+        
+        Range
+        -----
+        as `crossovers`.
+        
+        Errors
+        ------
+        as `crossovers`
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_crossover.cpp
+        """
+    def outliers(self) -> dict[str, typing.Any]:
+        """
+        A price far from the others of its item.
+        """
+    def prices(self, bid: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        One item of one bid.
+        """
+    def reversal(self, quantities: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> dict[str, typing.Any]:
+        """
+        The chance that the as-bid low is not the low at the end.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        quantities : [unit, draws x items]
+            drawn here, or by a simulation of the work
+        
+        Returns
+        -------
+        [-]
+            a tie leaves the low bid low
+        
+        Formula
+        -------
+        chance p = draws with another total below the low bid's, over draws; error
+        sqrt(p (1 - p) / n); totals in double precision over base items
+        
+        Range
+        -----
+        at least one complete bid; independent draws for the error.
+        
+        Errors
+        ------
+        InputError `bid.price` without a complete bid, `bid.draws` where the draws do not fit or
+        are not finite
+        
+        Source
+        ------
+        definition; standard error of a binomial share
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_reversal.cpp
+        """
+    def spread(self) -> dict[str, typing.Any]:
+        """
+        How far totals lie apart. What needs two of them is not there with one.
+        """
+    def stages(self) -> dict[str, typing.Any]:
+        """
+        Who is low as the owner takes up alternates in the order stated, and with each optional item.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids; the order of the form's alternates is the owner's
+        
+        Returns
+        -------
+        [-, n]
+            base first, alternates cumulated, then optional items one by one
+        
+        Formula
+        -------
+        total = base + alternates so far; base + one optional item
+        
+        Range
+        -----
+        any number of items.
+        
+        Errors
+        ------
+        MoneyError `money.overflow`
+        
+        Source
+        ------
+        common practice of alternates in a stated order
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_award.cpp
+        """
+    def summary(self) -> dict[str, typing.Any]:
+        """
+        A bid with its arithmetic done again.
+        """
+    def totals_at(self, quantities: collections.abc.Sequence[str]) -> list:
+        """
+        What bids come to at other quantities, unrounded.
+        
+        Parameters
+        ----------
+        table : [-]
+            prices of bids
+        quantities : [unit, items]
+        
+        Returns
+        -------
+        [currency, bids]
+            nothing where a base item has no price
+        
+        Formula
+        -------
+        sum over base items of price x quantity
+        
+        Range
+        -----
+        any quantities.
+        
+        Errors
+        ------
+        InputError `bid.quantities` where there is not one an item; MoneyError `money.overflow`
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_crossover.cpp
+        """
+    def with_time(self, daily_cost: str) -> dict[str, typing.Any]:
+        """
+        What bids are compared by when the days are counted (A + B).
+        
+        Parameters
+        ----------
+        form : [-]
+            whose currency it is
+        totals : [currency, bids]
+        days : [day, bids]
+            time bid
+        daily_cost : [currency per day]
+            road-user cost
+        
+        Returns
+        -------
+        [currency, bids]
+            nothing where a total or the days are not known
+        
+        Formula
+        -------
+        as `closure::bid_with_time`, rounded to the minor unit; what is paid stays the bid
+        
+        Range
+        -----
+        daily cost of 0 and above.
+        
+        Errors
+        ------
+        InputError `bid.days` where days are below 0, `bid.daily_cost` where the cost is
+        
+        Source
+        ------
+        cost-plus-time bidding, common practice
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_award.cpp
+        """
+class ItemList:
+    """
+    An item list with its mapping.
+    """
+    @staticmethod
+    def read(text: str, name: str) -> ItemList:
+        """
+        Reads an item list with its mapping, and checks it.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with `scupper_items` and the keys of `item_list_keys`
+        name : [text]
+            what to call the document in errors
+        
+        Returns
+        -------
+        [-]
+            the list
+        
+        Range
+        -----
+        UTF-8.
+        
+        Errors
+        ------
+        FileError `json.text` where it is no JSON; UnknownNameError `json.key`, `json.word`
+        with the nearest; InputError `json.type`, `json.version`; those of `bid::check`. Where the
+        document has lines, the path says the line.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_pay_items.cpp
+        """
+    @staticmethod
+    def shipped() -> str:
+        """
+        The document of the item list that ships with the library [text]; its items are invented.
+        """
+    @property
+    def choices(self) -> list[tuple[str, list[str]]]:
+        """
+        [-, n] ways to pay that it knows
+        """
+    @property
+    def name(self) -> str:
+        """
+        [text] what to call it
+        """
+    @property
+    def note(self) -> str:
+        """
+        [text] where it comes from
+        """
+class PayItems:
+    """
+    The items of a contract. Every cost line of the estimates is in exactly one item or spread.
+    """
+    def lines(self, item: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
+        """
+        [currency, n] the cost lines, all structures
+        """
+    def quantities(self, item: typing.SupportsInt | typing.SupportsIndex) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        [unit, n] by priced structure; empty: lump sum
+        """
+    def spread(self) -> dict[str, typing.Any]:
+        """
+        [currency, n] the lines that were spread
+        """
+    def table(self) -> dict[str, typing.Any]:
+        """
+        Columns of the items; exact decimals as text.
+        """
+    @property
+    def currency(self) -> str:
+        """
+        [text] of every amount
+        """
+    @property
+    def estimated(self) -> str:
+        """
+        [currency] price of the estimates, to the cent
+        """
+    @property
+    def residue(self) -> str:
+        """
+        [currency] total less estimated
+        """
+    @property
+    def rounding(self) -> str:
+        """
+        [text] item that took what rounding leaves
+        """
+    @property
+    def total(self) -> str:
+        """
+        [currency] sum of the extensions
+        """
+    @property
+    def unused(self) -> list[str]:
+        """
+        [text, n] codes of the list with no work
+        """
+class Bid:
+    """
+    A bid as read. Lines stand in the order of the file; an item may be missing or stand twice.
+    """
+    def lines(self) -> dict[str, typing.Any]:
+        """
+        [-, n] by item
+        """
+    @property
+    def bidder(self) -> str:
+        """
+        [text] who bids
+        """
+    @property
+    def days(self) -> str | None:
+        """
+        [day] time bid, for cost plus time
+        """
+    @property
+    def notes(self) -> list[str]:
+        """
+        [text, n] whatever else the bidder wrote
+        """
+    @property
+    def total(self) -> str | None:
+        """
+        [currency] total as written; none where the form has none
+        """
+class BidSet:
+    """
+    Bids for one contract.
+    """
+    def items(self) -> dict[str, typing.Any]:
+        """
+        [-, n] no two codes alike
+        """
+    @property
+    def bids(self) -> list[Bid]:
+        """
+        [-, n] one a bidder
+        """
+    @property
+    def currency(self) -> str:
+        """
+        [text] of every price
+        """
+    @property
+    def engineer(self) -> Bid | None:
+        """
+        [-] the engineer's estimate in the same form
+        """
+class FormMapping:
+    """
+    How forms of one kind are to be read; what is left out is guessed.
+    """
+    @staticmethod
+    def read(text: str, name: str) -> FormMapping:
+        """
+        Reads how bid forms are to be read.
+        
+        Parameters
+        ----------
+        text : [text]
+            a JSON document with `scupper_form`; `columns` names headings or letters by
+            role, `bidders` those of each bidder of a tabulation
+        name : [text]
+            what to call the document in errors
+        
+        Returns
+        -------
+        [-]
+            the mapping
+        
+        Range
+        -----
+        UTF-8; what is left out is guessed.
+        
+        Errors
+        ------
+        FileError `json.text` where it is no JSON; UnknownNameError `json.key` with the nearest;
+        InputError `json.type`, `json.version`. Where the document has lines, the path says the line.
+        
+        Source
+        ------
+        own convention
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_read_form.cpp
+        """
+    def __init__(self) -> None:
+        ...
+class FormDoubt:
+    """
+    A cell that may have been misread, and what was taken.
+    """
+class SheetRead:
+    """
+    One sheet as it was understood.
+    """
+    def columns(self) -> list[tuple[str, str, str, str]]:
+        """
+        Letter, heading, role and bidder of every column.
+        """
+    def items(self) -> dict[str, typing.Any]:
+        """
+        [-, n] items of the form
+        """
+    def others(self) -> dict[str, typing.Any]:
+        """
+        [-, n] rows that are no item; blank ones left out
+        """
+    @property
+    def bids(self) -> list[Bid]:
+        """
+        [-, n] one a bidder
+        """
+    @property
+    def doubts(self) -> list[FormDoubt]:
+        """
+        [-, n] what may be misread
+        """
+    @property
+    def file(self) -> str:
+        """
+        [text] name of the file
+        """
+    @property
+    def header_row(self) -> int:
+        """
+        [-] from 1
+        """
+    @property
+    def sheet(self) -> str:
+        """
+        [text] name of the sheet
+        """
+    @property
+    def total_row(self) -> int:
+        """
+        [-] from 1 of what was taken as total; 0 for none
+        """
 def advance_warning_may_be_omitted(set_back: typing.SupportsFloat | typing.SupportsIndex, at_curb: bool) -> bool:
     """
     Whether work off the road needs no advance warning.
@@ -3053,6 +4117,86 @@ def advance_warning_may_be_omitted(set_back: typing.SupportsFloat | typing.Suppo
     Verified by
     -----------
     tests/cpp/closure/test_plan.cpp
+    """
+def advantage(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], basis: str) -> float:
+    """
+    By how much own people are cheaper in a year; below 0 where a contract is.
+    
+    Parameters
+    ----------
+    ways : [currency]
+        a year both ways
+    basis : [-]
+        avoidable or full cost
+    
+    Returns
+    -------
+    [currency]
+        advantage of own people
+    
+    Formula
+    -------
+    contract + differential - in-house cost on the basis
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_ways.cpp
+    """
+def advantage_at(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], basis: str, totals: tuple[typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex], estimated: tuple[typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex]) -> float:
+    """
+    The advantage of own people where the totals of a list are other than estimated.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case
+    basis : [-]
+        avoidable or full cost
+    direct : [currency]
+        total of the in-house job
+    direct_estimated : [currency]
+        the same as estimated, > 0
+    price : [currency]
+        total of the contract job
+    price_estimated : [currency]
+        the same as estimated, > 0
+    
+    Returns
+    -------
+    [currency]
+        advantage; NaN where a total is
+    
+    Formula
+    -------
+    advantage of the case times direct / estimate and price / estimate, crew time held
+    
+    Range
+    -----
+    any totals >= 0.
+    
+    Errors
+    ------
+    those of `check`; InputError `delivery.estimated` where an estimate is not above 0.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
     """
 def affinity_flow(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], diameter_ratio: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3237,6 +4381,86 @@ def air_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     Verified by
     -----------
     tests/cpp/hydraulics/test_conveying.cpp
+    """
+def annual_cost(purchase: Purchase, years: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    The even yearly cost of buying equipment, running it and selling it.
+    
+    Parameters
+    ----------
+    purchase : [-]
+        price, loss of value, operating cost and its growth, interest
+    years : [-]
+        whole number of years it is kept, 1 to 10,000
+    
+    Returns
+    -------
+    [currency]
+        equivalent annual cost
+    
+    Formula
+    -------
+    P (A/P) - S (A/F) + c + g (A/G)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    those of `salvage` and of the interest factors.
+    
+    Source
+    ------
+    engineering economy; interest factor tables
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_equipment.cpp
+    """
+def available_time(number: typing.SupportsFloat | typing.SupportsIndex, days: typing.SupportsFloat | typing.SupportsIndex, shifts: typing.SupportsFloat | typing.SupportsIndex, shift: typing.SupportsFloat | typing.SupportsIndex, leave: typing.SupportsFloat | typing.SupportsIndex, lost: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    Time that crews or equipment have in a season.
+    
+    Parameters
+    ----------
+    number : [each]
+        n, crews or pieces, >= 0
+    days : [each]
+        d, days of work, >= 0
+    shifts : [-]
+        s, a day, >= 0
+    shift : [s]
+        t, length of a shift, >= 0
+    leave : [-]
+        share of leave and training; of equipment in repair, 0 to 1
+    lost : [-]
+        share of days that weather takes, 0 to 1
+    
+    Returns
+    -------
+    [s]
+        time of all of them
+    
+    Formula
+    -------
+    n d s t (1 - leave) (1 - lost)
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `delivery.number`, `.days`, `.shifts`, `.shift`, `.leave`, `.lost`
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_equipment.cpp
     """
 def average_investment(price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], salvage: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], years: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -3921,6 +5145,43 @@ def cash_flow_of_outings(outings: OutingPlan) -> tuple[str, float, dict[str, typ
     -----------
     tests/cpp/estimate/test_contract_money.cpp
     """
+def chance_of(advantages: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], replicates: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
+    """
+    Chance, regret and worth of knowing.
+    
+    Parameters
+    ----------
+    advantages : [currency, draws]
+        of own people
+    replicates : [-]
+        r, independent samples that the draws are made of; one: NaN errors
+    
+    Returns
+    -------
+    [-]
+        each with its standard error
+    
+    Formula
+    -------
+    regret of own people = mean of max(0, -a), of a contract = mean of max(0, a); what is
+    worth knowing = the lesser; standard error = sd over replicates / sqrt(r)
+    
+    Range
+    -----
+    at least one draw.
+    
+    Errors
+    ------
+    InputError `delivery.draws` where there is none, or no whole multiple of replicates.
+    
+    Source
+    ------
+    expected value of perfect information, decision analysis
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
+    """
 def changed_figures(here: Estimate, there: Estimate) -> dict[str, typing.Any]:
     """
     The figures on which two lists differ.
@@ -4335,6 +5596,43 @@ def coil_loss(flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bor
     -----------
     tests/cpp/hydraulics/test_coil.cpp
     """
+def compare_ways(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> tuple[dict[str, typing.Any], dict[str, typing.Any]]:
+    """
+    What a year costs with own people and by contract, line by line.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case, checked
+    
+    Returns
+    -------
+    [currency]
+        every line and the sums
+    
+    Formula
+    -------
+    direct = n c + A c'; displaced = v max(0, H - spare); idle = O max(0, 1 - (H + other)
+    / R); supervision and overhead = shares of wages; contract = P + k p + (a + i) P + C (A/P);
+    differential = min(s y L, M) / y with L wages and their supervision
+    
+    Range
+    -----
+    cases that `check` passes.
+    
+    Errors
+    ------
+    as `capital_recovery_factor`
+    
+    Source
+    ------
+    avoidable and full cost: common practice of make-or-buy comparisons; differential: 10
+    U.S.C. 2461(a)(1)(F)
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_ways.cpp
+    """
 def compound_amount_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What one unit of money grows to (F/P).
@@ -4408,6 +5706,48 @@ def conversion_differential(personnel_cost: typing.Annotated[numpy.typing.ArrayL
     Verified by
     -----------
     tests/cpp/cost/test_published.cpp
+    """
+def crossings(f: collections.abc.Callable[[float], typing.SupportsFloat | typing.SupportsIndex], low: typing.SupportsFloat | typing.SupportsIndex, high: typing.SupportsFloat | typing.SupportsIndex, parts: typing.SupportsInt | typing.SupportsIndex, tolerance: typing.SupportsFloat | typing.SupportsIndex) -> list[float]:
+    """
+    Every place between two limits where a function changes its sign.
+    
+    Parameters
+    ----------
+    f : [any unit]
+        the function; a part where it is no number is passed over
+    low : [any unit]
+        lower limit
+    high : [any unit]
+        upper limit
+    parts : [-]
+        n, in how many parts to look, >= 1
+    tolerance : [-]
+        how narrow a bracket becomes, over the whole width
+    
+    Returns
+    -------
+    [unit of the limits]
+        ascending; two changes within one part go unseen
+    
+    Formula
+    -------
+    regula falsi and halving in turn in every one of n equal parts whose ends differ in sign
+    
+    Range
+    -----
+    low <= high, both finite.
+    
+    Errors
+    ------
+    InputError `delivery.limits`, `delivery.parts` where out of range.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
     """
 def day_length(latitude: typing.SupportsFloat | typing.SupportsIndex, day: str) -> float:
     """
@@ -4562,6 +5902,50 @@ def delay_cost(delay: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], v
     -----------
     tests/cpp/closure/test_road_user.cpp
     """
+def delivery_case(terms: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], areas: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], direct: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], wages: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], crew_time: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> list[float]:
+    """
+    A case with the work of a list that was priced either way.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the terms; what follows from prices is replaced
+    list : [-]
+        the list, both ways
+    
+    Returns
+    -------
+    [SI unit of each input]
+        the case, checked
+    
+    Formula
+    -------
+    costs, crew time and price in two parts; labour share = sum of wages / sum of direct
+    
+    Range
+    -----
+    n >= 1.
+    
+    Errors
+    ------
+    those of `two_part` and `check`.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_ways.cpp
+    """
+def delivery_inputs() -> dict[str, typing.Any]:
+    """
+    One input: what it is called, what it may be, why it stands there.
+    """
+def delivery_units(plan: Plan) -> list[str]:
+    """
+    One input: what it is called, what it may be, why it stands there.
+    """
 def detour_cost(vehicles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], detour: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], value: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], running: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     What it costs to drive round a closed road.
@@ -4643,6 +6027,49 @@ def device_count(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
 def dirt_densities(units: str) -> list[tuple[str, str, typing.Any]]:
     """
     Dirt of one material and moisture.
+    """
+def discount_rate(edition: typing.SupportsInt | typing.SupportsIndex, kind: str, years: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    The published rate of a project by its length.
+    
+    Parameters
+    ----------
+    edition : [-]
+        calendar year of the table
+    prices : [-]
+        constant for a real rate, current for a nominal one
+    years : [-]
+        length of the project, > 0
+    
+    Returns
+    -------
+    [-]
+        rate a year; real rates may be below 0
+    
+    Formula
+    -------
+    straight line between the two terms around it; under the shortest term its rate, beyond
+    30 years the rate of 30
+    
+    Range
+    -----
+    beyond the longest term only where that is 30 years.
+    
+    Errors
+    ------
+    InputError `delivery.edition`, `delivery.years` where no rate was published.
+    
+    Source
+    ------
+    OMB Circular A-94, appendix C; rule between terms and beyond 30 years: the same
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_equipment.cpp
+    """
+def discount_rates() -> dict[str, typing.Any]:
+    """
+    A published rate.
     """
 def disposal_by_load(loads: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], charge: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4756,6 +6183,10 @@ def distributed(indirect: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/cost/test_contract.cpp
     """
+def doubt_columns(doubts: collections.abc.Sequence[FormDoubt]) -> dict[str, typing.Any]:
+    """
+    Columns of doubtful cells.
+    """
 def drain_volume(drains: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], volume_each: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The volume of dirt in drains of one condition.
@@ -4791,6 +6222,84 @@ def drain_volume(drains: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/debris/test_build_up.cpp
+    """
+def drawn_advantages(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], basis: str, direct: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], crew_time: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], price: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], estimated: typing.Annotated[collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], "FixedSize(3)"], replicates: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, ranges: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex]]) -> list[float]:
+    """
+    The advantage of own people in every draw.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case
+    basis : [-]
+        avoidable or full cost
+    totals : [-]
+        of the list, both ways in the same draws
+    inputs : [-, n]
+        inputs that are drawn
+    
+    Returns
+    -------
+    [currency, draws]
+        the advantage
+    
+    Formula
+    -------
+    the case with its costs, crew time and price times what the draw has of the estimate,
+    and uncertain inputs of the choice drawn
+    
+    Range
+    -----
+    wages keep their share of the direct cost.
+    
+    Errors
+    ------
+    those of `check`; InputError `delivery.draws` where lists differ, are empty, or no whole
+    multiple of the replicates; `delivery.estimated` where an estimate is not above 0.
+    
+    Source
+    ------
+    common random numbers, common practice of simulation
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
+    """
+def economic_life(purchase: Purchase, most: typing.SupportsInt | typing.SupportsIndex) -> tuple[float, float, list[float], bool]:
+    """
+    The age at which replacing equipment by its like costs least a year.
+    
+    Parameters
+    ----------
+    purchase : [-]
+        as of `annual_cost`
+    most : [-]
+        whole number of years looked at, 1 to 100
+    
+    Returns
+    -------
+    [-]
+        the age; the younger one of two that cost the same
+    
+    Formula
+    -------
+    least over n of P (A/P) - S (A/F) + c + g (A/G)
+    
+    Range
+    -----
+    equipment that is replaced by its like for ever.
+    
+    Errors
+    ------
+    those of `annual_cost`; InputError `delivery.most`.
+    
+    Source
+    ------
+    engineering economy, economic service life
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_equipment.cpp
     """
 def equipment_hour(ownership: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], operating: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], utilisation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -4948,6 +6457,40 @@ def estimate(structure: Structure, plan: Plan) -> Estimate:
     -----------
     tests/cpp/estimate/test_estimate.cpp
     """
+def estimate_accuracy(projects: collections.abc.Sequence[tuple[str, str]]) -> tuple[int, int, bool]:
+    """
+    Whether estimates are near enough to low bids often enough.
+    
+    Parameters
+    ----------
+    projects : [currency, n]
+        estimate and low bid
+    
+    Returns
+    -------
+    [-]
+        counts; not met without projects
+    
+    Formula
+    -------
+    near where |estimate - low| <= 0.10 low; met where near >= half the projects
+    
+    Range
+    -----
+    low bids above zero are counted.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    FHWA criterion as stated in KTC-91-6 (1991), row bids-001
+    
+    Verified by
+    -----------
+    tests/cpp/bid/test_award.cpp
+    """
 def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Programme:
     """
     Prices a list of structures on several threads.
@@ -4983,6 +6526,40 @@ def estimate_all(inventory: Inventory, plan: Plan, threads: typing.SupportsInt |
     Verified by
     -----------
     tests/cpp/estimate/test_programme.cpp
+    """
+def explain_ways(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], basis: str, sources: collections.abc.Sequence[str], plan: Plan, depth: typing.SupportsInt | typing.SupportsIndex) -> Derivation:
+    """
+    How the advantage of own people comes about, down to the inputs.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case
+    basis : [-]
+        avoidable or full cost
+    sources : [text, n]
+        where each input comes from; empty: what the table says
+    
+    Returns
+    -------
+    [-]
+        the derivation
+    
+    Range
+    -----
+    cases that `check` passes.
+    
+    Errors
+    ------
+    those of `check`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_ways.cpp
     """
 def factor_loss(factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -5322,6 +6899,34 @@ def greatest_suction_lift(surface_pressure: typing.Annotated[numpy.typing.ArrayL
     Verified by
     -----------
     tests/cpp/hydraulics/test_pump.cpp
+    """
+def guess_mean(low: typing.SupportsFloat | typing.SupportsIndex, likely: typing.SupportsFloat | typing.SupportsIndex, high: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    The mean; of an input without width its value, to the bit.
+    
+    Returns
+    -------
+    [unit of the input]
+    
+    Formula
+    -------
+    triangular (a + m + b) / 3; PERT (a + 4 m + b) / 6; lognormal exp(mu + sigma^2 / 2)
+    
+    Range
+    -----
+    a guess that passes check().
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    NIST/SEMATECH e-Handbook of Statistical Methods 1.3.6.6; Malcolm et al. 1959
+    
+    Verified by
+    -----------
+    tests/cpp/random/test_three_point.cpp
     """
 def hard_to_hold(estimate: Estimate) -> list[dict[str, typing.Any]]:
     """
@@ -5883,6 +7488,47 @@ def implied_inflation(nominal: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     -----------
     tests/cpp/cost/test_published.cpp
     """
+def inventory_notes(inventory: Inventory) -> dict[str, typing.Any]:
+    """
+    Files, rows, rejected records and doubts of an inventory, as plain values.
+    """
+def inventory_of(columns: dict, notes: dict) -> Inventory:
+    """
+    The records that columns hold.
+    
+    Parameters
+    ----------
+    columns : [SI, m]
+        as `structure_columns` gives them, in any order; a field that is left out
+        is not recorded
+    
+    Returns
+    -------
+    [-, n]
+        the records, to the bit
+    
+    Range
+    -----
+    a column `structure_id`; columns of one length.
+    
+    Errors
+    ------
+    UnknownNameError `structures.column` for a name that is none; InputError
+    `structures.column` for a column of another kind, of another length, twice, or none of the
+    numbers; `structures.cell` for a value that cannot be; those of `read_structures`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structure_columns.cpp
+    """
+def inventory_slice(inventory: Inventory, first: typing.SupportsInt | typing.SupportsIndex, count: typing.SupportsInt | typing.SupportsIndex) -> Inventory:
+    """
+    Some structures of an inventory that follow on one another.
+    """
 def jet_force(bore: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], velocity: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], surface_speed: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], angle: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     How hard a whole jet pushes on a flat surface.
@@ -5991,6 +7637,42 @@ def job_schema() -> str:
     Verified by
     -----------
     tests/cpp/json/test_job_schema.cpp, tests/python/test_job_schema.py
+    """
+def join_bid_sheets(sheets: collections.abc.Sequence[SheetRead], mapping: FormMapping) -> tuple[BidSet, list[FormDoubt]]:
+    """
+    Sheets for one contract together: the items of the first, then what others add; where units or
+    quantities differ from the first it is a doubt. A bidder who is the engineer goes to `engineer`.
+    
+    Parameters
+    ----------
+    sheets : [-, n]
+        sheets that were read
+    mapping : [-]
+        as they were read with
+    doubts : [-, n]
+        what is found is added
+    
+    Returns
+    -------
+    [-]
+        the bids
+    
+    Range
+    -----
+    at least one sheet.
+    
+    Errors
+    ------
+    InputError `bid.bidder` for two bids of one name, `bid.no_item`; MoneyError
+    `money.currency`.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/bid/test_read_form.cpp
     """
 def join_elements(inventory: Inventory, elements: ElementRecords) -> ElementJoin:
     """
@@ -6195,6 +7877,50 @@ def lay_unit(like: str, units: str) -> str:
     -----------
     tests/cpp/hydraulics/test_lay_warnings.cpp
     """
+def learn(log: JobLog, plan: Plan, inventory: Inventory, crew: str, agency: str, least_jobs: typing.SupportsInt | typing.SupportsIndex, least_gain: typing.SupportsFloat | typing.SupportsIndex, leave_out_outliers: bool) -> Learned:
+    """
+    Learns the rates of a job from a log.
+    
+    Each value is log-normal from job to job. What the job says is believed beforehand; the log is
+    pooled from crew over agency. A value keeps its old range where whom it is asked for did fewer
+    than `least_jobs`, or where the log is worth less than `least_gain` jobs for its level.
+    
+    Parameters
+    ----------
+    log : [-]
+        finished jobs
+    plan : [-]
+        the job made ready
+    inventory : [-]
+        the structures the log names
+    settings : [-]
+        for whom, and what is enough
+    
+    Returns
+    -------
+    [-]
+        a row for every input of which the log says anything
+    
+    Formula
+    -------
+    `observe`, then `pooled`, then `restated`
+    
+    Range
+    -----
+    any log.
+    
+    Errors
+    ------
+    InputError `learning.settings` for settings that are out of range; those of `observe`.
+    
+    Source
+    ------
+    the parts it calls
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_learning.cpp
+    """
 def leave_factor(paid: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], worked: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Paid hours for every hour worked: leave and holidays are paid too.
@@ -6267,6 +7993,46 @@ def legal_gross(spacings: collections.abc.Sequence[typing.SupportsFloat | typing
     Verified by
     -----------
     tests/cpp/debris/test_axle_groups.cpp
+    """
+def linear_break_even(fixed: typing.SupportsFloat | typing.SupportsIndex, unit: typing.SupportsFloat | typing.SupportsIndex, other_fixed: typing.SupportsFloat | typing.SupportsIndex, other_unit: typing.SupportsFloat | typing.SupportsIndex) -> float | None:
+    """
+    The amount of work at which two ways cost the same, each a fixed cost and a cost by the unit.
+    
+    Parameters
+    ----------
+    fixed : [currency]
+        F, of the first way, whatever the work
+    unit : [currency]
+        c, of the first way for a unit of work
+    other_fixed : [currency]
+        G, of the second way
+    other_unit : [currency]
+        d, of the second way
+    
+    Returns
+    -------
+    [units of work]
+        the amount; empty where the two never cost the same at 0 or above
+    
+    Formula
+    -------
+    (F - G) / (d - c)
+    
+    Range
+    -----
+    any finite numbers.
+    
+    Errors
+    ------
+    none.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
     """
 def load_factor(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -6487,6 +8253,50 @@ def nearest_name(wrong: str, known: collections.abc.Sequence[str]) -> str:
     Source
     ------
     common practice
+    """
+def net_present_value(flows: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], prices: str, rate: typing.SupportsFloat | typing.SupportsIndex, rate_of: str, inflation: typing.SupportsFloat | typing.SupportsIndex | None) -> float:
+    """
+    What flows of money are worth now.
+    
+    Parameters
+    ----------
+    flows : [currency, n]
+        at the end of years 0, 1, 2, ...
+    prices : [-]
+        what the flows are stated in
+    rate : [-]
+        a year; may be below 0
+    rate_of : [-]
+        constant for a real rate, current for a nominal one
+    inflation : [-]
+        a year, where the two are of two kinds
+    
+    Returns
+    -------
+    [currency]
+        net present value
+    
+    Formula
+    -------
+    sum over k of A_k (1 + i)^-k; where prices and rate are of two kinds, the rate is
+    carried over by inflation f: 1 + nominal = (1 + real) (1 + f)
+    
+    Range
+    -----
+    n >= 1.
+    
+    Errors
+    ------
+    InputError `delivery.rate_of` where prices and rate are of two kinds and no inflation is
+    given; `delivery.flows` where there is none or no number; those of the interest factors.
+    
+    Source
+    ------
+    OMB Circular A-94: real rates on constant prices, nominal rates on current ones
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_equipment.cpp
     """
 def nominal_rate(real: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], inflation: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -6837,6 +8647,42 @@ def one_lane_speed(limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/closure/test_flagging.cpp
     """
+def one_way_distance(travel: typing.SupportsFloat | typing.SupportsIndex, speed: typing.SupportsFloat | typing.SupportsIndex) -> float:
+    """
+    How far the yard lies from the work, by the time that crews travel.
+    
+    Parameters
+    ----------
+    travel : [s]
+        t, there and back
+    speed : [m/s]
+        v, > 0
+    
+    Returns
+    -------
+    [m]
+        one way
+    
+    Formula
+    -------
+    v t / 2
+    
+    Range
+    -----
+    any.
+    
+    Errors
+    ------
+    InputError `delivery.travel`, `delivery.speed` where out of range.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
+    """
 def optimal_green(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The green of each direction that delays traffic least.
@@ -7084,6 +8930,60 @@ def passenger_car_demand(demand: typing.Annotated[numpy.typing.ArrayLike, numpy.
     Verified by
     -----------
     tests/cpp/closure/test_flagging.cpp
+    """
+def pay_items(programme: Programme, inventory: Inventory, items: ItemList, contract: str, options: collections.abc.Mapping[str, str], price_decimals: typing.SupportsInt | typing.SupportsIndex, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex) -> PayItems:
+    """
+    The pay items of a programme.
+    
+    A line of the cost belongs to the item whose cover names it most closely; what is spread goes
+    to the items in proportion to their own lines. Amounts are rounded once, by largest remainder,
+    so that they add up to the estimate; a unit price is the amount over the quantity as stated,
+    rounded; what that leaves goes into the list's `rounding` item where that is a lump sum and
+    stays positive, and is shown as `residue` otherwise. Low and high of a quantity are the
+    5 % and 95 % quantiles of draws of all structures at once.
+    
+    Parameters
+    ----------
+    programme : [-]
+        the structures priced
+    structures : [-, n]
+        the records it was priced from, in the same order
+    scheme : [-]
+        the item list, checked
+    settings : [-]
+        kind of contract, options, decimals, draws
+    
+    Returns
+    -------
+    [currency]
+        the items
+    
+    Formula
+    -------
+    price = round(amount / quantity); extension = round(price x quantity)
+    
+    Range
+    -----
+    at least one priced structure.
+    
+    Errors
+    ------
+    InputError `bid.left_over` naming the cost lines that no item takes, `bid.twice` naming
+    lines that two items take, `bid.no_quantity` where an item has cost and no quantity,
+    `bid.no_item`, `bid.dimension` where a driver is not counted in the item's unit, `bid.decimals`;
+    UnknownNameError `bid.option`, `schema.key` of a driver; Interrupted.
+    
+    Source
+    ------
+    common practice: indirect cost in proportion to direct cost
+    
+    Verified by
+    -----------
+    tests/cpp/bid/test_pay_items.cpp
+    """
+def pay_units() -> list[tuple[str, str]]:
+    """
+    Codes of the units that items are paid by, and what each is.
     """
 def payload(gross_limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], empty_mass: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_aboard: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], water_density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -7592,6 +9492,44 @@ def rated_nozzle_flow(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy
     Verified by
     -----------
     tests/cpp/hydraulics/test_nozzle.cpp
+    """
+def read_bid_sheet(file: str, name: str, rows: collections.abc.Sequence[collections.abc.Sequence[str]], mapping: FormMapping) -> SheetRead:
+    """
+    Reads a sheet: one bidder's form, or a tabulation with columns for each.
+    
+    The row of headings is the one that names most columns of a form. Names of bidders stand in
+    merged cells above their columns, in the heading itself ("A unit price"), or beside a word such
+    as "bidder". Every row that is not blank is an item or among `others`.
+    
+    Parameters
+    ----------
+    sheet : [-]
+        the sheet
+    mapping : [-]
+        what is known of it
+    
+    Returns
+    -------
+    [-]
+        what was understood
+    
+    Range
+    -----
+    any text.
+    
+    Errors
+    ------
+    InputError `bid.header` where no row names quantity and price, `bid.column` where the
+    mapping names a column that is not there, `bid.no_item` where there is no item; MoneyError
+    `money.currency`.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/bid/test_read_form.cpp
     """
 def read_elements(path: str) -> ElementRecords:
     """
@@ -8394,11 +10332,16 @@ def simulate(inventory: Inventory, plan: Plan, draws: typing.SupportsInt | typin
     Range
     -----
     any list. Memory grows with structures and with draws, not with their product.
+    By Sobol' points what structures share is drawn from one scrambled sequence, a dimension an input
+    by its place in the job; inputs beyond `sobol_dimensions` and what is each structure's own are
+    drawn by strata. Of one structure alone (`sobol_single`) its own parts are drawn from the same
+    sequence too. Inputs that vary together keep their strata: the order of their draws is changed.
     
     Errors
     ------
-    InputError `simulate.draws` where draws are no whole multiple of replicates or none;
-    Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+    InputError `simulate.draws` where draws are no whole multiple of replicates or none, or
+    replicates of Sobol' points are no power of two; `simulate.sampling` where several structures are
+    drawn as if alone; Interrupted `estimate.stopped` where progress says so; those of `resolve`.
     
     Source
     ------
@@ -8782,6 +10725,37 @@ def strip_volume(length: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/debris/test_build_up.cpp
+    """
+def structure_columns(inventory: Inventory) -> dict[str, typing.Any]:
+    """
+    Every field of some records as columns; what was measured beyond a record is a document of its
+    own in the last, `given`.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        records
+    
+    Returns
+    -------
+    [SI, m]
+        a column a field, also without records
+    
+    Range
+    -----
+    records that `write_structure` accepts.
+    
+    Errors
+    ------
+    as `write_structure`.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/json/test_structure_columns.cpp
     """
 def structure_headers(units: str) -> list[str]:
     """
@@ -9598,6 +11572,43 @@ def turn_delay(vehicles: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     -----------
     tests/cpp/closure/test_road_user.cpp
     """
+def two_part(costs: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], areas: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> typing.Annotated[list[float], "FixedSize(3)"]:
+    """
+    Splits costs, or hours, into a part for every structure and a part for its area.
+    
+    Parameters
+    ----------
+    costs : [any unit, n]
+        of every structure, >= 0
+    areas : [m2, n]
+        of every structure, >= 0
+    
+    Returns
+    -------
+    [unit of the costs]
+        both parts
+    
+    Formula
+    -------
+    least squares of c = each + by_area A; the line through the origin and the means, or a
+    mean alone, where one of the two would be below 0. each n + by_area sum of A = sum of c
+    
+    Range
+    -----
+    n >= 1. The sum is met exactly; single structures are not.
+    
+    Errors
+    ------
+    InputError `delivery.costs` where a number is below 0 or none, or the lists differ.
+    
+    Source
+    ------
+    definition of least squares
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_ways.cpp
+    """
 def tyres(set: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], life: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], repair: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Tyres of an hour: wear and repair.
@@ -10169,6 +12180,80 @@ def water_viscosity(temperature: typing.Annotated[numpy.typing.ArrayLike, numpy.
     -----------
     tests/cpp/hydraulics/test_water.cpp
     """
+def way_flip(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], key: str, basis: str) -> tuple[float, list[float], float, float]:
+    """
+    The values of one input at which both ways cost the same, all others held.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case
+    input : [-]
+        the input
+    basis : [-]
+        avoidable or full cost
+    
+    Returns
+    -------
+    [SI unit of the input]
+        every crossing from its least value to ten times its value, or
+        ten times what the work costs or takes where it is 0; of shares up to their bound
+    
+    Range
+    -----
+    cases that `check` passes. With a contract's `years` the interest is held.
+    
+    Errors
+    ------
+    those of `check`.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
+    """
+def way_sensitivity(values: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], basis: str, ranges: collections.abc.Sequence[tuple[str, typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex, typing.SupportsFloat | typing.SupportsIndex]]) -> dict[str, typing.Any]:
+    """
+    Every input by how far it moves the choice, the farthest first.
+    
+    Parameters
+    ----------
+    given : [SI unit of each input]
+        the case
+    basis : [-]
+        avoidable or full cost
+    ranges : [-, n]
+        limits that somebody gave
+    
+    Returns
+    -------
+    [-]
+        every input that moves the advantage or turns the choice somewhere
+    
+    Formula
+    -------
+    advantage with one input at its low and at its high, the others held; where nobody gave
+    limits 20 % below and above the value, within its bounds
+    
+    Range
+    -----
+    cases that `check` passes.
+    
+    Errors
+    ------
+    those of `check`; InputError `delivery.range` where the value is not within its limits.
+    
+    Source
+    ------
+    common practice
+    
+    Verified by
+    -----------
+    tests/cpp/delivery/test_break_even.cpp
+    """
 def week_pay(hours: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], cash: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], fringe: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], basic: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], limit: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], factor: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     The pay of a week under a wage determination, fringe included.
@@ -10615,6 +12700,7 @@ def year_of(inventory: Inventory, job: Job, frequency: collections.abc.Mapping[s
     -----------
     tests/cpp/estimate/test_season.cpp
     """
+LOG_COLUMNS: list = ['date', 'structure_id', 'operation', 'crew', 'agency', 'quantity', 'unit', 'hours', 'water', 'debris', 'loads', 'note']
 NOT_ASKED: str = 'not asked'
 __version__: str = '0.1.0'
 bucket_reaction: float = 111.20554038151249

@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 import os
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
 
 from scupper.errors import FileError
@@ -19,17 +21,24 @@ def read_text(path: str | os.PathLike[str]) -> str:
         raise FileError("file.text", os.fspath(path), str(e), "UTF-8 text") from None
 
 
-def write_whole(path: str | os.PathLike[str], content: str | bytes) -> None:
-    """Writes beside the file, then puts the new one in its place."""
+@contextmanager
+def replaced(path: str | os.PathLike[str]) -> Iterator[Path]:
+    """A file to write beside another, which it replaces once it is whole."""
     target = Path(path)
     partial = target.with_name(f".{target.name}.{os.getpid()}.partial")
     try:
-        partial.write_bytes(content.encode("utf-8") if isinstance(content, str) else content)
+        yield partial
         os.replace(partial, target)
     except OSError as e:
         raise not_writable(target, e) from None
     finally:
         partial.unlink(missing_ok=True)
+
+
+def write_whole(path: str | os.PathLike[str], content: str | bytes) -> None:
+    """Writes beside the file, then puts the new one in its place."""
+    with replaced(path) as partial:
+        partial.write_bytes(content.encode("utf-8") if isinstance(content, str) else content)
 
 
 def require_new(path: str | os.PathLike[str]) -> None:

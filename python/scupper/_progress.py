@@ -32,13 +32,24 @@ def told(progress: Progress, what: str) -> Iterator[Told | None]:
 
 @contextmanager
 def _bar(what: str) -> Iterator[Told]:
+    """A bar with what is done, how many a second and the time left."""
+    from rich import progress as bars
     from rich.console import Console
-    from rich.progress import Progress as Bar
 
-    with Bar(console=Console(stderr=True), transient=True) as bar:
-        task = bar.add_task(what)
+    columns = (
+        bars.TextColumn("{task.description}"),
+        bars.BarColumn(),
+        bars.TextColumn("{task.completed:,.0f} of {task.total:,.0f}"),
+        bars.TextColumn("{task.fields[speed]}"),
+        bars.TimeRemainingColumn(),
+        bars.TextColumn("left"),
+    )
+    with bars.Progress(*columns, console=Console(stderr=True), transient=True) as bar:
+        task = bar.add_task(what, total=0, speed="")
 
         def update(done: int, total: int) -> None:
-            bar.update(task, completed=done, total=total)
+            speed = bar.tasks[0].speed
+            shown = "" if speed is None else f"{speed:,.0f}/s"
+            bar.update(task, completed=done, total=total, speed=shown)
 
         yield update

@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING
 
 from scupper import _core
 from scupper._rate_sheets import ABOUT, COLUMNS
+from scupper.errors import InputError
 from scupper.results import safe_cells
 
 if TYPE_CHECKING:
@@ -21,13 +22,16 @@ def sheet_bytes(
     """The whole sheet by the ending of its name."""
     import pandas as pd
 
+    if book.listed_keys:
+        found = f"values or a sample for {', '.join(book.listed_keys)}"
+        raise InputError("rates.listed", os.fspath(path), found, "a rate book as JSON")
     about = pd.DataFrame(
         [{"key": name, "likely": getattr(book, name), "label": "of the book"} for name in ABOUT]
     )
     certain = values["low"] == values["high"]
     values = values.assign(
         low=values["low"].where(~certain), high=values["high"].where(~certain),
-        shared_share=values["shared_share"].where(values["shared_share"] != 0),
+        shared_share=values["shared_share"].where(~certain),
         unit=values["unit"].replace({"1": "", "each": ""}),
     )  # fmt: skip
     values = _with_words(values.astype(object))

@@ -8,13 +8,16 @@ import sys
 from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
-from scupper import _core
+from scupper import _bid_commands, _core
+from scupper._decide_command import add_decide
+from scupper._learning_command import add_learn
 from scupper.errors import Error, InputError, Interrupted
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
+    from scupper.simulating import Simulation
 
 USER_ERROR = 2
 INTERRUPTED = 130
@@ -62,6 +65,11 @@ def _parser() -> argparse.ArgumentParser:
     _add_simulate(commands)
     _add_survey_list(commands)
     _add_outings(commands)
+    add_decide(commands, _add_job, _listed)
+    _add_job(_bid_commands.add_items(commands))
+    _bid_commands.add_read_bids(commands)
+    add_learn(commands, _job)
+    _bid_commands.add_bids(commands)
     for name, run, what in (
         ("rules", _rules, "print every rule of the take-off"),
         ("keys", _keys, "print every key that documents may use"),
@@ -174,9 +182,19 @@ def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser])
     _add_job(command)
     command.add_argument("--draws", type=int, metavar="N", default=10_000, help="at most")
     command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
+    command.add_argument(
+        "--sampling",
+        default="latin_hypercube",
+        metavar="KIND",
+        help="latin_hypercube, sobol, sobol_single or plain",
+    )
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
-    command.add_argument("--out", metavar="RANGES.csv", required=True, help="a row a structure")
+    command.add_argument("--folder", metavar="DIR", help="keep finished parts; go on from there")
+    command.add_argument("--workers", type=int, metavar="N", help="processes that share the parts")
+    command.add_argument(
+        "--out", metavar="RANGES", required=True, help="a row a structure: .csv or .parquet"
+    )
     command.set_defaults(run=_simulate)
 
 
@@ -346,17 +364,40 @@ def _card(options: argparse.Namespace) -> None:
 
 
 def _simulate(options: argparse.Namespace) -> None:
-    from scupper.simulating import simulate
-
     inventory = _records(options)
     job = _surveyed(options, inventory)
-    chosen = _chosen(options, inventory)
-    bar = sys.stderr.isatty()
-    found = simulate(chosen, job, options.draws, options.seed, progress=bar)
-    found.save(options.out)
+    found = _simulated(options, _chosen(options, inventory), job)
+    if options.out.lower().endswith(".parquet"):
+        found.to_parquet(options.out)
+    else:
+        found.save(options.out)
     print(found)
     if options.budget is not None:
         print(f"above {options.budget:,.0f}: {found.chance_above(options.budget):.1%} of draws")
+
+
+def _simulated(options: argparse.Namespace, chosen: Inventory, job: Job) -> Simulation:
+    """In one go, or in parts where they are kept or shared."""
+    from contextlib import nullcontext
+
+    from scupper import cluster
+    from scupper.simulating import simulate
+
+    draws, seed, bar = options.draws, options.seed, sys.stderr.isatty()
+    sampling = options.sampling
+    if options.folder is None and options.workers is None:
+        return simulate(chosen, job, draws, seed, sampling=sampling, progress=bar)
+    with nullcontext() if options.workers is None else cluster.local(options.workers) as client:
+        return cluster.simulate(
+            chosen,
+            job,
+            draws,
+            seed,
+            sampling=sampling,
+            client=client,
+            folder=options.folder,
+            progress=bar,
+        )
 
 
 def _survey_list(options: argparse.Namespace) -> None:
@@ -387,6 +428,13 @@ def _outings(options: argparse.Namespace) -> None:
     )
     plan.save(options.out)
     print(plan)
+
+
+def _listed(options: argparse.Namespace) -> tuple[Inventory, Job]:
+    """The chosen structures and the job with its survey."""
+    inventory = _records(options)
+    job = _surveyed(options, inventory)
+    return _chosen(options, inventory), job
 
 
 def _county_report(options: argparse.Namespace) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Iterable, Iterator, Sequence
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core
 from scupper._core import Structure
@@ -17,7 +17,7 @@ from scupper.errors import InputError, UnknownNameError
 if TYPE_CHECKING:
     import pandas as pd
 
-_REJECTED = ["where", "line", "state", "structure_id", "found", "reason"]
+REJECTED = ["where", "line", "state", "structure_id", "found", "reason"]
 _DOUBTS = ["where", "line", "state", "structure_id", "column", "found", "reason", "kept"]
 
 
@@ -70,7 +70,7 @@ class Inventory:
     @property
     def rejected(self) -> pd.DataFrame:
         """Records that are no structure: where, line, state, structure_id, found, reason."""
-        return frame(self._core.rejected(), _REJECTED)
+        return frame(self._core.rejected(), REJECTED)
 
     @property
     def doubts(self) -> pd.DataFrame:
@@ -118,6 +118,30 @@ class Inventory:
         core = self._core.part(list(found.values()))
         return Selection(core, missing, repeated)
 
+    def to_parquet(self, path: str | os.PathLike[str]) -> None:
+        """Writes every field of every record as a Parquet file, whole or not at all.
+
+        Parameters
+        ----------
+        path
+            A column a field in SI units, null where it is not recorded; rejected records and doubts
+            stand in the file's metadata. `read_inventory` reads the same again, to the bit.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be written.
+        Error
+            Where pyarrow is not installed.
+        """
+        from scupper._parquet import write_inventory
+
+        write_inventory(path, self._core)
+
+    def __reduce__(self) -> tuple[Any, ...]:
+        state = dict(_core.structure_columns(self._core)), dict(_core.inventory_notes(self._core))
+        return _restored, (*state, self.elements)
+
     def _unambiguous(self, number: str) -> Structure | None:
         """The structure, or None where there is none or several states have one."""
         try:
@@ -153,20 +177,26 @@ class Selection(Inventory):
         self.repeated = repeated
 
 
+def _restored(columns: Any, notes: Any, elements: Sequence[ElementFile]) -> Inventory:
+    return Inventory(_core.inventory_of(columns, notes), elements)
+
+
 def read_inventory(
-    source: str | os.PathLike[str] | pd.DataFrame,
+    source: str | os.PathLike[str] | pd.DataFrame | Sequence[str | os.PathLike[str]],
     elements: Path | Iterable[Path] | None = None,
     progress: Progress = False,
 ) -> Inventory:
-    """Reads an inventory: a file in any form, or a table; and element files beside it.
+    """Reads an inventory: a file in any form, several, or a table; and element files beside it.
 
     Parameters
     ----------
     source
         A file of the national inventory, delimited (columns are found by name), of fixed width, or
         of the specification of 2022 (JSON records, which hold their elements themselves);
-        a list (JSON) or table (CSV with a column ``structure_id``) of measured structures; or a
-        DataFrame with columns as `Inventory.to_pandas` has them. The first bytes tell the form.
+        a list (JSON) or table (CSV with a column ``structure_id``) of measured structures; Parquet
+        of `Inventory.to_parquet` or with the columns of any of these; or a DataFrame with columns
+        as `Inventory.to_pandas` has them. The first bytes tell the form. Of several files
+        the structures follow on one another; a second record of one is rejected.
     elements
         Element-level files (XML) to join by state and structure number, or one of them: their
         quantities take the place of inferred ones and have the basis ``element``. What does not
@@ -187,12 +217,26 @@ def read_inventory(
         Where a list or table of measured structures has a key that is none.
     """
     if isinstance(source, (str, os.PathLike)):
-        with told(progress, "reading") as watch:
-            core = _core.read_inventory(os.fspath(source), watch)
+        core = _read(source, progress)
+    elif isinstance(source, Sequence):
+        from scupper._pieces import joined_files
+
+        core = joined_files([_read(path, progress) for path in source])
     else:
         core = table_of(source)
     files = joined(elements, core)
     return Inventory(core, files)
+
+
+def _read(path: str | os.PathLike[str], progress: Progress) -> _core.Inventory:
+    from scupper._parquet import ParquetFile, is_parquet
+
+    if not isinstance(path, (str, os.PathLike)):
+        raise InputError("inventory.source", "source", type(path).__name__, "paths of files")
+    if is_parquet(path):
+        return ParquetFile(path).whole()
+    with told(progress, "reading") as watch:
+        return _core.read_inventory(os.fspath(path), watch)
 
 
 def iter_inventory(
@@ -203,7 +247,7 @@ def iter_inventory(
     Parameters
     ----------
     path
-        The file, delimited, of fixed width, or JSON of the specification of 2022.
+        The file, delimited, of fixed width, JSON of the specification of 2022, or Parquet.
     chunk
         Records a piece, structures, rejected and routes under together.
     progress
@@ -225,6 +269,10 @@ def iter_inventory(
     """
     if chunk < 1:
         raise InputError("inventory.chunk", "chunk", repr(chunk), "1 or more records")
+    from scupper._parquet import ParquetFile, is_parquet
+
+    if is_parquet(path):
+        return map(Inventory, ParquetFile(path).pieces(chunk))
     return _pieces(_core.InventoryFile(os.fspath(path), chunk), progress)
 
 

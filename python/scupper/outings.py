@@ -12,6 +12,7 @@ from scupper._arguments import Arguments
 from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame
+from scupper._result import ListResult
 from scupper.inventory import Inventory, gathered
 from scupper.payments import CashFlow, cash_flow_of
 from scupper.results import safe_cells
@@ -58,18 +59,8 @@ def picture_of(estimate: Estimate, ax: Axes | None = None) -> Axes:
     return draw(_rows(table, shift), ax, title)
 
 
-class OutingPlan:
+class OutingPlan(ListResult[_core.OutingPlan]):
     """The outings of one crew, one after the other, with shifts, hours and cost."""
-
-    def __init__(self, core: _core.OutingPlan, inventory: Inventory, job: Job) -> None:
-        self._core = core
-        self.inventory = inventory
-        self.job = job
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
 
     @property
     def price(self) -> float:
@@ -200,12 +191,6 @@ class OutingPlan:
             ("estimates", f"{money}{self.price_shared:,.0f}, shared as the job says"),
         ]
         return lines + [(f"  {name}", f"{money}{x:,.0f}") for name, x in self.cost.items() if x]
-
-    def __repr__(self) -> str:
-        return _report.text(self._lines())
-
-    def _repr_html_(self) -> str:
-        return _report.html(self._lines())
 
 
 def outings(

@@ -12,7 +12,9 @@ from scupper import _core, _report
 from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame, suffixed
+from scupper._parquet import write_tables
 from scupper._progress import Progress, told
+from scupper._result import ListResult
 from scupper._stamp import stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
@@ -48,18 +50,8 @@ def identities(inventory: Inventory, rows: Iterable[int]) -> dict[str, Any]:
     return {name: [recorded[name][i] for i in at] for name in _FIRST}
 
 
-class Programme:
+class Programme(ListResult[_core.Programme]):
     """A list of structures priced. Each is in exactly one of the priced rows and `unpriced`."""
-
-    def __init__(self, core: _core.Programme, inventory: Inventory, job: Job) -> None:
-        self._core = core
-        self.inventory = inventory
-        self.job = job
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
 
     def to_pandas(self, units: str | None = None) -> pd.DataFrame:
         """The priced rows.
@@ -80,6 +72,26 @@ class Programme:
         for i, (name, unit) in enumerate(self._columns(units)):
             columns[name] = _core.from_si(table[:, i], unit)
         return frame(columns)
+
+    def to_parquet(self, path: str | os.PathLike[str], units: str | None = None) -> None:
+        """Writes the priced rows as Parquet, whole or not at all.
+
+        Parameters
+        ----------
+        path
+            Columns as `to_pandas` has them; the `stamp` stands in the metadata as ``scupper``.
+        units
+            As for `to_pandas`.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be written.
+        Error
+            Where pyarrow is not installed.
+        """
+        facts = {"kind": "programme", "currency": self.currency, **self.stamp}
+        write_tables(path, [self.to_pandas(units)], facts)
 
     def _columns(self, units: str | None) -> list[tuple[str, str]]:
         """Name and unit of every column."""
@@ -285,11 +297,8 @@ class Programme:
         """Writes the report whole, or not at all."""
         write_whole(path, self.report(progress))
 
-    def __repr__(self) -> str:
-        return _report.text(_report.programme_lines(self))
-
-    def _repr_html_(self) -> str:
-        return _report.html(_report.programme_lines(self))
+    def _lines(self) -> _report.Lines:
+        return _report.programme_lines(self)
 
 
 def _check_draws(draws: int, quantiles: Sequence[float]) -> None:

@@ -10,6 +10,7 @@ from scupper import _core, _report
 from scupper._core import Structure
 from scupper._frames import frame
 from scupper._progress import Progress, told
+from scupper._result import ListResult
 from scupper.inventory import Inventory, gathered
 from scupper.programme import _FIRST, _column_name, identities
 from scupper.scheduling import Day, _iso
@@ -20,13 +21,8 @@ if TYPE_CHECKING:
     from scupper.job import Job
 
 
-class Year:
+class Year(ListResult[_core.Year]):
     """What a year of cleaning takes, structure by structure and in all."""
-
-    def __init__(self, core: _core.Year, inventory: Inventory, job: Job) -> None:
-        self._core = core
-        self.inventory = inventory
-        self.job = job
 
     @cached_property
     def rounds(self) -> pd.DataFrame:
@@ -99,12 +95,6 @@ class Year:
                   ("crew-shifts a year", f"{totals['shifts']:,.1f}"),
                   ("cost a year", f"{currency} {self.total:,.0f}")]  # fmt: skip
         return lines
-
-    def __repr__(self) -> str:
-        return _report.text(self._lines())
-
-    def _repr_html_(self) -> str:
-        return _report.html(self._lines())
 
 
 def year(

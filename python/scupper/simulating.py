@@ -11,7 +11,10 @@ from scupper import _core, _report
 from scupper._core import Structure
 from scupper._files import write_whole
 from scupper._frames import frame, suffixed
+from scupper._parquet import write_tables
 from scupper._progress import Progress, told
+from scupper._result import Result
+from scupper._stamp import job_stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
 from scupper.programme import identities
@@ -21,24 +24,21 @@ if TYPE_CHECKING:
     import numpy as np
     import pandas as pd
 
+    from scupper._pieces import Records
     from scupper.job import Job
 
 _NAMES = [f"P{round(100 * level)}" for level in _core.kept_levels()]
 _SPREADS = ["estimate", "mean", "sd", *_NAMES]
 
 
-class Simulation:
+class Simulation(Result[_core.Simulation]):
     """A list of structures priced in many draws. Runs over parts of a list can be joined."""
 
     def __init__(self, core: _core.Simulation, job: Job, identity: dict[str, list[Any]]) -> None:
-        self._core = core
+        super().__init__(core, job)
         self._identity = identity
-        self.job = job
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
+        #: What the files held that it was read from a part at a time; None without such files.
+        self.records: Records | None = None
 
     @property
     def draws(self) -> int:
@@ -124,6 +124,25 @@ class Simulation:
         """
         return self._shown(self._total(figure).quantile(level), figure)[0]
 
+    def interval(
+        self, level: float, figure: str = "cost", confidence: float = 0.95
+    ) -> tuple[float, float]:
+        """Between which limits `quantile` would lie with any number of draws.
+
+        Parameters
+        ----------
+        level
+            Probability of the quantile, 0 to 1.
+        figure
+            As for `quantile`.
+        confidence
+            That the limits hold it; they rest on what the replicates differ by.
+        """
+        total = self._total(figure)
+        found = total.quantile(level)
+        middle, half = self._shown((found[0], total.half_width(found, confidence)), figure)
+        return middle - half, middle + half
+
     def chance_above(self, limit: float, figure: str = "cost") -> float:
         """The chance that the total exceeds a limit: a budget, the hours of a season.
 
@@ -169,6 +188,40 @@ class Simulation:
         """Writes the rows of the structures as CSV, whole or not at all."""
         write_whole(path, safe_cells(self.to_pandas()).to_csv(index=False))
 
+    def to_parquet(self, path: str | os.PathLike[str]) -> None:
+        """Writes the rows of the structures as Parquet, whole or not at all.
+
+        Parameters
+        ----------
+        path
+            Columns as `to_pandas` has them; the `stamp` stands in the metadata as ``scupper``.
+
+        Raises
+        ------
+        FileError
+            Where it cannot be written.
+        Error
+            Where pyarrow is not installed.
+        """
+        write_tables(path, [self.to_pandas()], self._facts())
+
+    @property
+    def stamp(self) -> dict[str, Any]:
+        """What this rests on: version, date, hash of the job, and how it was drawn."""
+        return {
+            **job_stamp(self.job),
+            "seed": self._core.seed,
+            "draws": self._core.draws,
+            "replicates": self._core.replicates,
+        }
+
+    def _facts(self) -> dict[str, Any]:
+        return {"kind": "simulation", "currency": self.currency, **self.stamp}
+
+    def _number(self) -> int:
+        """How many structures are in the totals."""
+        return len(self._core.simulated())
+
     def joined(self, following: Simulation) -> Simulation:
         """This run and that over the next part of a list: bit for bit the run over both.
 
@@ -189,7 +242,7 @@ class Simulation:
         rows = self.total
         cost, hours = rows.loc["cost"], rows.loc["hours"]
         lines = [
-            ("simulated", f"{len(self._core.simulated()):,} structures, {self.draws:,} draws"),
+            ("simulated", f"{self._number():,} structures, {self.draws:,} draws"),
             ("estimate", f"{self.currency} {cost['estimate']:,.0f}"),
             ("P5–P95", f"{self.currency} {cost['P5']:,.0f}–{cost['P95']:,.0f}"),
             ("sure to 80 %", f"{self.currency} {cost['P80']:,.0f} (± {cost['P80_se']:,.0f})"),
@@ -200,12 +253,6 @@ class Simulation:
         if len(self.left_out):
             lines.append(("left out", ", ".join(self.left_out["structure_id"])))
         return lines
-
-    def __repr__(self) -> str:
-        return _report.text(self._lines())
-
-    def _repr_html_(self) -> str:
-        return _report.html(self._lines())
 
 
 def _restored(job: Job, state: Any, identity: dict[str, list[Any]]) -> Simulation:
@@ -247,7 +294,9 @@ def simulate(
         The same seed gives the same draws.
     sampling
         ``"latin_hypercube"``: n draws hit each of n equally probable parts of every input once;
-        or ``"plain"``.
+        ``"plain"``; ``"sobol"``: scrambled Sobol' points for what structures share, parts for what
+        is each one's own, and a power of two draws in each replicate; ``"sobol_single"``: such
+        points for everything, of one structure.
     replicates
         Independent samples that the draws are made of: standard errors rest on what they differ
         by. None for the most of at most ten that divide the draws.
@@ -267,7 +316,8 @@ def simulate(
     Raises
     ------
     InputError
-        Where draws are no whole multiple of replicates, or the job cannot be made ready.
+        Where draws are no whole multiple of replicates, replicates of Sobol' points are no power of
+        two (the error names draws that will do), or the job cannot be made ready.
     Interrupted
         Where `progress` returns False.
     """

@@ -12,6 +12,7 @@ from scupper._core import Structure
 from scupper._files import require_new, write_whole
 from scupper._frames import frame
 from scupper._progress import Progress, told
+from scupper._result import ListResult
 from scupper.inventory import Inventory, gathered
 from scupper.results import safe_cells
 
@@ -23,18 +24,8 @@ if TYPE_CHECKING:
 _IDENTITY = ["state", "structure_id", "carries", "crosses"]
 
 
-class SurveyList:
+class SurveyList(ListResult[_core.SurveyList]):
     """Visits in the order in which they narrow the cost of a programme, with what to measure."""
-
-    def __init__(self, core: _core.SurveyList, inventory: Inventory, job: Job) -> None:
-        self._core = core
-        self.inventory = inventory
-        self.job = job
-
-    @property
-    def currency(self) -> str:
-        """Three-letter code of every amount."""
-        return self.job.currency
 
     @property
     def mean(self) -> float:
@@ -143,12 +134,6 @@ class SurveyList:
         if self.left_out:
             lines.append(("left out", ", ".join(self.left_out)))
         return lines
-
-    def __repr__(self) -> str:
-        return _report.text(self._lines())
-
-    def _repr_html_(self) -> str:
-        return _report.html(self._lines())
 
 
 def survey_list(

@@ -1,12 +1,12 @@
 // Nanoseconds a structure for every stage of the chain, on records made from the sample files.
-#include <cstdio>
-#include <string>
-#include <vector>
-
 #include "bench.hpp"
 #include "scupper/estimate.hpp"
 #include "scupper/inventory.hpp"
 #include "scupper/json.hpp"
+
+#include <cstdio>
+#include <string>
+#include <vector>
 
 namespace {
 
@@ -46,7 +46,8 @@ int main() {
     estimate::Resolved scratch;
     estimate::Workspace<double> workspace(*plan);
     const estimate::Plan bare = estimate::take_off_plan();
-    stage("infer dimensions", list, 20, [&](std::size_t i) { bench::keep(takeoff::infer(list[i])); });
+    stage("infer dimensions", list, 20,
+          [&](std::size_t i) { bench::keep(takeoff::infer(list[i])); });
     stage("resolve", list, 20, [&](std::size_t i) { estimate::resolve(list[i], *plan, scratch); });
     stage("price", list, 20, [&](std::size_t i) {
         estimate::price(resolved[i].model, {plan->inputs, resolved[i].values.data()}, workspace);
@@ -56,12 +57,15 @@ int main() {
                                          std::vector<std::size_t>{0}));
     });
     const estimate::Estimate one = estimate::estimate(list.front(), plan);
-    bench::report("explain the total of one structure",
-                  bench::nanoseconds(5, [&] { bench::keep(estimate::explain(one, "cost.total")); }));
-    const double all = bench::nanoseconds(
-        2, [&] { bench::keep(estimate::take_off_table(list, 1)); });
-    bench::report("take-off table with ranges, a structure", all / static_cast<double>(list.size()));
+    bench::report("explain the total of one structure", bench::nanoseconds(5, [&] {
+                      bench::keep(estimate::explain(one, "cost.total"));
+                  }));
+    const double all =
+        bench::nanoseconds(2, [&] { bench::keep(estimate::take_off_table(list, 1)); });
+    bench::report("take-off table with ranges, a structure",
+                  all / static_cast<double>(list.size()));
     const double priced =
         bench::nanoseconds(5, [&] { bench::keep(estimate::estimate_all(list, plan, 1)); });
-    bench::report("bulk estimate, a structure, one thread", priced / static_cast<double>(list.size()));
+    bench::report("bulk estimate, a structure, one thread",
+                  priced / static_cast<double>(list.size()));
 }

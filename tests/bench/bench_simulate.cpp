@@ -1,4 +1,6 @@
-// Draws of the full estimate: nanoseconds an estimate, growth with draws, structures and threads.
+// Draws of the full estimate: bench_simulate [STRUCTURES [DRAWS]]. Seconds, nanoseconds an estimate
+// (by the clock, and of processor time, which other programs disturb less), growth with draws,
+// structures and threads, peak memory, the nation by extrapolation.
 #include "bench.hpp"
 #include "scupper/inventory.hpp"
 #include "scupper/json.hpp"
@@ -7,7 +9,9 @@
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <string>
+#include <sys/resource.h>
 #include <vector>
 
 namespace {
@@ -34,11 +38,31 @@ std::vector<Structure> priced_records(const std::shared_ptr<const estimate::Plan
     return list;
 }
 
-double seconds(std::span<const Structure> list, const std::shared_ptr<const estimate::Plan>& plan,
-               std::size_t draws, unsigned threads) {
+struct Spent {
+    double seconds;   ///< by the clock
+    double processor; ///< [s] of all threads
+};
+
+Spent run(std::span<const Structure> list, const std::shared_ptr<const estimate::Plan>& plan,
+          std::size_t draws, unsigned threads) {
+    const std::clock_t processor = std::clock();
     const auto start = std::chrono::steady_clock::now();
     bench::keep(simulate::simulate(list, plan, {.draws = draws, .replicates = 10}, threads));
-    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    const std::chrono::duration<double> spent = std::chrono::steady_clock::now() - start;
+    return {spent.count(), static_cast<double>(std::clock() - processor) / CLOCKS_PER_SEC};
+}
+
+void tell(const char* what, const Spent& spent, std::size_t structures, std::size_t draws) {
+    const double each = 1e9 / static_cast<double>(structures * draws);
+    std::printf("%-34s %8.2f s %8.0f ns an estimate, %6.0f ns of processor\n", what, spent.seconds,
+                spent.seconds * each, spent.processor * each);
+}
+
+/// As the kernel counts it, the records included [MB].
+double peak_memory() {
+    rusage usage{};
+    getrusage(RUSAGE_SELF, &usage);
+    return static_cast<double>(usage.ru_maxrss) / 1024.0;
 }
 
 } // namespace
@@ -48,18 +72,18 @@ int main(int argc, char** argv) {
     const std::size_t draws = argc > 2 ? std::strtoul(argv[2], nullptr, 10) : 10000;
     const auto plan = estimate::make_plan(json::demo_job());
     const std::vector<Structure> list = priced_records(plan, number);
-    const auto tell = [&](const char* what, double s, std::size_t structures, std::size_t n) {
-        std::printf("%-34s %8.2f s %8.0f ns an estimate\n", what, s,
-                    s * 1e9 / static_cast<double>(structures * n));
-    };
     const std::span<const Structure> tenth(list.data(), number / 10);
-    seconds(tenth, plan, draws / 10, 1); // tables are built once
-    const double one = seconds(tenth, plan, draws, 1);
-    const double two = seconds(tenth, plan, draws, 2);
+    run(tenth, plan, draws / 10, 1); // tables are built once
+    const Spent one = run(tenth, plan, draws, 1);
+    const Spent two = run(tenth, plan, draws, 2);
     tell("a tenth, one thread", one, tenth.size(), draws);
     tell("a tenth, two threads", two, tenth.size(), draws);
-    std::printf("%-34s %8.2f x\n", "second thread", one / two);
-    tell("a tenth, a tenth of the draws", seconds(tenth, plan, draws / 10, 2), tenth.size(),
+    std::printf("%-34s %8.2f x\n", "second thread", one.seconds / two.seconds);
+    tell("a tenth, a tenth of the draws", run(tenth, plan, draws / 10, 2), tenth.size(),
          draws / 10);
-    tell("all, two threads", seconds(list, plan, draws, 2), list.size(), draws);
+    const Spent all = run(list, plan, draws, 2);
+    tell("all, two threads", all, list.size(), draws);
+    std::printf("%-34s %8.0f MB\n", "peak memory", peak_memory());
+    std::printf("%-34s %8.0f s for 620,000 x 1,000, two threads\n", "by extrapolation",
+                all.seconds * 620e6 / static_cast<double>(list.size() * draws));
 }

@@ -1,9 +1,9 @@
 // A formula over its number type costs nothing in double: against the same by hand; and recorded.
-#include <cmath>
-#include <vector>
-
 #include "bench.hpp"
 #include "scupper/traced.hpp"
+
+#include <cmath>
+#include <vector>
 
 namespace {
 

@@ -48,7 +48,7 @@ def test_every_entry_that_ships_stands_in_it(heading: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "heading", ["Components", "Operations", "Alternatives", "Surroundings", "Paces"]
+    "heading", ["Components", "Operations", "Alternatives", "Surroundings", "Paces", "Learning"]
 )
 def test_every_test_it_names_exists(heading: str) -> None:
     for row in rows(heading):

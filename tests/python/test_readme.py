@@ -36,7 +36,10 @@ def test_the_examples_run_and_show_what_is_printed() -> None:
 
 
 def test_the_commands_run() -> None:
-    words = {"RECORDS": str(sc.demo_records()), "ID": "TC-0001"}
+    words = {"RECORDS": str(sc.demo_records()), "LOG": str(sc.demo_log()), "ID": "TC-0001"}
+    words |= {
+        f"{name.upper()}.csv": str(sc.demo_bids() / f"{name}.csv") for name in ("alder", "elm")
+    }
     lines = [line.partition("#")[0] for block in blocks("sh") for line in block.splitlines()]
     commands = [line.split()[1:] for line in lines if line.startswith("scupper ")]
     assert len(commands) > 10

@@ -35,7 +35,7 @@ def test_totals_are_those_of_the_draws(found: sc.Simulation) -> None:
     assert len(draws) == 400
     assert row["mean"] == pytest.approx(draws.mean())
     assert row["sd"] == pytest.approx(draws.std(ddof=1))
-    assert row["P80"] == pytest.approx(np.quantile(draws, 0.8))
+    assert row["P80"] == pytest.approx(np.quantile(draws, 0.8, method="hazen"))
     assert 0 < row["mean_se"] < row["sd"] / 5
     assert found.quantile(0.8) == row["P80"]
     assert found.contingency(0.8) == pytest.approx(row["P80"] - row["estimate"])
@@ -94,3 +94,58 @@ def test_the_widest_swing_comes_first(county: sc.Inventory, job: sc.Job) -> None
     assert (table["structures"] <= len(county)).all()
     with pytest.raises(sc.InputError):
         sc.swings(county, job, level=0.5)
+
+
+def test_sobol_points_need_powers_of_two_and_know_the_mean_better(
+    county: sc.Inventory, job: sc.Job
+) -> None:
+    with pytest.raises(sc.InputError, match="5120 or 10240"):
+        sc.simulate(county, job, sampling="sobol")
+    with pytest.raises(sc.InputError, match="one structure"):
+        sc.simulate(county, job, draws=64, sampling="sobol_single")
+    one = county.select(["TC-0001"])
+    plain, single = (
+        sc.simulate(one, job, draws=16384, sampling=kind).relative_error()
+        for kind in ("plain", "sobol_single")
+    )
+    assert single < 0.5 * plain
+
+
+def test_an_interval_is_wider_than_two_errors_of_few_replicates(found: sc.Simulation) -> None:
+    low, high = found.interval(0.8)
+    row = found.total.loc["cost"]
+    assert (low + high) / 2 == pytest.approx(row["P80"])
+    assert (high - low) / 2 == pytest.approx(2.262157 * row["P80_se"], rel=1e-6)  # nine degrees
+
+
+def test_listed_values_price_at_their_mean_and_draw_nothing_else(
+    county: sc.Inventory, job: sc.Job
+) -> None:
+    key = "charge[permit].amount"
+    charged = job.replace(charges=[{"name": "permit"}])
+    listed = charged.replace({key: {"values": ["0 USD", "1000 USD"], "weights": [3, 1]}})
+    certain = charged.replace({key: "250 USD"})
+    one = county["TC-0001"]
+    assert sc.estimate(one, listed).cost.total == pytest.approx(
+        sc.estimate(one, certain).cost.total
+    )
+    again = sc.Job.from_dict(listed.to_dict())
+    assert again.to_dict() == listed.to_dict()
+    with pytest.raises(sc.InputError, match=r"weights"):
+        charged.replace({key: {"values": ["0 USD"], "weights": [1, 2]}})
+
+
+def test_correlated_inputs_widen_the_total(county: sc.Inventory, job: sc.Job) -> None:
+    wages = ["labour[wash_crew].wage", "labour[flagger].wage", "equipment[water_truck].rate"]
+    together = job.replace(correlations=[{"inputs": wages, "rank": 0.9}])
+    apart, joined = (
+        sc.simulate(county, j, draws=1000, seed=2).total.loc["cost", "sd"] for j in (job, together)
+    )
+    assert joined > apart
+    impossible = job.replace(correlations=[{"inputs": wages, "rank": -0.9}])
+    with pytest.raises(sc.InputError, match="together at most"):
+        sc.estimate(county["TC-0001"], impossible)
+    misspelt = [wages[0], "labour[flager].wage"]
+    unknown = job.replace(correlations=[{"inputs": misspelt, "rank": 0.5}])
+    with pytest.raises(sc.UnknownNameError, match="flagger"):
+        sc.estimate(county["TC-0001"], unknown)

@@ -7,4 +7,5 @@
 #include "scupper/rates/jets.hpp"
 #include "scupper/rates/notice.hpp"
 #include "scupper/rates/rate_book.hpp"
+#include "scupper/rates/shared_share.hpp"
 #include "scupper/rates/surrounding.hpp"

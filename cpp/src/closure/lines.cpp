@@ -13,10 +13,6 @@ using namespace scupper::literals;
 constexpr Length<> beside_the_road = 6.0_ft; // of a sign from the shoulder's edge: MUTCD 6F.03
 constexpr Length<> flagger_before_taper = 20.0_ft;
 
-bool is_warning(const Element& e) {
-    return e.name.starts_with("advance_warning");
-}
-
 const Element* find(const Plan& plan, std::string_view name) {
     const auto found = std::find_if(plan.elements.begin(), plan.elements.end(),
                                     [&](const Element& e) { return e.name == name; });
@@ -116,9 +112,13 @@ void add_flaggers(std::vector<Placed>& out, const Plan& plan) {
 
 } // namespace
 
+bool detail::is_warning(const Element& e) {
+    return e.name.starts_with("advance_warning");
+}
+
 Length<> detail::first_line(const Plan& plan) {
     for (const Element& e : plan.elements) {
-        if (!is_warning(e)) {
+        if (!detail::is_warning(e)) {
             return e.start;
         }
     }

@@ -5,6 +5,8 @@
 
 namespace scupper::closure::detail {
 
+/// Whether a stretch is the one that the signs ahead of the closure stand in.
+bool is_warning(const Element& e);
 /// Station of the first stretch after the advance warning.
 Length<> first_line(const Plan& plan);
 /// Station of the first arrow board: the start of the first merging taper.

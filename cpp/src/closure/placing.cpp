@@ -18,10 +18,6 @@ constexpr std::string_view against = "opposite";
 constexpr Speed<> slow_end = 45.0_mph;
 constexpr Speed<> middle_end = 55.0_mph;
 
-bool is_warning(const Element& e) {
-    return e.name.starts_with("advance_warning");
-}
-
 std::string_view sign_of(const Element& e) {
     const char last = e.name.back();
     return last == 'c' ? "advance_sign_c" : last == 'b' ? "advance_sign_b" : "advance_sign_a";
@@ -33,19 +29,20 @@ int approaches(const Plan& plan) {
 
 /// Signs of one place of one approach: two where they stand on both sides of the road.
 Count<> signs_at_a_place(const Plan& plan) {
-    const auto places = std::count_if(plan.elements.begin(), plan.elements.end(), is_warning);
+    const auto places =
+        std::count_if(plan.elements.begin(), plan.elements.end(), detail::is_warning);
     return Count<>(static_cast<double>(plan.advance_signs) /
                    (static_cast<double>(places) * approaches(plan)));
 }
 
 void place_signs(const Plan& plan, std::vector<Placing>& order) {
     for (const Element& e : plan.elements) {
-        if (is_warning(e)) {
+        if (detail::is_warning(e)) {
             order.push_back({sign_of(e), with_traffic, e.start, 0.0_ft, signs_at_a_place(plan)});
         }
     }
     for (const Element& e : plan.elements) {
-        if (is_warning(e) && approaches(plan) > 1) {
+        if (detail::is_warning(e) && approaches(plan) > 1) {
             order.push_back({sign_of(e), against, plan.length + plan.opposite_approach - e.start,
                              0.0_ft, signs_at_a_place(plan)});
         }
@@ -74,7 +71,7 @@ std::vector<Placing> placing_order(const Plan& plan) {
     place_pieces("shadow_vehicle", plan.shadow_vehicles, detail::shadow_station(plan), order);
     place_pieces("arrow_board", plan.arrow_boards, detail::first_board(plan), order);
     for (const Element& e : plan.elements) {
-        if (!is_warning(e)) {
+        if (!detail::is_warning(e)) {
             order.push_back({e.name, with_traffic, e.start, e.length, e.devices});
         }
     }

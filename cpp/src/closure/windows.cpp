@@ -11,7 +11,7 @@ namespace {
 
 using namespace scupper::literals;
 
-constexpr double no_limit = std::numeric_limits<double>::infinity();
+constexpr double unlimited = std::numeric_limits<double>::infinity();
 
 bool is_within(const Queue& q, const QueueLimits& limits) {
     return q.longest <= limits.waiting * (1.0 + count_slack) &&
@@ -45,7 +45,7 @@ void require_limit(const char* name, double limit) {
 } // namespace
 
 QueueLimits no_limits() {
-    return {Count<>(no_limit), Time<>(no_limit)};
+    return {Count<>(unlimited), Time<>(unlimited)};
 }
 
 std::vector<Period> closure_periods(const TrafficDay& day, std::size_t first,

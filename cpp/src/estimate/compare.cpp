@@ -9,7 +9,7 @@ namespace scupper::estimate {
 
 namespace {
 
-constexpr double nothing = std::numeric_limits<double>::quiet_NaN();
+constexpr double no_value = std::numeric_limits<double>::quiet_NaN();
 
 bool agree(double here, double there, double tolerance) {
     if (!std::isfinite(here) || !std::isfinite(there)) {
@@ -18,13 +18,20 @@ bool agree(double here, double there, double tolerance) {
     return std::abs(here - there) <= tolerance * std::max(std::abs(here), std::abs(there));
 }
 
+bool agree(const Listed* here, const Listed* there) {
+    return here == there ||
+           (here != nullptr && there != nullptr && here->values() == there->values() &&
+            here->weights() == there->weights());
+}
+
 bool agree(const Uncertain& here, const Uncertain& there) {
     const ThreePoint& a = here.guess;
     const ThreePoint& b = there.guess;
     const bool numbers =
         agree(a.low, b.low, 0.0) && agree(a.likely, b.likely, 0.0) && agree(a.high, b.high, 0.0);
     const bool spread = !is_certain(here) && std::isfinite(a.likely);
-    return numbers && (!spread || (a.family == b.family && a.meaning == b.meaning));
+    return numbers && agree(a.listed, b.listed) &&
+           (!spread || (a.family == b.family && a.meaning == b.meaning));
 }
 
 struct NamedInput {
@@ -84,13 +91,13 @@ std::vector<NamedFigure> named_figures(const Estimate& e) {
 std::vector<ChangedFigure> changed_figures(const std::vector<NamedFigure>& here,
                                            const std::vector<NamedFigure>& there,
                                            double tolerance) {
-    return differences<ChangedFigure>(here, there, nothing,
+    return differences<ChangedFigure>(here, there, no_value,
                                       [=](double a, double b) { return agree(a, b, tolerance); });
 }
 
 std::vector<ChangedInput> changed_inputs(const Estimate& here, const Estimate& there) {
     return differences<ChangedInput>(
-        named_inputs(here), named_inputs(there), certain(nothing, Basis::assumed),
+        named_inputs(here), named_inputs(there), certain(no_value, Basis::assumed),
         [](const Uncertain& a, const Uncertain& b) { return agree(a, b); });
 }
 

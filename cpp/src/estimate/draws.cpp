@@ -29,12 +29,29 @@ InputDraws::InputDraws(const Resolved& resolved, const DrawSettings& settings)
         if (!detail::has_range(input)) {
             continue;
         }
-        const DrawKey own{settings.seed, resolved.stream, plan.hashes[i]};
-        const DrawKey shared{settings.seed, shared_stream, plan.hashes[i]};
-        inputs_.push_back({i, FastQuantile(input.guess), input.shared_share,
-                           Sampler(settings.sampling, own, settings.draws),
-                           Sampler(settings.sampling, shared, settings.draws)});
+        Drawn drawn{i, FastQuantile(input.guess), input.shared_share, {}};
+        const CorrelatedInput* together = correlated_at(plan, i);
+        const CorrelatedInput alone{i, {{i, 1.0}}};
+        for (const ScoreTerm& term : (together == nullptr ? alone : *together).terms) {
+            const std::uint64_t hash = plan.hashes[term.place];
+            drawn.terms.push_back(
+                {term.weight,
+                 Sampler(settings.sampling, {settings.seed, resolved.stream, hash}, settings.draws),
+                 Sampler(settings.sampling, {settings.seed, shared_stream, hash}, settings.draws)});
+        }
+        inputs_.push_back(std::move(drawn));
     }
+}
+
+double InputDraws::Drawn::uniform(std::size_t draw, Sampler Term::*part) const {
+    if (terms.size() == 1) {
+        return (terms.front().*part)(draw);
+    }
+    double score = 0.0;
+    for (const Term& term : terms) {
+        score += term.weight * normal_quantile((term.*part)(draw));
+    }
+    return normal_cdf(score);
 }
 
 void InputDraws::fill(std::size_t draw, std::span<double> values) const {
@@ -42,11 +59,12 @@ void InputDraws::fill(std::size_t draw, std::span<double> values) const {
     for (const Drawn& input : inputs_) {
         double u = 0.0;
         if (input.shared_share <= 0.0) {
-            u = input.own(draw);
+            u = input.uniform(draw, &Term::own);
         } else if (input.shared_share >= 1.0) {
-            u = input.shared(draw);
+            u = input.uniform(draw, &Term::shared);
         } else {
-            u = blend(input.shared(draw), input.own(draw), input.shared_share);
+            u = blend(input.uniform(draw, &Term::shared), input.uniform(draw, &Term::own),
+                      input.shared_share);
         }
         values[input.place] = input.quantile(u);
     }
@@ -75,11 +93,16 @@ std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettin
     return results;
 }
 
+double quantile_position(double u, std::size_t n) {
+    const auto size = static_cast<double>(n);
+    return std::clamp(u * size - 0.5, 0.0, size - 1.0);
+}
+
 double sorted_quantile(std::span<const double> sorted, double u) {
     if (sorted.empty()) {
         return std::numeric_limits<double>::quiet_NaN();
     }
-    const double position = u * static_cast<double>(sorted.size() - 1);
+    const double position = quantile_position(u, sorted.size());
     const auto below = static_cast<std::size_t>(position);
     const std::size_t above = std::min(below + 1, sorted.size() - 1);
     const double weight = position - static_cast<double>(below);

@@ -300,6 +300,7 @@ std::shared_ptr<const Plan> make_plan(const Job& job) {
     blank_values(*plan);
     set_values(*plan);
     require_complete(*plan);
+    detail::plan_correlations(*plan);
     detail::plan_stages(*plan);
     detail::plan_operations(*plan);
     detail::plan_counts(*plan);

@@ -30,6 +30,8 @@ void require_payload(const Plan& plan);
 void require_dry_trips(const Plan& plan);
 /// Whether a job has a use for an input of a haul truck or of the wash water.
 bool haul_needs(const Job& job, const std::string& key);
+/// Works the rank correlations of the job into weights of normal scores; refuses what cannot be.
+void plan_correlations(Plan& plan);
 /// Lists every cost line that can arise, and lays out the figures.
 void plan_lines(Plan& plan);
 /// Fills the plan's stages, parties and the crews that people and equipment belong to.

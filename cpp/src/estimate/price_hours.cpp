@@ -26,10 +26,6 @@ StageClosure<T> stage_closure(const Model& model, std::size_t stage, const Input
     return closure;
 }
 
-bool is_work(const PlannedOperation& op) {
-    return op.timing != Timing::closure && op.timing != Timing::lost;
-}
-
 template <class T>
 Time<T> party_work(const Model& model, std::size_t party, const Workspace<T>& ws) {
     Time<T> work(T(0.0));

@@ -136,10 +136,6 @@ void price_water(const Model& model, Workspace<T>& ws) {
     put_quantity(slot("refill_count"), number(refills), ws);
 }
 
-bool is_work(const PlannedOperation& op) {
-    return op.timing != Timing::closure && op.timing != Timing::lost;
-}
-
 /// Whether its quantity follows from the water and the dirt of all the others.
 bool follows(const PlannedOperation& op) {
     return op.timing == Timing::refill || follows_from_water(op.driver);

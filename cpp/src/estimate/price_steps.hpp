@@ -5,6 +5,11 @@
 
 namespace scupper::estimate::detail {
 
+/// Whether an operation is work on the structure: not a closure's, not time lost.
+inline bool is_work(const PlannedOperation& op) {
+    return op.timing != Timing::closure && op.timing != Timing::lost;
+}
+
 /// The take-off of a structure alone, given quantities in place of inferred ones.
 template <class T>
 takeoff::Quantities<T> quantities_of(const Model& model, const Inputs<T>& in);

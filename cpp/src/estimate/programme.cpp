@@ -1,6 +1,7 @@
 #include "scupper/estimate/programme.hpp"
 
 #include "figure_keys.hpp"
+#include "scupper/error.hpp"
 #include "scupper/estimate/fixed_total.hpp"
 #include "scupper/estimate/run.hpp"
 
@@ -18,9 +19,21 @@ struct Results {
     std::vector<double> table;
 };
 
-void gather(std::span<const Structure> structures, const Results& results, Programme& programme) {
+/// Sums over the priced rows, the same whatever their order.
+void add_up(Programme& programme) {
     const std::size_t width = programme.keys.size();
     std::vector<FixedTotal> sums(width);
+    for (std::size_t i = 0; i < programme.table.size(); ++i) {
+        sums[i % width].add(programme.table[i]);
+    }
+    programme.totals.clear();
+    for (const FixedTotal& sum : sums) {
+        programme.totals.push_back(sum.value());
+    }
+}
+
+void gather(std::span<const Structure> structures, const Results& results, Programme& programme) {
+    const std::size_t width = programme.keys.size();
     for (std::size_t i = 0; i < structures.size(); ++i) {
         if (results.outcomes[i] != Outcome::priced) {
             programme.unpriced.push_back(
@@ -30,14 +43,24 @@ void gather(std::span<const Structure> structures, const Results& results, Progr
         programme.priced.push_back(i);
         programme.closures.push_back(results.closures[i]);
         for (std::size_t k = 0; k < width; ++k) {
-            const double value = results.table[i * width + k];
-            programme.table.push_back(value);
-            sums[k].add(value);
+            programme.table.push_back(results.table[i * width + k]);
         }
     }
-    for (std::size_t k = 0; k < width; ++k) {
-        programme.totals.push_back(sums[k].value());
+    add_up(programme);
+}
+
+/// Puts the rows of a part behind those before it.
+void append_rows(Programme& whole, const Programme& part) {
+    const std::size_t before = whole.priced.size() + whole.unpriced.size();
+    for (const std::size_t index : part.priced) {
+        whole.priced.push_back(before + index);
     }
+    for (Unpriced u : part.unpriced) {
+        u.index += before;
+        whole.unpriced.push_back(std::move(u));
+    }
+    whole.closures.insert(whole.closures.end(), part.closures.begin(), part.closures.end());
+    whole.table.insert(whole.table.end(), part.table.begin(), part.table.end());
 }
 
 } // namespace
@@ -81,6 +104,23 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
     run_blocks(structures.size(), threads, block, progress);
     gather(structures, results, programme);
     return programme;
+}
+
+Programme joined(std::span<const Programme* const> parts) {
+    if (parts.empty()) {
+        throw InputError({"estimate.merge", "parts", "none", "at least one part"});
+    }
+    Programme whole;
+    whole.plan = parts.front()->plan;
+    whole.keys = parts.front()->keys;
+    for (const Programme* part : parts) {
+        if (part->keys != whole.keys) {
+            throw InputError({"estimate.merge", "parts", "other columns", "parts of one list"});
+        }
+        append_rows(whole, *part);
+    }
+    add_up(whole);
+    return whole;
 }
 
 } // namespace scupper::estimate

@@ -1,10 +1,9 @@
-#include "scupper/estimate/fixed_total.hpp"
+#include "scupper/estimate/moved_total.hpp"
 #include "scupper/estimate/programme.hpp"
 #include "scupper/estimate/run.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <map>
 #include <mutex>
 
@@ -13,38 +12,20 @@ namespace scupper::estimate {
 namespace {
 
 /// One guess, summed over the structures it moves.
-struct Moved {
+struct Guess {
     std::string label;
-    std::size_t structures = 0;
-    FixedTotal by_low, by_high; ///< change of the total
-    bool known = true;
-
-    void add(const Assumption& a, double total) {
-        label = a.label;
-        ++structures;
-        if (std::isfinite(a.total_at_low) && std::isfinite(a.total_at_high)) {
-            by_low.add(a.total_at_low - total);
-            by_high.add(a.total_at_high - total);
-        } else {
-            known = false;
-        }
-    }
-    void add(const Moved& other) {
-        label = other.label;
-        structures += other.structures;
-        by_low.add(other.by_low);
-        by_high.add(other.by_high);
-        known = known && other.known;
-    }
+    MovedTotal moved;
 };
 
-using ByKey = std::map<std::string, Moved>;
+using ByKey = std::map<std::string, Guess>;
 
 void add_structure(const Structure& structure, const Programme& programme, ByKey& guesses) {
     const Estimate e = estimate(structure, programme.plan);
     const double total = e.figure("cost.total");
     for (const Assumption& a : assumptions(e)) {
-        guesses[a.key].add(a, total);
+        Guess& guess = guesses[a.key];
+        guess.label = a.label;
+        guess.moved.add(a.total_at_low - total, a.total_at_high - total);
     }
 }
 
@@ -53,19 +34,14 @@ double total_of(const Programme& programme) {
     return programme.totals[static_cast<std::size_t>(found - programme.keys.begin())];
 }
 
-ProgrammeGuess guess_of(const std::string& key, const Moved& moved, double total) {
-    const double unknown = std::numeric_limits<double>::quiet_NaN();
-    const double low = moved.known ? total + moved.by_low.value() : unknown;
-    const double high = moved.known ? total + moved.by_high.value() : unknown;
-    return {key, moved.label, moved.structures, low, high, std::abs(high - low)};
+ProgrammeGuess guess_of(const std::string& key, const Guess& guess, double total) {
+    const double low = guess.moved.low(total);
+    const double high = guess.moved.high(total);
+    return {key, guess.label, guess.moved.structures, low, high, std::abs(high - low)};
 }
 
-/// What cannot be told stands in front: it may move anything.
 bool dearer(const ProgrammeGuess& a, const ProgrammeGuess& b) {
-    if (std::isnan(a.worth) || std::isnan(b.worth)) {
-        return std::isnan(a.worth) && !std::isnan(b.worth);
-    }
-    return a.worth > b.worth;
+    return moves_more(a.worth, b.worth);
 }
 
 } // namespace
@@ -81,15 +57,16 @@ std::vector<ProgrammeGuess> programme_guesses(const Programme& programme,
             add_structure(structures[programme.priced[i]], programme, part);
         }
         const std::lock_guard lock(adding);
-        for (const auto& [key, moved] : part) {
-            guesses[key].add(moved);
+        for (const auto& [key, guess] : part) {
+            guesses[key].label = guess.label;
+            guesses[key].moved.add(guess.moved);
         }
     };
     run_blocks(programme.priced.size(), threads, block, progress);
     const double total = total_of(programme);
     std::vector<ProgrammeGuess> list;
-    for (const auto& [key, moved] : guesses) {
-        list.push_back(guess_of(key, moved, total));
+    for (const auto& [key, guess] : guesses) {
+        list.push_back(guess_of(key, guess, total));
     }
     std::stable_sort(list.begin(), list.end(), dearer);
     return list;

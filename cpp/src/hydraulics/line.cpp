@@ -9,6 +9,9 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <span>
+#include <type_traits>
+#include <utility>
 #include <vector>
 
 namespace scupper::hydraulics {
@@ -105,22 +108,52 @@ Line<double> plain(const Line<Traced>& line) {
     return out;
 }
 
-void add_inputs(const Segment<Traced>& s, std::vector<Traced>& inputs) {
-    inputs.insert(inputs.end(), {s.bore.si(), s.length.si(), s.minor_loss});
-    inputs.push_back(s.law == FrictionLaw::darcy_weisbach ? s.roughness.si() : s.coefficient);
+/// Hands over every number that the flow of a line follows from, always in the same order.
+template <class AnyLine, class Visit>
+void each_number(AnyLine& line, Visit&& visit) {
+    visit(line.pump_pressure);
+    visit(line.rise);
+    visit(line.fluid.density);
+    visit(line.fluid.kinematic_viscosity);
+    visit(line.nozzle.bore);
+    visit(line.nozzle.discharge_coefficient);
+    if (line.flow_limit) {
+        visit(*line.flow_limit);
+    }
+    for (auto& s : line.hose) {
+        visit(s.bore);
+        visit(s.length);
+        visit(s.minor_loss);
+        if (s.law == FrictionLaw::darcy_weisbach) {
+            visit(s.roughness);
+        } else {
+            visit(s.coefficient);
+        }
+    }
+}
+
+const Traced& plain_number(const Traced& x) {
+    return x;
+}
+template <Dimension D>
+Traced plain_number(const Quantity<D, Traced>& x) {
+    return x.si();
 }
 
 std::vector<Traced> inputs_of(const Line<Traced>& line) {
-    std::vector<Traced> inputs{line.pump_pressure.si(), line.rise.si(),
-                               line.fluid.density.si(), line.fluid.kinematic_viscosity.si(),
-                               line.nozzle.bore.si(),   line.nozzle.discharge_coefficient};
-    if (line.flow_limit) {
-        inputs.push_back(line.flow_limit->si());
-    }
-    for (const Segment<Traced>& s : line.hose) {
-        add_inputs(s, inputs);
-    }
+    std::vector<Traced> inputs;
+    each_number(line, [&](const auto& number) { inputs.push_back(plain_number(number)); });
     return inputs;
+}
+
+/// The same line with other numbers, as `inputs_of` has them.
+double solve_again(Line<double>& line, std::span<const double> numbers) {
+    auto next = numbers.begin();
+    each_number(line, [&](auto& number) {
+        number = std::remove_reference_t<decltype(number)>(*next);
+        ++next;
+    });
+    return solve_line(line).value;
 }
 
 double flow_of(const Line<double>& line) {
@@ -128,9 +161,11 @@ double flow_of(const Line<double>& line) {
 }
 
 Traced flow_of(const Line<Traced>& line) {
-    const std::vector<Traced> inputs = inputs_of(line);
-    return scupper::detail::record_solve(line_info, solve_line(plain(line)), inputs.data(),
-                                         inputs.size());
+    Line<double> numbers = plain(line);
+    const Solved solved = solve_line(numbers);
+    return scupper::detail::record_solve(
+        line_info, solved, inputs_of(line),
+        [numbers](std::span<const double> x) mutable { return solve_again(numbers, x); });
 }
 
 template <class T>

@@ -135,9 +135,9 @@ bool has_wide_blocks() {
 }
 #endif
 
-using Search = std::size_t (*)(std::string_view, Starts&);
+using CommaSearch = std::size_t (*)(std::string_view, Starts&);
 
-Search fastest_search() {
+CommaSearch fastest_search() {
 #if defined(SCUPPER_WIDE_BLOCKS)
     return has_wide_blocks() ? search_wide : search_plain;
 #else
@@ -148,7 +148,7 @@ Search fastest_search() {
 } // namespace
 
 std::size_t find_commas(std::string_view row, Starts& starts) {
-    static const Search search = fastest_search();
+    static const CommaSearch search = fastest_search();
     starts.fields.resize(std::max(starts.fields.size(), row.size() + 8)); // for careless writes
     starts.fields[0] = 0;
     starts.texts.clear();

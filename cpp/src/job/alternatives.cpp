@@ -22,6 +22,10 @@ void drop_values(Job& job, const std::string& group, const std::string& row) {
     for (auto& [id, settings] : job.overrides) {
         std::erase_if(settings, of_row);
     }
+    for (Correlation& c : job.correlations) {
+        std::erase_if(c.inputs, [&](const std::string& key) { return key.starts_with(before); });
+    }
+    std::erase_if(job.correlations, [](const Correlation& c) { return c.inputs.size() < 2; });
 }
 
 void add_rows(const std::vector<Resource>& own, std::vector<Resource>& rows) {

@@ -22,7 +22,7 @@ void check_names(const Rows& rows, const char* list) {
     }
 }
 
-std::vector<std::string_view> kinds_of_work(const Job& job) {
+std::vector<std::string_view> words_of_paces(const Job& job) {
     std::vector<std::string_view> known(component_names.begin(), component_names.end());
     known.insert(known.end(), crew_kind_names.begin(), crew_kind_names.end());
     known.insert(known.end(), operation_names.begin(), operation_names.end());
@@ -33,7 +33,7 @@ std::vector<std::string_view> kinds_of_work(const Job& job) {
 }
 
 void check_paces(const std::vector<Pace>& paces, const Job& job, const Path& before) {
-    const std::vector<std::string_view> known = kinds_of_work(job);
+    const std::vector<std::string_view> known = words_of_paces(job);
     for (const Pace& pace : paces) {
         const Path path = before + "[" + pace.name + "]";
         check_conditions(pace.when, path);

@@ -9,7 +9,7 @@ namespace scupper::detail {
 
 namespace {
 
-std::vector<std::string_view> kinds_of_work(const Job& job) {
+std::vector<std::string_view> words_of_parties(const Job& job) {
     std::vector<std::string_view> known(component_names.begin(), component_names.end());
     known.insert(known.end(), crew_kind_names.begin(), crew_kind_names.end());
     for (const Operation& op : job.operations) {
@@ -28,7 +28,7 @@ void check_names(const std::vector<std::string>& names) {
 }
 
 void check_work(const Job& job) {
-    const std::vector<std::string_view> known = kinds_of_work(job);
+    const std::vector<std::string_view> known = words_of_parties(job);
     std::vector<std::string> taken;
     for (const Stage& stage : job.stages) {
         if (stage.parties.empty()) {

@@ -195,6 +195,7 @@ Job detail::read_job_document(const Json& doc, const std::string& path, const Ra
     job.calendar = detail::read_calendar(doc, path);
     job.frequency = detail::read_frequency(doc, path);
     job.terms = detail::read_terms(doc, path);
+    job.correlations = detail::read_correlations(doc, path);
     const Layout layout = document_layout(job);
     drop_absent(job.settings, layout);
     const ValueContext context = context_of(doc, path, job.currency, layout, job.name);

@@ -19,8 +19,8 @@ using detail::read_list;
 using detail::read_name;
 using detail::ValueContext;
 
-constexpr std::array<std::string_view, 6> library_keys{"scupper_hoses", "name",  "date",
-                                                       "note",          "hoses", "fittings"};
+constexpr std::array<std::string_view, 6> hose_library_keys{"scupper_hoses", "name",  "date",
+                                                            "note",          "hoses", "fittings"};
 
 const LayoutField nominal_bore{"nominal_bore", "nominal bore", dim::length, 1e-3, 1.0};
 const LayoutField bore{"bore", "bore", dim::length, 1e-3, 1.0};
@@ -53,8 +53,8 @@ void require_own_names(const std::vector<Kind>& kinds, const std::string& path) 
     }
 }
 
-PublishedCoefficient read_published(const Json& value, const std::string& path,
-                                    const std::string& date) {
+PublishedCoefficient read_coefficient(const Json& value, const std::string& path,
+                                      const std::string& date) {
     detail::require_known_keys(value, published_coefficient_keys, path);
     const ValueContext context = library_context(date);
     PublishedCoefficient p;
@@ -81,7 +81,7 @@ HoseKind read_hose(const Json& value, const std::string& path, const std::string
     hose.working_pressure = read_if_there(value, pressure, path, date);
     hose.note = detail::text_or(value, "note", {}, path);
     if (value.contains("published")) {
-        hose.published = read_list(value, "published", path, date, read_published);
+        hose.published = read_list(value, "published", path, date, read_coefficient);
     }
     return hose;
 }
@@ -127,7 +127,7 @@ Json write_hose(const HoseKind& hose) {
 HoseLibrary read_hose_library(std::string_view text, std::string_view name) {
     const std::string path(name);
     const Json doc = detail::parse(text, name);
-    detail::require_known_keys(doc, library_keys, path);
+    detail::require_known_keys(doc, hose_library_keys, path);
     detail::require_version(doc, "scupper_hoses", path);
     HoseLibrary library;
     library.name = detail::text_or(doc, "name", path, path);

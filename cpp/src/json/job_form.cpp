@@ -31,11 +31,18 @@ class FormWriter {
         Form out;
         if (s.origin && !s.origin->parts.empty()) {
             out["built_up"] = built_up(s.origin->parts, field);
+        } else if (s.value.guess.listed != nullptr) {
+            detail::write_listed(*s.value.guess.listed, out, [&](double si) {
+                const bool plain = detail::takes_plain_number(field.dimension);
+                const std::string text = plain ? std::string{} : short_text(si, field);
+                return text.empty() ? bare(si, field) : Form(text);
+            });
         } else {
             put_points(out, s.value.guess, field);
         }
         if (!is_certain(s.value)) {
-            put_distribution(out, detail::write_setting(s, field, context_.currency), s.value);
+            put_distribution(out, detail::write_setting(s, field, context_.currency), s.value,
+                             field.key);
         }
         if (s.value.basis != usual) {
             out["basis"] = basis_name(s.value.basis);
@@ -74,14 +81,15 @@ class FormWriter {
     }
 
     /// What is as usual is left out.
-    static void put_distribution(Form& out, const Json& whole, const Uncertain& value) {
-        if (value.guess.family != Family::pert) {
+    static void put_distribution(Form& out, const Json& whole, const Uncertain& value,
+                                 const std::string& key) {
+        if (whole.contains("family") && value.guess.family != Family::pert) {
             out["family"] = whole["family"];
         }
         if (value.guess.meaning != Meaning::limits) {
             out["meaning"] = whole["meaning"];
         }
-        if (value.shared_share != 0.0) {
+        if (value.shared_share != usual_shared_share(key)) {
             out["shared_share"] = value.shared_share;
         }
     }

@@ -130,6 +130,14 @@ Form frequency() {
     return closed(members(component_names, times));
 }
 
+Form correlation() {
+    Form inputs = list_of(text());
+    inputs["minItems"] = 2;
+    const Form rank{{"type", "number"}, {"exclusiveMinimum", -1}, {"exclusiveMaximum", 1}};
+    return closed(members(job_correlation_keys, {{"inputs", inputs}, {"rank", rank}}),
+                  {"inputs", "rank"});
+}
+
 template <class Entries>
 std::vector<std::string_view> names_of(const Entries& entries) {
     std::vector<std::string_view> names;
@@ -181,6 +189,7 @@ Form properties() {
          {"calendar", calendar()},
          {"frequency", frequency()},
          {"terms", terms()},
+         {"correlations", list_of(correlation())},
          {"site", site()},
          {"paces", list_of(pace())},
          {"surroundings", list_of(surrounding())},

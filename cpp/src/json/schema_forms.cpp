@@ -54,6 +54,9 @@ Form built_up() {
 Form value_of(const Form& number) {
     const Form three{{"type", "array"}, {"items", number}, {"minItems", 3}, {"maxItems", 3}};
     const Form value{{"anyOf", {number, three}}};
+    const Form numbers{{"type", "array"}, {"items", number}, {"minItems", 1}};
+    Form weights{{"type", "array"}, {"minItems", 1}};
+    weights["items"] = {{"type", "number"}, {"minimum", 0}};
     std::vector<std::string_view> bases;
     for (const Basis basis : {Basis::measured, Basis::element, Basis::recorded, Basis::given,
                               Basis::inferred, Basis::assumed}) {
@@ -67,10 +70,14 @@ Form value_of(const Form& number) {
                              {"basis", one_of(bases)},
                              {"shared_share", {{"type", "number"}, {"minimum", 0}, {"maximum", 1}}},
                              {"built_up", built_up()},
+                             {"values", numbers},
+                             {"weights", weights},
+                             {"sample", numbers},
                              {"family", one_of(family_names)},
                              {"meaning", one_of(meaning_names)}}));
     object["anyOf"] = {Form{{"required", {"value"}}}, Form{{"required", {"low", "likely", "high"}}},
-                       Form{{"required", {"built_up"}}}};
+                       Form{{"required", {"built_up"}}}, Form{{"required", {"values", "weights"}}},
+                       Form{{"required", {"sample"}}}};
     return {{"anyOf", {number, three, object}}};
 }
 

@@ -16,8 +16,8 @@ using takeoff::PrintedArea;
 using takeoff::SectionLibrary;
 using takeoff::SectionPiece;
 
-constexpr std::array<std::string_view, 5> library_keys{"scupper_sections", "name", "date", "note",
-                                                       "sections"};
+constexpr std::array<std::string_view, 5> section_library_keys{"scupper_sections", "name", "date",
+                                                               "note", "sections"};
 
 /// Nothing that is built is larger [m, m2].
 constexpr double greatest_length = 10.0;
@@ -75,7 +75,7 @@ GirderSection read_section(const Json& value, const std::string& path, const std
 SectionLibrary read_section_library(std::string_view text, std::string_view name) {
     const std::string path(name);
     const Json doc = detail::parse(text, name);
-    detail::require_known_keys(doc, library_keys, path);
+    detail::require_known_keys(doc, section_library_keys, path);
     detail::require_version(doc, "scupper_sections", path);
     SectionLibrary library;
     library.name = detail::text_or(doc, "name", path, path);

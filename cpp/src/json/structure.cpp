@@ -1,6 +1,7 @@
 #include "scupper/json/structure.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/estimate.hpp"
 #include "scupper/unit.hpp"
 #include "structure_document.hpp"
 #include "structure_fields.hpp"
@@ -102,17 +103,30 @@ struct Read {
     void operator()(const char* key, Below& value) const { word(key, value, below_name, 3); }
 };
 
-Json given_document(const std::vector<GivenValue>& given) {
+std::vector<std::string_view> known_keys(Structure& structure) {
+    std::vector<std::string_view> keys{"given"};
+    for_each_field(structure, [&](const char* key, auto&&...) { keys.emplace_back(key); });
+    return keys;
+}
+
+} // namespace
+
+Layout detail::measurable() {
+    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
+}
+
+Json detail::given_document(const std::vector<GivenValue>& given) {
     const Layout layout = detail::measurable();
     Json out = Json::object();
     for (const GivenValue& value : given) {
-        const LayoutField& field = layout.fields()[layout.at(value.key, "structure.given")];
-        out[value.key] = detail::write_setting({value.key, value.value, nullptr}, field, {});
+        const std::string key = estimate::full_key(value.key);
+        const LayoutField& field = layout.fields()[layout.at(key, "structure.given")];
+        out[key] = detail::write_setting({key, value.value, nullptr}, field, {});
     }
     return out;
 }
 
-std::vector<GivenValue> read_given(const Json& object, const std::string& path) {
+std::vector<GivenValue> detail::read_given(const Json& object, const std::string& path) {
     const Layout layout = detail::measurable();
     const detail::ValueContext context{
         .layout = &layout, .currency = {}, .origin = {}, .basis = Basis::measured};
@@ -131,18 +145,6 @@ std::vector<GivenValue> read_given(const Json& object, const std::string& path) 
         given.push_back({std::move(s.key), s.value});
     }
     return given;
-}
-
-std::vector<std::string_view> known_keys(Structure& structure) {
-    std::vector<std::string_view> keys{"given"};
-    for_each_field(structure, [&](const char* key, auto&&...) { keys.emplace_back(key); });
-    return keys;
-}
-
-} // namespace
-
-Layout detail::measurable() {
-    return Layout(Schema::inputs, {{"quantity", slot_layout_rows()}});
 }
 
 Json detail::structure_document(const Structure& structure) {

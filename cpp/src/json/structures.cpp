@@ -1,6 +1,7 @@
 #include "scupper/json/structures.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/estimate.hpp"
 #include "structure_document.hpp"
 #include "structure_list.hpp"
 
@@ -19,10 +20,13 @@ using detail::Json;
 constexpr std::array<std::string_view, 2> document_keys{"scupper_structures", "structures"};
 
 void check_given(const std::vector<GivenValue>& given, const std::string& path) {
+    if (given.empty()) {
+        return;
+    }
     const Layout layout = detail::measurable();
     for (const GivenValue& value : given) {
         const std::string where = path + ".given." + value.key;
-        const LayoutField& field = layout.fields()[layout.at(value.key, where)];
+        const LayoutField& field = layout.fields()[layout.at(estimate::full_key(value.key), where)];
         const ThreePoint& guess = value.value.guess;
         if (!(guess.low >= field.least && guess.high <= field.greatest)) {
             throw InputError({"structures.bounds", where, detail::digits(guess.likely),
@@ -35,6 +39,15 @@ void check_given(const std::vector<GivenValue>& given, const std::string& path) 
 /// A record of a list, numbered by its place from 1 where it has no line.
 Structure read_one(const Json& doc, std::size_t place, const std::string& path) {
     Structure s = detail::read_structure_document(doc, path);
+    detail::check_listed(s, path);
+    s.number = s.number.empty() ? s.id : s.number;
+    s.line = s.line == 0 ? place : s.line;
+    return s;
+}
+
+} // namespace
+
+void detail::check_listed(const Structure& s, const std::string& path) {
     if (s.id.empty()) {
         throw InputError({"json.missing", path + ".id", "nothing", "the structure's number"});
     }
@@ -46,12 +59,7 @@ Structure read_one(const Json& doc, std::size_t place, const std::string& path) 
                           "two digits of a state, or nothing"});
     }
     check_given(s.given, path);
-    s.number = s.number.empty() ? s.id : s.number;
-    s.line = s.line == 0 ? place : s.line;
-    return s;
 }
-
-} // namespace
 
 inventory::Inventory read_structures(std::string_view text, std::string_view name) {
     const std::string path(name);

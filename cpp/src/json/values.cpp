@@ -119,7 +119,9 @@ Json points_of(const Json& value, const std::string& path) {
     if (value.contains("low") && value.contains("likely") && value.contains("high")) {
         return Json::array({value["low"], value["likely"], value["high"]});
     }
-    wrong_type(path, value, "\"value\", or \"low\", \"likely\" and \"high\", or \"built_up\"");
+    wrong_type(path, value,
+               "\"value\", or \"low\", \"likely\" and \"high\", or \"built_up\", or \"values\" and "
+               "\"weights\", or \"sample\"");
 }
 
 Basis read_basis(const std::string& word, const std::string& path) {
@@ -193,12 +195,16 @@ Setting read_field(const LayoutField& field, const Json& value, const ValueConte
                    const std::string& where) {
     Uncertain result;
     result.basis = context.basis;
+    result.shared_share = usual_shared_share(field.key);
     Provenance origin = context.origin;
     if (value.is_object()) {
         require_known_keys(value, value_keys, where);
         if (value.contains("built_up")) {
             origin.parts = read_parts(value["built_up"], field, context, where + ".built_up");
             result.guess = cost::built_up_range(cost::built_up_of(field.key), origin.parts);
+        } else if (is_listed(value)) {
+            origin.listed = read_listed(value, field, context, where);
+            result.guess = origin.listed->guess();
         } else {
             result.guess = read_points(points_of(value, where), field, context, where);
         }
@@ -214,6 +220,9 @@ Json write_setting(const Setting& setting, const LayoutField& field, const std::
     Json out;
     if (setting.origin && !setting.origin->parts.empty()) {
         out["built_up"] = write_parts(setting.origin->parts, field, currency);
+    } else if (v.guess.listed != nullptr) {
+        write_listed(*v.guess.listed, out,
+                     [&](double si) { return write_number(si, field.dimension, currency); });
     } else if (is_certain(v)) {
         out["value"] = write_number(v.guess.likely, field.dimension, currency);
     } else {

@@ -6,6 +6,7 @@
 #include "scupper/schema.hpp"
 
 #include <array>
+#include <memory>
 #include <nlohmann/json.hpp>
 #include <span>
 #include <string>
@@ -17,9 +18,9 @@ namespace scupper::json::detail {
 using Json = nlohmann::json;
 
 /// Keys of a value written as an object.
-inline constexpr std::array<std::string_view, 12> value_keys{
-    "value", "low",   "likely",       "high",   "source",  "date",
-    "note",  "basis", "shared_share", "family", "meaning", "built_up"};
+inline constexpr std::array<std::string_view, 15> value_keys{
+    "value",        "low",    "likely",  "high",     "source", "date",    "note",  "basis",
+    "shared_share", "family", "meaning", "built_up", "values", "weights", "sample"};
 
 /// The words of `Family` that a document may use, in its order.
 inline constexpr std::array<std::string_view, 6> family_names{"fixed", "uniform", "triangular",
@@ -47,6 +48,24 @@ std::vector<Setting> read_settings(const Json& object, const ValueContext& conte
 /// Reads the value of one field; `where` names it in errors.
 Setting read_field(const LayoutField& field, const Json& value, const ValueContext& context,
                    const std::string& where);
+/// Whether an object states values with weights, or a sample.
+bool is_listed(const Json& value);
+/// Values with weights, or a sample, as an object states them.
+std::shared_ptr<const Listed> read_listed(const Json& value, const LayoutField& field,
+                                          const ValueContext& context, const std::string& path);
+/// The same as an object has them; `number` writes one value.
+template <class Document, class Number>
+void write_listed(const Listed& listed, Document& out, const Number& number) {
+    Document values = Document::array();
+    for (const double value : listed.values()) {
+        values.push_back(number(value));
+    }
+    const bool is_sample = listed.family() == Family::empirical;
+    out[is_sample ? "sample" : "values"] = values;
+    if (!is_sample) {
+        out["weights"] = listed.weights();
+    }
+}
 /// Writes a value in SI units with all its digits.
 Json write_setting(const Setting& setting, const LayoutField& field, const std::string& currency);
 

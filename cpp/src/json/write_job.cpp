@@ -121,6 +121,7 @@ Json detail::job_document(const Job& job) {
     doc["calendar"] = detail::write_calendar(job.calendar);
     doc["frequency"] = job.frequency;
     doc["terms"] = detail::write_terms(job.terms);
+    doc["correlations"] = detail::write_correlations(job.correlations);
     doc["alternatives"] = detail::write_alternatives(job);
     doc["inputs"] = write_settings(job.settings, layout, job.currency);
     doc["overrides"] = Json::object();

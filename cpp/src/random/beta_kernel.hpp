@@ -3,6 +3,15 @@
 
 namespace scupper::detail {
 
+/// First parameter of the beta distribution that a PERT of that shape is.
+constexpr double alpha_of(double shape) {
+    return 1.0 + 4.0 * shape;
+}
+/// Its second parameter.
+constexpr double beta_of(double shape) {
+    return 5.0 - 4.0 * shape;
+}
+
 struct DensityAndCdf {
     double density;
     double cdf;

@@ -50,8 +50,9 @@ double implied_likely(double low, double high, Family family) {
 }
 
 void check(const ThreePoint& p, std::string_view path) {
-    require(p.family != Family::discrete && p.family != Family::empirical, "random.family", p, path,
-            "fixed, uniform, triangular, pert, normal or lognormal");
+    const bool is_listed = p.family == Family::discrete || p.family == Family::empirical;
+    require(is_listed == (p.listed != nullptr), "random.family", p, path,
+            "values or a sample with the families discrete and empirical, and no others");
     require(std::isfinite(p.low) && std::isfinite(p.likely) && std::isfinite(p.high), "random.nan",
             p, path, "finite numbers");
     require(p.low <= p.likely && p.likely <= p.high, "random.order", p, path,

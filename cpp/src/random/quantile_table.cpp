@@ -9,13 +9,6 @@ namespace scupper {
 
 namespace {
 
-double alpha_of(double shape) {
-    return 1.0 + 4.0 * shape;
-}
-double beta_of(double shape) {
-    return 5.0 - 4.0 * shape;
-}
-
 /// Tail probability of a node: the bits of its index are the top bits of the number.
 double tail_at(std::uint64_t index, int dropped_bits) {
     return std::bit_cast<double>(index << dropped_bits);
@@ -42,8 +35,8 @@ PertTable::PertTable() : nodes_(2 * shapes * stride) {
         const double shape = 0.5 * static_cast<double>(i) / (shapes - 1);
         Node* lower = nodes_.data() + offset(i, false);
         Node* upper = nodes_.data() + offset(i, true);
-        fill_side(lower, alpha_of(shape), beta_of(shape));
-        fill_side(upper, beta_of(shape), alpha_of(shape));
+        fill_side(lower, detail::alpha_of(shape), detail::beta_of(shape));
+        fill_side(upper, detail::beta_of(shape), detail::alpha_of(shape));
         // The two sides must meet without a step: a multiple of 2^-24 and its complement are
         // floats.
         lower[cells].x = std::round(lower[cells].x * 0x1p24f) * 0x1p-24f;
@@ -64,7 +57,7 @@ void PertTable::fill_side(Node* side, double alpha, double beta) {
 }
 
 double PertTable::beyond(double shape, double u) const {
-    const double exact = beta_quantile(u, alpha_of(shape), beta_of(shape));
+    const double exact = beta_quantile(u, detail::alpha_of(shape), detail::beta_of(shape));
     // Where the table begins it may be off by its error: the exact tail must not pass it.
     return u < 0.5 ? std::min(exact, quantile(shape, tail))
                    : std::max(exact, quantile(shape, 1.0 - tail));

@@ -1,5 +1,6 @@
 #include "scupper/random/three_point.hpp"
 
+#include "beta_kernel.hpp"
 #include "scupper/random/fast_quantile.hpp"
 
 #include <algorithm>
@@ -14,15 +15,8 @@ using detail::Parameters;
 constexpr double kZ999 = 3.0902323061678135; // normal quantile of 0.999: the central 99.8 %
 constexpr double kZ90 = 1.2815515655446004;  // normal quantile of 0.9
 
-double alpha_of(double shape) {
-    return 1.0 + 4.0 * shape;
-}
-double beta_of(double shape) {
-    return 5.0 - 4.0 * shape;
-}
-
 double exact_pert(double shape, double u) {
-    return beta_quantile(u, alpha_of(shape), beta_of(shape));
+    return beta_quantile(u, detail::alpha_of(shape), detail::beta_of(shape));
 }
 
 /// Quantile on [0, 1] of the families that have limits.
@@ -100,7 +94,7 @@ double unit_mean(const Parameters& p) {
     case Family::triangular:
         return (1.0 + p.shape) / 3.0;
     case Family::pert:
-        return alpha_of(p.shape) / 6.0;
+        return detail::alpha_of(p.shape) / 6.0;
     default:
         return 0.5;
     }
@@ -111,7 +105,8 @@ double unit_sd(const Parameters& p) {
     case Family::triangular:
         return std::sqrt((1.0 - p.shape + p.shape * p.shape) / 18.0);
     case Family::pert:
-        return std::sqrt(alpha_of(p.shape) * beta_of(p.shape) / 252.0); // (a+b)^2 (a+b+1) = 252
+        return std::sqrt(detail::alpha_of(p.shape) * detail::beta_of(p.shape) /
+                         252.0); // (a+b)^2 (a+b+1) = 252
     default:
         return std::sqrt(1.0 / 12.0);
     }
@@ -122,7 +117,7 @@ double unit_cdf(const Parameters& p, double t) {
     case Family::triangular:
         return t <= p.shape ? t * (t / p.shape) : 1.0 - (1.0 - t) * ((1.0 - t) / (1.0 - p.shape));
     case Family::pert:
-        return beta_cdf(t, alpha_of(p.shape), beta_of(p.shape));
+        return beta_cdf(t, detail::alpha_of(p.shape), detail::beta_of(p.shape));
     default:
         return t;
     }
@@ -140,6 +135,9 @@ Parameters parameters_of(const ThreePoint& point) {
     if (point.family == Family::fixed || point.low == point.high) {
         return {Family::fixed, point.likely, point.likely, 0.5};
     }
+    if (point.listed != nullptr) {
+        return {point.family, point.low, point.high, 0.5, point.listed};
+    }
     return has_limits(point.family) ? limited(point) : unlimited(point);
 }
 
@@ -147,6 +145,9 @@ Parameters parameters_of(const ThreePoint& point) {
 
 double ThreePoint::mean() const {
     const Parameters p = detail::parameters_of(*this);
+    if (p.listed != nullptr) {
+        return p.listed->mean();
+    }
     if (has_limits(p.family)) {
         return std::lerp(p.a, p.b, unit_mean(p));
     }
@@ -156,6 +157,9 @@ double ThreePoint::mean() const {
 double ThreePoint::sd() const {
     const Parameters p = detail::parameters_of(*this);
     switch (p.family) {
+    case Family::discrete:
+    case Family::empirical:
+        return p.listed->sd();
     case Family::fixed:
         return 0.0;
     case Family::normal:
@@ -175,6 +179,9 @@ double ThreePoint::quantile(double u) const {
 double ThreePoint::cdf(double x) const {
     const Parameters p = detail::parameters_of(*this);
     switch (p.family) {
+    case Family::discrete:
+    case Family::empirical:
+        return p.listed->cdf(x);
     case Family::fixed:
         return x < p.a ? 0.0 : 1.0;
     case Family::normal:
@@ -191,6 +198,9 @@ ThreePoint ThreePoint::limits() const {
     switch (p.family) {
     case Family::fixed:
         return {likely, likely, likely, family, Meaning::limits};
+    case Family::discrete:
+    case Family::empirical:
+        return *this;
     case Family::normal:
         return {p.a - kZ999 * p.b, p.a, p.a + kZ999 * p.b, family, Meaning::limits};
     case Family::lognormal:

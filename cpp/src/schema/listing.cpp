@@ -71,12 +71,12 @@ std::string key_listing() {
            words("published_basis", published_basis_names) + slots() +
            fields("input", input_table) + fields("figure", figure_table) + words("job", job_keys) +
            words("job_operation", job_operation_keys) + words("job_method", job_method_keys) +
-           words("job_haul", job_haul_keys) + words("job_notice", job_notice_keys) +
-           words("job_calendar", job_calendar_keys) + words("job_terms", job_terms_keys) +
-           words("job_season", job_season_keys) + words("weekday", weekday_names) +
-           words("job_resource", job_resource_keys) + words("job_traffic", job_traffic_keys) +
-           words("closure_count", closure_count_names) + words("work_time", work_time_names) +
-           words("hour_pattern", hour_pattern_names) +
+           words("job_haul", job_haul_keys) + words("job_correlation", job_correlation_keys) +
+           words("job_notice", job_notice_keys) + words("job_calendar", job_calendar_keys) +
+           words("job_terms", job_terms_keys) + words("job_season", job_season_keys) +
+           words("weekday", weekday_names) + words("job_resource", job_resource_keys) +
+           words("job_traffic", job_traffic_keys) + words("closure_count", closure_count_names) +
+           words("work_time", work_time_names) + words("hour_pattern", hour_pattern_names) +
            words("capacity_method", capacity_method_names) + words("job_charge", job_charge_keys) +
            words("job_pace", job_pace_keys) + words("job_surrounding", job_surrounding_keys) +
            words("job_alternative", job_alternative_keys) + words("job_limit", job_limit_keys) +

@@ -1,40 +1,131 @@
 #include "drawing.hpp"
 
+#include "correlated.hpp"
+
+#include <algorithm>
 #include <array>
 #include <cmath>
 
 namespace scupper::simulate::detail {
 
+namespace {
+
+bool is_same(const ThreePoint& a, const ThreePoint& b) {
+    return a.low == b.low && a.likely == b.likely && a.high == b.high && a.family == b.family &&
+           a.meaning == b.meaning;
+}
+
+} // namespace
+
 void Drawing::take(const estimate::Resolved& resolved, const std::vector<char>& moves) {
     resolved_ = &resolved;
     inputs_.clear();
+    own_values_.clear();
     for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
         const Uncertain& input = resolved.uncertain[i];
         if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
-            inputs_.push_back({i, FastQuantile(input.guess), std::sqrt(input.shared_share),
-                               std::sqrt(1.0 - input.shared_share)});
+            Input drawn{i,
+                        values_of(i),
+                        {},
+                        std::sqrt(input.shared_share),
+                        std::sqrt(1.0 - input.shared_share)};
+            if (drawn.values == nullptr) {
+                drawn.quantile.emplace(input.guess);
+            }
+            inputs_.push_back(drawn);
         }
     }
     drawn_.resize(inputs_.size() * block_draws);
+    places_.clear();
+    columns_.clear();
+    for (std::size_t k = 0; k < inputs_.size(); ++k) {
+        places_.push_back(inputs_[k].place);
+        columns_.push_back(drawn_.data() + k * block_draws);
+    }
+    choose_dimensions();
+    for (Input& input : inputs_) {
+        draw_together(input);
+    }
 }
 
-void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) {
-    const std::uint64_t hash = resolved_->model.plan->hashes[input.place];
+void Drawing::choose_dimensions() {
+    own_dimensions_.assign(resolved_->uncertain.size(), no_dimension);
+    if (settings_.sampling != Sampling::sobol_single) {
+        return;
+    }
+    std::size_t next = shared_.next_dimension();
+    for (const Input& input : inputs_) {
+        if (input.own_weight > 0.0) {
+            own_dimensions_[input.place] = next++;
+        }
+    }
+}
+
+void Drawing::draw_together(Input& input) {
+    const estimate::Plan& plan = *resolved_->model.plan;
+    const estimate::CorrelatedInput* together = correlated_at(plan, input.place);
+    if (together == nullptr || input.own_weight <= 0.0) {
+        return;
+    }
+    std::vector<double> uniforms(settings_.draws);
+    input.own_scores.assign(settings_.draws, 0.0);
+    for (const estimate::ScoreTerm& term : together->terms) {
+        fill_uniforms(settings_, resolved_->stream, plan.hashes[term.place], 0, uniforms,
+                      own_dimensions_[term.place]);
+        add_scores(term.weight, uniforms, input.own_scores);
+    }
+    if (settings_.sampling == Sampling::latin_hypercube || settings_.sampling == Sampling::sobol) {
+        stratify(settings_, resolved_->stream, plan.hashes[input.place], input.own_scores);
+    }
+}
+
+/// A table serves all structures whose input is as the job has it.
+const ValueOfScore* Drawing::values_of(std::size_t place) {
+    const ThreePoint& guess = resolved_->uncertain[place].guess;
+    if (guess.family != Family::pert) {
+        return nullptr;
+    }
+    if (is_same(guess, resolved_->model.plan->base[place].guess)) {
+        return &shared_.values_of(place);
+    }
+    return &own_values_.emplace_back(guess);
+}
+
+/// Weighted scores of each structure's own part.
+void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> out) const {
+    if (!input.own_scores.empty()) {
+        std::transform(out.begin(), out.end(),
+                       input.own_scores.begin() + static_cast<std::ptrdiff_t>(first), out.begin(),
+                       [&](double, double score) { return input.own_weight * score; });
+        return;
+    }
+    const ScoreOfUniform& score = ScoreOfUniform::instance();
+    fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place], first,
+                  out, own_dimensions_[input.place]);
+    for (double& x : out) {
+        x = input.own_weight * score(x);
+    }
+}
+
+/// Normal scores: what structures share and each one's own, put together.
+void Drawing::draw_scores(const Input& input, std::size_t first, std::span<double> out) const {
     if (input.own_weight > 0.0) {
-        fill_uniforms(settings_, resolved_->stream, hash, first, out);
+        fill_own(input, first, out);
     }
     if (input.shared_weight > 0.0) {
         std::array<double, block_draws> common;
-        const std::span<double> shared(common.data(), out.size());
-        shared_.fill(input.place, first, shared);
+        shared_.fill(input.place, first, {common.data(), out.size()});
         for (std::size_t i = 0; i < out.size(); ++i) {
-            const double own =
-                input.own_weight > 0.0 ? input.own_weight * normal_quantile(out[i]) : 0.0;
-            out[i] = normal_cdf(input.shared_weight * shared[i] + own);
+            const double own = input.own_weight > 0.0 ? out[i] : 0.0;
+            out[i] = own + input.shared_weight * common[i];
         }
     }
+}
+
+void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) const {
+    draw_scores(input, first, out);
     for (double& x : out) {
-        x = input.quantile(x);
+        x = input.values != nullptr ? (*input.values)(x) : (*input.quantile)(normal_cdf(x));
     }
 }
 
@@ -42,6 +133,21 @@ void Drawing::draw(std::size_t first, std::size_t count) {
     for (std::size_t k = 0; k < inputs_.size(); ++k) {
         draw_input(inputs_[k], first, {drawn_.data() + k * block_draws, count});
     }
+}
+
+bool Drawing::is_out_of_bounds(std::size_t count) const {
+    const auto& fields = resolved_->model.plan->inputs.fields();
+    for (std::size_t k = 0; k < inputs_.size(); ++k) {
+        const LayoutField& field = fields[inputs_[k].place];
+        bool inside = true;
+        for (std::size_t i = 0; i < count; ++i) {
+            inside &= columns_[k][i] >= field.least && columns_[k][i] <= field.greatest;
+        }
+        if (!inside) {
+            return true;
+        }
+    }
+    return false;
 }
 
 } // namespace scupper::simulate::detail

@@ -64,7 +64,7 @@ Exchanger::Exchanger(const estimate::Plan& plan, std::size_t figure,
     : plan_(plan), factors_(factors),
       draws_(first.draws), figure_{estimate::figure_place_of(plan,
                                                              simulated_figures.at(figure).key)},
-      reach_(plan), first_(first, first_shared), second_(second, second_shared), workspace_(plan),
+      tape_(plan), first_(first, first_shared), second_(second, second_shared), workspace_(plan),
       moving_(factors.size()), figures_((2 + factors.size()) * draws_),
       inputs_(factors.size() * draws_), totals_(factors.size(), draws_) {}
 
@@ -109,7 +109,7 @@ Part Exchanger::run(const Structure& structure) {
     if (outcome_of(resolved_, workspace_.figures.values(), plan_) != estimate::Outcome::priced) {
         return Part::unpriced;
     }
-    const std::vector<char>& moves = reach_.of(resolved_, figure_);
+    const std::vector<char>& moves = tape_.record(resolved_, figure_);
     find_moving(moves);
     first_.take(resolved_, moves);
     second_.take(resolved_, moves);

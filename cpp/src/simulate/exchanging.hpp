@@ -4,7 +4,7 @@
 
 #include "drawing.hpp"
 #include "factors.hpp"
-#include "reach.hpp"
+#include "tape.hpp"
 
 #include <vector>
 
@@ -54,7 +54,7 @@ class Exchanger {
     const std::vector<Factor>& factors_;
     std::size_t draws_;
     std::vector<std::size_t> figure_; ///< the one place
-    Reach reach_;
+    Tape tape_;
     Drawing first_, second_;
     estimate::Resolved resolved_;
     estimate::Workspace<double> workspace_;

@@ -11,9 +11,38 @@ namespace {
 
 constexpr std::size_t alone = std::numeric_limits<std::size_t>::max();
 
+using KeyLists = std::vector<std::vector<std::string>>;
+
+bool meet(const std::vector<std::string>& a, const std::vector<std::string>& b) {
+    return std::any_of(a.begin(), a.end(), [&](const std::string& key) {
+        return std::find(b.begin(), b.end(), key) != b.end();
+    });
+}
+
+/// The lists asked for, and inputs that the job draws together: those that share a key are one.
+KeyLists joined_lists(const KeyLists& together, const Job& job) {
+    KeyLists lists = together;
+    for (const Correlation& correlation : job.correlations) {
+        std::vector<std::string> joined = correlation.inputs;
+        for (auto list = lists.begin(); list != lists.end();) {
+            if (!meet(*list, joined)) {
+                ++list;
+                continue;
+            }
+            for (const std::string& key : *list) {
+                if (std::find(joined.begin(), joined.end(), key) == joined.end()) {
+                    joined.push_back(key);
+                }
+            }
+            list = lists.erase(list);
+        }
+        lists.push_back(std::move(joined));
+    }
+    return lists;
+}
+
 /// By input place the number of the list it stands in.
-std::vector<std::size_t> lists_of(const estimate::Plan& plan,
-                                  const std::vector<std::vector<std::string>>& together) {
+std::vector<std::size_t> lists_of(const estimate::Plan& plan, const KeyLists& together) {
     std::vector<std::size_t> lists(plan.inputs.size(), alone);
     for (std::size_t list = 0; list < together.size(); ++list) {
         for (const std::string& key : together[list]) {
@@ -37,8 +66,9 @@ void add_input(const Swing& swing, FactorRow& row, Factor& places) {
 
 Factors factors_of(const Swings& swings, const estimate::Plan& plan,
                    const SensitivitySettings& settings) {
-    const std::vector<std::size_t> lists = lists_of(plan, settings.together);
-    std::vector<std::size_t> factor_of_list(settings.together.size(), alone);
+    const KeyLists together = joined_lists(settings.together, plan.job);
+    const std::vector<std::size_t> lists = lists_of(plan, together);
+    std::vector<std::size_t> factor_of_list(together.size(), alone);
     Factors factors;
     FactorRow others{.keys = {}, .label = {}, .others = true, .indices = {}};
     Factor others_places;

@@ -35,7 +35,7 @@ inline void quantiles_of_draws(std::span<double> draws, std::span<const double> 
                                std::span<double> out) {
     auto rest = draws.begin();
     for (std::size_t k = 0; k < levels.size(); ++k) {
-        const double position = levels[k] * static_cast<double>(draws.size() - 1);
+        const double position = estimate::quantile_position(levels[k], draws.size());
         const auto below = static_cast<std::size_t>(position);
         const auto at = draws.begin() + static_cast<std::ptrdiff_t>(below);
         std::nth_element(rest, at, draws.end());

@@ -4,6 +4,8 @@
 #include "worker.hpp"
 
 #include <algorithm>
+#include <bit>
+#include <iterator>
 #include <mutex>
 #include <string>
 #include <utility>
@@ -12,7 +14,6 @@ namespace scupper::simulate {
 
 namespace {
 
-using detail::Drawn;
 using detail::Worker;
 
 /// Structures a thread takes at a time: each takes long, and a listener wants to hear.
@@ -27,12 +28,38 @@ void check(const SimulationSettings& settings) {
     }
 }
 
+/// Sobol' points come in powers of two; one structure alone is one structure.
+void check_sobol(const SimulationSettings& settings, std::size_t structures) {
+    const std::size_t size = settings.draws / settings.replicates;
+    if (detail::is_sobol(settings.sampling) && !std::has_single_bit(size)) {
+        const std::size_t below = std::bit_floor(size) * settings.replicates;
+        throw InputError({"simulate.draws", "draws",
+                          std::to_string(settings.draws) + ", " + std::to_string(size) +
+                              " in each of " + std::to_string(settings.replicates) +
+                              " replicates of Sobol' points",
+                          std::to_string(below) + " or " + std::to_string(2 * below) +
+                              ": a power of two in each replicate"});
+    }
+    if (settings.sampling == Sampling::sobol_single && structures > 1) {
+        throw InputError({"simulate.sampling", "sampling",
+                          "sobol_single with " + std::to_string(structures) + " structures",
+                          "one structure, or sobol"});
+    }
+}
+
 void add_all(std::vector<estimate::FixedTotal>& sums,
              const std::vector<estimate::FixedTotal>& parts) {
     for (std::size_t i = 0; i < sums.size(); ++i) {
         sums[i].add(parts[i]);
     }
 }
+
+void move_all(std::vector<estimate::Unpriced>& from, std::vector<estimate::Unpriced>& to) {
+    to.insert(to.end(), std::make_move_iterator(from.begin()), std::make_move_iterator(from.end()));
+}
+
+/// In the result, of a structure that turned out to have no ranges.
+constexpr std::size_t no_index = static_cast<std::size_t>(-1);
 
 /// Workers that are not at work; as many are made as there are threads.
 class Workers {
@@ -57,7 +84,11 @@ class Workers {
         for (const std::unique_ptr<Worker>& worker : idle_) {
             add_all(result.estimated, worker->estimated());
             add_all(result.totals, worker->totals());
+            move_all(worker->unpriced(), result.unpriced);
+            move_all(worker->left_out(), result.left_out);
         }
+        std::ranges::sort(result.unpriced, {}, &estimate::Unpriced::index);
+        std::ranges::sort(result.left_out, {}, &estimate::Unpriced::index);
     }
 
   private:
@@ -67,18 +98,6 @@ class Workers {
     std::mutex mutex_;
     std::vector<std::unique_ptr<Worker>> idle_;
 };
-
-void gather(std::vector<Drawn>& drawn, Simulation& result) {
-    for (Drawn& d : drawn) {
-        if (d.unpriced) {
-            result.unpriced.push_back(std::move(*d.unpriced));
-        } else if (d.left_out) {
-            result.left_out.push_back(std::move(*d.left_out));
-        } else {
-            result.simulated.push_back(d.ranges);
-        }
-    }
-}
 
 void append_shifted(std::vector<estimate::Unpriced>& whole,
                     const std::vector<estimate::Unpriced>& part, std::size_t shift) {
@@ -94,23 +113,26 @@ Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads, const estimate::RunProgress& progress) {
     check(settings);
+    check_sobol(settings, structures.size());
     Simulation result;
     result.settings = settings;
     result.structures = structures.size();
     result.estimated.resize(figure_count);
     result.totals.resize(settings.draws * figure_count);
     Workers workers(*plan, settings);
-    std::vector<Drawn> drawn(structures.size());
+    result.simulated.resize(structures.size()); // each thread writes its own, no copies
     const auto block = [&](std::size_t first, std::size_t last) {
         std::unique_ptr<Worker> worker = workers.take();
         for (std::size_t i = first; i < last; ++i) {
-            drawn[i] = worker->simulate(structures[i], i);
+            if (!worker->simulate(structures[i], i, result.simulated[i])) {
+                result.simulated[i].index = no_index;
+            }
         }
         workers.put_back(std::move(worker));
     };
     estimate::run_blocks(structures.size(), threads, block, progress, block_structures);
     workers.add_up(result);
-    gather(drawn, result);
+    std::erase_if(result.simulated, [](const auto& s) { return s.index == no_index; });
     result.plan = std::move(plan);
     return result;
 }
@@ -138,7 +160,7 @@ Sampling sampling_of(std::string_view word) {
     const auto* found = std::find(sampling_names.begin(), sampling_names.end(), word);
     if (found == sampling_names.end()) {
         throw UnknownNameError({"simulate.sampling", "sampling", "\"" + std::string(word) + "\"",
-                                "plain or latin_hypercube"});
+                                "plain, latin_hypercube, sobol or sobol_single"});
     }
     return static_cast<Sampling>(found - sampling_names.begin());
 }

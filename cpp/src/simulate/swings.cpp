@@ -1,47 +1,24 @@
 #include "scupper/simulate/swings.hpp"
 
-#include "reach.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate/fixed_total.hpp"
+#include "scupper/estimate/moved_total.hpp"
 #include "scupper/random.hpp"
+#include "tape.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <mutex>
 
 namespace scupper::simulate {
 
 namespace {
 
-/// How far one input moves the figure of all structures.
-struct Moved {
-    estimate::FixedTotal at_low, at_high;
-    std::size_t structures = 0;
-    bool priced = true;
-
-    void add(double low, double high) {
-        ++structures;
-        if (std::isfinite(low) && std::isfinite(high)) {
-            at_low.add(low);
-            at_high.add(high);
-        } else {
-            priced = false;
-        }
-    }
-    void add(const Moved& other) {
-        at_low.add(other.at_low);
-        at_high.add(other.at_high);
-        structures += other.structures;
-        priced = priced && other.priced;
-    }
-};
-
 /// The figure of some structures and what moves it.
 struct Sum {
     explicit Sum(std::size_t inputs) : moved(inputs) {}
     estimate::FixedTotal figure;
-    std::vector<Moved> moved; ///< by input place
+    std::vector<estimate::MovedTotal> moved; ///< by input place
 
     void add(const Sum& other) {
         figure.add(other.figure);
@@ -56,7 +33,7 @@ class Mover {
   public:
     Mover(const estimate::Plan& plan, double level, std::size_t figure)
         : plan_(plan), level_(level),
-          figure_(estimate::figure_place_of(plan, simulated_figures.at(figure).key)), reach_(plan),
+          figure_(estimate::figure_place_of(plan, simulated_figures.at(figure).key)), tape_(plan),
           workspace_(plan), sum_(plan.inputs.size()) {}
 
     void move(const Structure& structure) {
@@ -67,7 +44,7 @@ class Mover {
             return;
         }
         sum_.figure.add(figure);
-        const std::vector<char>& moves = reach_.of(resolved_, {figure_});
+        const std::vector<char>& moves = tape_.record(resolved_, {figure_});
         for (std::size_t i = 0; i < moves.size(); ++i) {
             const Uncertain& input = resolved_.uncertain[i];
             if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
@@ -95,29 +72,21 @@ class Mover {
     const estimate::Plan& plan_;
     double level_;
     std::size_t figure_;
-    detail::Reach reach_;
+    detail::Tape tape_;
     estimate::Workspace<double> workspace_;
     estimate::Resolved resolved_;
     Sum sum_;
 };
 
-Swing swing_of(const LayoutField& field, std::size_t place, const Moved& moved, double figure) {
-    const double none = std::numeric_limits<double>::quiet_NaN();
-    Swing swing{field.key, field.label, place, moved.structures, none, none, none};
-    if (moved.priced) {
-        swing.at_low = figure + moved.at_low.value();
-        swing.at_high = figure + moved.at_high.value();
-        swing.width = std::fabs(swing.at_high - swing.at_low);
-    }
-    return swing;
+Swing swing_of(const LayoutField& field, std::size_t place, const estimate::MovedTotal& moved,
+               double figure) {
+    const double low = moved.low(figure);
+    const double high = moved.high(figure);
+    return {field.key, field.label, place, moved.structures, low, high, std::fabs(high - low)};
 }
 
-/// Rows without a number come first: they need a look most.
 bool is_wider(const Swing& a, const Swing& b) {
-    if (std::isnan(a.width) || std::isnan(b.width)) {
-        return std::isnan(a.width) && !std::isnan(b.width);
-    }
-    return a.width > b.width;
+    return estimate::moves_more(a.width, b.width);
 }
 
 } // namespace

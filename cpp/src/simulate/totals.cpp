@@ -71,6 +71,18 @@ Estimated DrawnTotal::chance_above(double limit) const {
     return over_replicates([limit](std::span<const double> x) { return share_above(x, limit); });
 }
 
+double DrawnTotal::half_width(const Estimated& found, double confidence) const {
+    if (!(confidence >= 0.0 && confidence < 1.0)) {
+        throw InputError({"simulate.confidence", "confidence", std::to_string(confidence),
+                          "at least 0 and below 1"});
+    }
+    if (replicates_ < 2) {
+        return std::numeric_limits<double>::quiet_NaN();
+    }
+    const auto freedom = static_cast<double>(replicates_ - 1);
+    return student_quantile(0.5 + 0.5 * confidence, freedom) * found.standard_error;
+}
+
 Estimated DrawnTotal::contingency(double level) const {
     Estimated result = quantile(level);
     result.value -= estimated_;

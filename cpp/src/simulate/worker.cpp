@@ -18,7 +18,7 @@ std::vector<std::size_t> places_of(const estimate::Plan& plan) {
     return places;
 }
 
-estimate::Unpriced unpriced(const Structure& s, std::size_t index, std::string reason) {
+estimate::Unpriced reason_of(const Structure& s, std::size_t index, std::string reason) {
     return {index, s.id, s.state, std::move(reason)};
 }
 
@@ -26,7 +26,7 @@ estimate::Unpriced unpriced(const Structure& s, std::size_t index, std::string r
 
 Worker::Worker(const estimate::Plan& plan, const SimulationSettings& settings,
                const SharedScores& shared)
-    : plan_(plan), settings_(settings), places_(places_of(plan)), reach_(plan),
+    : plan_(plan), settings_(settings), places_(places_of(plan)), tape_(plan),
       drawing_(settings, shared), workspace_(plan), drawn_(settings.draws * figure_count),
       scratch_(settings.draws), estimated_(figure_count), totals_(settings.draws * figure_count) {}
 
@@ -34,46 +34,65 @@ void Worker::price_at(const std::vector<double>& values) {
     price(resolved_.model, estimate::Inputs<double>(plan_.inputs, values.data()), workspace_);
 }
 
-Drawn Worker::simulate(const Structure& structure, std::size_t index) {
+bool Worker::simulate(const Structure& structure, std::size_t index, SimulatedStructure& drawn) {
     resolve(structure, plan_, resolved_);
     price_at(resolved_.values);
-    Drawn drawn;
-    drawn.ranges.index = index;
+    drawn.index = index;
     const estimate::Outcome outcome = outcome_of(resolved_, workspace_.figures.values(), plan_);
     if (outcome != estimate::Outcome::priced) {
-        drawn.unpriced = unpriced(structure, index, outcome_reason(outcome, resolved_));
-        return drawn;
+        unpriced_.push_back(reason_of(structure, index, outcome_reason(outcome, resolved_)));
+        return false;
     }
     for (std::size_t f = 0; f < figure_count; ++f) {
-        drawn.ranges.ranges[f].estimated = workspace_.figures.at(places_[f]);
+        drawn.ranges[f].estimated = workspace_.figures.at(places_[f]);
     }
     draw_all();
     const std::size_t lost = lost_draws();
     if (lost > 0) {
-        drawn.left_out = unpriced(structure, index,
-                                  "no price in " + std::to_string(lost) + " of " +
-                                      std::to_string(settings_.draws) + " draws");
-        return drawn;
+        left_out_.push_back(reason_of(structure, index,
+                                      "no price in " + std::to_string(lost) + " of " +
+                                          std::to_string(settings_.draws) + " draws"));
+        return false;
     }
     for (std::size_t f = 0; f < figure_count; ++f) {
-        summarize(f, drawn.ranges.ranges[f]);
+        summarize(f, drawn.ranges[f]);
     }
     add_to_totals(drawn);
-    return drawn;
+    return true;
 }
 
 void Worker::draw_all() {
-    drawing_.take(resolved_, reach_.of(resolved_, places_));
-    values_ = resolved_.values;
+    drawing_.take(resolved_, tape_.record(resolved_, places_));
+    tape_.draw_over(drawing_.places(), drawing_.columns());
     for (std::size_t first = 0; first < settings_.draws; first += block_draws) {
         const std::size_t count = std::min(block_draws, settings_.draws - first);
         drawing_.draw(first, count);
+        if (drawing_.is_out_of_bounds(count)) {
+            price_block(first, count);
+        } else {
+            run_block(first, count);
+        }
+    }
+}
+
+void Worker::run_block(std::size_t first, std::size_t count) {
+    tape_.run(count);
+    for (std::size_t f = 0; f < figure_count; ++f) {
+        const Operand& figure = tape_.figure(f);
         for (std::size_t i = 0; i < count; ++i) {
-            drawing_.put(i, values_);
-            price_at(values_);
-            for (std::size_t f = 0; f < figure_count; ++f) {
-                drawn_[f * settings_.draws + first + i] = workspace_.figures.at(places_[f]);
-            }
+            drawn_[f * settings_.draws + first + i] = figure[i];
+        }
+    }
+}
+
+/// Draw by draw: the price itself refuses what no calculator takes.
+void Worker::price_block(std::size_t first, std::size_t count) {
+    values_ = resolved_.values;
+    for (std::size_t i = 0; i < count; ++i) {
+        drawing_.put(i, values_);
+        price_at(values_);
+        for (std::size_t f = 0; f < figure_count; ++f) {
+            drawn_[f * settings_.draws + first + i] = workspace_.figures.at(places_[f]);
         }
     }
 }
@@ -98,9 +117,9 @@ void Worker::summarize(std::size_t figure, StructureRange& range) {
     quantiles_of_draws(scratch_, kept_levels, range.quantiles);
 }
 
-void Worker::add_to_totals(const Drawn& drawn) {
+void Worker::add_to_totals(const SimulatedStructure& drawn) {
     for (std::size_t f = 0; f < figure_count; ++f) {
-        estimated_[f].add(drawn.ranges.ranges[f].estimated);
+        estimated_[f].add(drawn.ranges[f].estimated);
         for (std::size_t d = 0; d < settings_.draws; ++d) {
             totals_[d * figure_count + f].add(drawn_[f * settings_.draws + d]);
         }

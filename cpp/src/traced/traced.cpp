@@ -1,6 +1,8 @@
 #include "scupper/traced/traced.hpp"
 
 #include <array>
+#include <utility>
+#include <vector>
 
 #include "scupper/traced/choose.hpp"
 #include "scupper/traced/named.hpp"
@@ -70,7 +72,7 @@ Step Traced::step_in(Recording& recording) const {
         return step_;
     }
     std::int32_t label = -1;
-    if (constant_ != nullptr) {
+    if (constant_ != nullptr && recording.has_names()) {
         label = recording.add_label({.name = std::string(constant_->name),
                                      .key = {},
                                      .dimension = constant_->dimension,
@@ -166,7 +168,7 @@ Traced choose(const TracedCondition& condition, const Traced& if_true, const Tra
 Traced named(std::string_view name, const Traced& value, const Dimension& dimension,
              std::string_view key) {
     Recording* r = value.recording();
-    if (r == nullptr) {
+    if (r == nullptr || !r->has_names()) {
         return value;
     }
     const std::array<Step, 1> args{value.step_in(*r)};
@@ -177,26 +179,27 @@ Traced named(std::string_view name, const Traced& value, const Dimension& dimens
 }
 
 namespace detail {
-Traced record_solve(const SolveInfo& info, const Solved& solved, const Traced* inputs,
-                    std::size_t count) {
+Traced record_solve(const SolveInfo& info, const Solved& solved, std::span<const Traced> inputs,
+                    Solver solver) {
     Recording* r = nullptr;
-    for (std::size_t i = 0; i < count && r == nullptr; ++i) {
+    for (std::size_t i = 0; i < inputs.size() && r == nullptr; ++i) {
         r = inputs[i].recording();
     }
     if (r == nullptr) {
         return solved.value;
     }
-    std::vector<Step> args(count);
-    for (std::size_t i = 0; i < count; ++i) {
-        args[i] = inputs[i].step_in(*r);
+    std::vector<Step> args;
+    for (const Traced& input : inputs) {
+        args.push_back(input.step_in(*r));
     }
-    const std::int32_t label = r->add_label({.name = std::string(info.name),
-                                             .key = {},
-                                             .dimension = info.dimension,
-                                             .basis = {},
-                                             .source = std::string(info.method),
-                                             .residual = solved.residual});
-    return {solved.value, r, r->record(Op::opaque, solved.value, args, label)};
+    const std::int32_t label = r->has_names() ? r->add_label({.name = std::string(info.name),
+                                                              .key = {},
+                                                              .dimension = info.dimension,
+                                                              .basis = {},
+                                                              .source = std::string(info.method),
+                                                              .residual = solved.residual})
+                                              : -1;
+    return {solved.value, r, r->solve(solved.value, args, label, std::move(solver))};
 }
 } // namespace detail
 

@@ -22,8 +22,31 @@ def demo_records() -> Path:
     return _HERE / "tamarack_county.txt"
 
 
+def demo_log() -> Path:
+    """A season's log of finished jobs in the invented county; crews, hours and water are invented.
+
+    Returns
+    -------
+    pathlib.Path
+        A file for `learn`.
+    """
+    return _HERE / "season_log.csv"
+
+
+def demo_bids() -> Path:
+    """Forms of bid of the invented county: five invented bidders, the engineer's estimate
+    (``engineer.csv``) and the ranges of the quantities (``quantity_ranges.csv``).
+
+    Returns
+    -------
+    pathlib.Path
+        The folder that holds them.
+    """
+    return _HERE / "bids"
+
+
 def write_demo(folder: str | os.PathLike[str]) -> list[Path]:
-    """Writes the invented county's records and a job into a folder.
+    """Writes the invented county's records, a season's log and a job into a folder.
 
     Parameters
     ----------
@@ -41,7 +64,7 @@ def write_demo(folder: str | os.PathLike[str]) -> list[Path]:
     except OSError as e:
         raise not_writable(target, e) from None
     written = []
-    for name in (demo_records().name, "README.txt"):
+    for name in (demo_records().name, demo_log().name, "README.txt"):
         write_whole(target / name, read_text(_HERE / name))
         written.append(target / name)
     Job.demo().save(target / "job.json")

@@ -56,6 +56,27 @@ TEST_CASE("totals do not depend on the order of the structures") {
     CHECK(same_bytes(forward.totals, backward.totals));
 }
 
+TEST_CASE("programmes of parts put together are the programme of the list, to the bit") {
+    const auto structures = county();
+    const std::span<const Structure> all(structures);
+    const auto whole = estimate::estimate_all(all, demo_plan(), 2);
+    const auto a = estimate::estimate_all(all.first(13), demo_plan(), 1);
+    const auto b = estimate::estimate_all(all.subspan(13, 0), demo_plan(), 1);
+    const auto c = estimate::estimate_all(all.subspan(13), demo_plan(), 2);
+    const std::vector<const estimate::Programme*> parts{&a, &b, &c};
+    const auto joined = estimate::joined(parts);
+    CHECK(same_bytes(joined.table, whole.table));
+    CHECK(same_bytes(joined.totals, whole.totals));
+    CHECK(joined.priced == whole.priced);
+    CHECK(joined.closures == whole.closures);
+    REQUIRE(joined.unpriced.size() == whole.unpriced.size());
+    for (std::size_t i = 0; i < joined.unpriced.size(); ++i) {
+        CHECK(joined.unpriced[i].index == whole.unpriced[i].index);
+        CHECK(joined.unpriced[i].id == whole.unpriced[i].id);
+    }
+    CHECK_THROWS_AS(estimate::joined({}), InputError);
+}
+
 TEST_CASE("every structure is priced or listed with its reason") {
     const auto structures = county();
     const auto p = estimate::estimate_all(structures, demo_plan());

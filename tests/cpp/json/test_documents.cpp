@@ -114,6 +114,73 @@ TEST_CASE("a job written and read back is the same job") {
     }
 }
 
+TEST_CASE(
+    "values with weights and samples are read, priced at their mean, and come back the same") {
+    const std::string text = small_job(R"(
+        "shift.travel_time": {"values": ["1 h", "2 h"], "weights": [3, 1], "shared_share": 0.2},
+        "operation[deck_hand_line].time_per_unit":
+            {"sample": ["8,000 ft2/h", "10,000 ft2/h", "16,000 ft2/h"], "source": "three decks"})");
+    const Job job = json::read_job(text, "job.json", json::shipped_rates());
+    const Setting& travel = setting(job, "shift.travel_time");
+    CHECK(travel.value.guess.family == Family::discrete);
+    CHECK(estimate::price_value(travel.value, PriceAt::mean) == 4500.0);
+    CHECK(estimate::price_value(travel.value, PriceAt::likely) == 3600.0);
+    CHECK(travel.value.shared_share == 0.2);
+    const Setting& rate = setting(job, "operation[deck_hand_line].time_per_unit");
+    constexpr double hour_square_foot = 3600.0 / (0.3048 * 0.3048);
+    CHECK(rate.value.guess.low == Approx(hour_square_foot / 16000.0));
+    CHECK(rate.value.guess.likely == Approx(hour_square_foot / 10000.0));
+    CHECK(rate.value.guess.high == Approx(hour_square_foot / 8000.0));
+    CHECK(rate.origin->source == "three decks");
+    for (const std::string& again : {json::write_job(job), json::job_form(job)}) {
+        const Job back = json::read_job(again, "again.json", json::shipped_rates());
+        const Listed* values = setting(back, "shift.travel_time").value.guess.listed;
+        REQUIRE(values != nullptr);
+        CHECK(values->values() == std::vector<double>{3600.0, 7200.0});
+        CHECK(values->weights() == std::vector<double>{3.0, 1.0});
+        const Listed* sample =
+            setting(back, "operation[deck_hand_line].time_per_unit").value.guess.listed;
+        REQUIRE(sample != nullptr);
+        CHECK(sample->family() == Family::empirical);
+        CHECK(sample->mean() == Approx(rate.value.guess.mean()).epsilon(1e-14));
+    }
+}
+
+TEST_CASE("listed values that say too much or too little are refused with their line") {
+    const auto fault = [](const std::string& value) {
+        return refused<InputError>(small_job("\"shift.travel_time\": " + value));
+    };
+    CHECK(fault(R"({"values": ["1 h"]})").path() == "job.json:2 inputs.shift.travel_time");
+    CHECK(fault(R"({"values": ["1 h"], "weights": [1, 2]})").id() == "random.count");
+    CHECK(fault(R"({"values": ["1 h", "2 h"], "weights": [1, -2]})").id() == "random.weights");
+    CHECK(fault(R"({"values": ["1 h"], "weights": ["1"]})").id() == "json.type");
+    CHECK(fault(R"({"sample": []})").id() == "random.count");
+    CHECK(fault(R"({"sample": "1 h"})").id() == "json.type");
+    CHECK(fault(R"({"sample": ["1 h"], "low": "1 h"})").id() == "json.key");
+    CHECK(fault(R"({"sample": ["1 h"], "family": "pert"})").id() == "json.key");
+    CHECK(fault(R"({"sample": ["1 psi"]})").id() == "unit.dimension");
+    const Job far = read(R"("shift.travel_time": {"sample": ["1 h", "40 h"]})");
+    CHECK_THROWS_AS(estimate::make_plan(far), InputError); // no day has forty hours
+}
+
+TEST_CASE("correlations are read, written and refused where they are") {
+    const std::string before = R"({"scupper_job": 1, "service": {"deck_top": "rinse"},
+        "correlations": )";
+    const Job job = json::read_job(before + R"([{"inputs": ["shift.travel_time",
+        "price.water"], "rank": 0.6}]})",
+                                   "job.json", json::shipped_rates());
+    REQUIRE(job.correlations.size() == 1);
+    CHECK(job.correlations[0].rank == 0.6);
+    const std::string once = json::write_job(job);
+    CHECK(json::write_job(json::read_job(once, "again.json", json::shipped_rates())) == once);
+    CHECK(refused<InputError>(before + "3}").id() == "json.type");
+    CHECK(refused<InputError>(before + R"([{"inputs": ["a", "b"], "rank": "high"}]})").path() ==
+          "job.json:2 correlations[0].rank");
+    CHECK(
+        refused<UnknownNameError>(before + R"([{"input": ["a", "b"], "rank": 0.5}]})").allowed() ==
+        "\"inputs\"?");
+}
+
 TEST_CASE("haul trucks and wash water are read, written, and refused by the nearest word") {
     const std::string text = R"({"scupper_job": 1, "service": {"gutter": "rinse", "drain": "rinse"},
         "hauls": [{"name": "sweeper", "components": ["gutter"]},
@@ -222,8 +289,8 @@ TEST_CASE("a fault in a document of several lines says on which it stands") {
     CHECK(path("{\"scupper_job\": 1,\n\"inputs\": {\n\n\"tank.volume\":\n\"3 ft\"}}") ==
           "job.json:4 inputs.tank.volume");
     CHECK(path("{\"scupper_job\": 1,\n\"servise\":\n{}}") == "job.json:2");
-    CHECK(path("{\"scupper_job\": 1,\n\"operations\": [\n{\"name\": 3}]}").rfind(
-              "job.json:3 operations[0]", 0) == 0);
+    CHECK(path("{\"scupper_job\": 1,\n\"operations\": [\n{\"name\": 3}]}")
+              .rfind("job.json:3 operations[0]", 0) == 0);
     CHECK(path("{\"scupper_job\": 1,\n\"overrides\": {\n\"B1\": {\n\"drains\": \"2 ft\"}}}") ==
           "job.json:4 overrides.B1.drains");
     CHECK(path("{\n\"scupper_job\": 2}") == "job.json:2 scupper_job");

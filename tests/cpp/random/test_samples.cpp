@@ -1,8 +1,7 @@
 #include "catch.hpp"
 #include "rows.hpp"
 #include "scupper/error.hpp"
-#include "scupper/random/discrete.hpp"
-#include "scupper/random/empirical.hpp"
+#include "scupper/random.hpp"
 
 #include <cmath>
 
@@ -119,4 +118,36 @@ TEST_CASE("Values and samples that cannot be used are refused where they stand",
     CHECK(refusal([] { Empirical({}, "a.b"); }) == "random.count at a.b");
     CHECK(refusal([&] { Empirical({1.0, nan}, "a.b"); }) == "random.nan at a.b[1]");
     CHECK(refusal([] { Empirical({1.0}, "a.b").quantile(2.0); }) == "random.probability at u");
+}
+
+TEST_CASE("Listed values are drawn as inputs, exactly", "[random]") {
+    const Listed two({1.0, 2.0, 9.0}, {3.0, 1.0, 0.0}, "test");
+    const ThreePoint guess = two.guess();
+    CHECK_NOTHROW(check(guess, "test"));
+    CHECK(guess.low == 1.0);
+    CHECK(guess.likely == 1.0);
+    CHECK(guess.high == 2.0); // what has no weight does not occur
+    CHECK(guess.mean() == 1.25);
+    CHECK(guess.sd() == Approx(std::sqrt(0.1875)));
+    CHECK(guess.cdf(1.5) == 0.75);
+    CHECK(guess.limits().listed == &two);
+    int ones = 0;
+    for (std::uint64_t d = 0; d < 1000; ++d) {
+        const double x = FastQuantile(guess)(latin_hypercube({1, 2, 3}, d, 1000));
+        CHECK((x == 1.0 || x == 2.0));
+        ones += x == 1.0 ? 1 : 0;
+    }
+    CHECK(ones == 750);
+
+    const Listed sample({4.0, 1.0, 2.0}, "test");
+    CHECK(sample.family() == Family::empirical);
+    CHECK(sample.guess().likely == 2.0);
+    CHECK(sample.guess().quantile(0.75) == 3.0);
+    CHECK(sample.guess().mean() == Approx(2.25)); // halfway of 1 and 2, halfway of 2 and 4
+    CHECK(FastQuantile(sample.guess())(0.25) == 1.5);
+    CHECK(FastQuantile(Listed({7.0, 7.0}, "test").guess())(0.3) == 7.0);
+    CHECK_THROWS_AS(Listed({1.0}, {1.0, 2.0}, "test"), InputError);
+    CHECK_THROWS_AS(
+        check({.low = 1.0, .likely = 1.0, .high = 2.0, .family = Family::discrete}, "x"),
+        InputError);
 }

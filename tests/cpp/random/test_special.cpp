@@ -33,6 +33,24 @@ TEST_CASE("The beta distribution agrees with a reference library", "[random]") {
     }
 }
 
+TEST_CASE("Student's quantile agrees with a reference library and with a printed table",
+          "[random]") {
+    for (const auto& row : rows_of("special.csv", "student_quantile")) {
+        INFO(row.id);
+        const auto& in = row.inputs;
+        CHECK(student_quantile(0.5 + 0.5 * in.at("confidence"), in.at("freedom")) ==
+              Approx(std::stod(row.value)).epsilon(1e-11));
+    }
+    // NIST/SEMATECH e-Handbook 1.3.6.7.2, upper 2.5 % (from memory)
+    CHECK(student_quantile(0.975, 9.0) == Approx(2.262).margin(5e-4));
+    CHECK(student_quantile(0.975, 4.0) == Approx(2.776).margin(5e-4));
+    CHECK(student_quantile(0.5, 3.0) == 0.0);
+    CHECK(student_quantile(0.25, 7.0) == -student_quantile(0.75, 7.0));
+    // scipy.stats.t.ppf
+    CHECK(student_quantile(0.9, 1000.0) == Approx(1.2823987214609247).epsilon(1e-8));
+    CHECK_THROWS_AS(student_quantile(1.0, 4.0), InputError);
+}
+
 TEST_CASE("The beta distribution has its closed forms and its symmetry", "[random]") {
     for (const double x : {1e-9, 0.01, 0.2, 0.5, 0.77, 0.999}) {
         CHECK(beta_cdf(x, 1.0, 1.0) == Approx(x).epsilon(1e-14));

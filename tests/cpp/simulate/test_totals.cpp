@@ -70,18 +70,20 @@ TEST_CASE("standard errors cover the truth as often as they state, over repeated
     // With ten replicates the mean lies within 2.262 standard errors in 95 of 100 runs (Student's
     // t, nine degrees of freedom, two-sided 5 %: tables).
     for (const Sampling sampling : {Sampling::plain, Sampling::latin_hypercube}) {
-        int covered = 0, quantiles_covered = 0;
+        int covered = 0, p80_covered = 0, p95_covered = 0;
         for (std::uint64_t seed = 1; seed <= 400; ++seed) {
             const DrawnTotal total(normal_totals(50, 10, 1000, 10, sampling, seed), 0);
-            const auto mean = total.mean();
-            covered += std::fabs(mean.value - 50) <= 2.262 * mean.standard_error;
-            const auto p80 = total.quantile(0.8);
-            quantiles_covered += std::fabs(p80.value - 58.416212) <= 2.262 * p80.standard_error;
+            const auto covers = [&](const simulate::Estimated& found, double truth) {
+                return std::fabs(found.value - truth) <= total.half_width(found, 0.95);
+            };
+            covered += covers(total.mean(), 50.0);
+            p80_covered += covers(total.quantile(0.8), 58.416212);
+            p95_covered += covers(total.quantile(0.95), 66.448536); // tables of the normal
         }
-        CHECK(covered >= 366); // 380 expected; three standard deviations are 13
-        CHECK(covered <= 393);
-        // Interpolating within a replicate of 100 leaves a bias of the order of a hypercube's error.
-        CHECK(quantiles_covered >= 345);
+        for (const int number : {covered, p80_covered, p95_covered}) {
+            CHECK(number >= 366); // 380 expected; three standard deviations are 13
+            CHECK(number <= 393);
+        }
     }
 }
 
@@ -104,6 +106,8 @@ TEST_CASE("levels and limits that make no sense are refused, and one replicate h
     CHECK_THROWS_AS(total.quantile(std::nan("")), InputError);
     CHECK_THROWS_AS(total.chance_above(std::nan("")), InputError);
     CHECK(std::isnan(total.mean().standard_error));
+    CHECK(std::isnan(total.half_width(total.mean(), 0.95)));
+    CHECK_THROWS_AS(total.half_width(total.mean(), 1.0), InputError);
     CHECK(total.quantile(0.0).value == 1.0);
     CHECK(total.quantile(1.0).value == 3.0);
 }

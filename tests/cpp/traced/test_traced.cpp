@@ -1,11 +1,11 @@
+#include "catch.hpp"
+#include "scupper/random.hpp"
+#include "scupper/traced.hpp"
+
 #include <bit>
 #include <cmath>
 #include <cstdint>
 #include <limits>
-
-#include "catch.hpp"
-#include "scupper/random.hpp"
-#include "scupper/traced.hpp"
 
 using namespace scupper;
 
@@ -47,9 +47,8 @@ TEST_CASE("a formula over Traced gives the bits of the same formula over double"
         const double b = 20.0 * uniform(key, 3 * i + 1) - 10.0;
         const double c = 20.0 * uniform(key, 3 * i + 2) - 10.0;
         Recording recording;
-        const Traced traced =
-            everything<Traced>(leaf(recording, a, "a"), leaf(recording, b, "b"),
-                               leaf(recording, c, "c"));
+        const Traced traced = everything<Traced>(leaf(recording, a, "a"), leaf(recording, b, "b"),
+                                                 leaf(recording, c, "c"));
         REQUIRE(same_bits(traced.value(), everything(a, b, c)));
         REQUIRE(same_bits(recording.steps()[traced.step_in(recording)].value, traced.value()));
     }
@@ -122,6 +121,20 @@ TEST_CASE("a solve is one step: inputs, method, result, residual") {
     REQUIRE(label != nullptr);
     CHECK(label->source == "by hand");
     CHECK(label->residual == 1e-16);
+    CHECK(recording.solver(step)(std::array<double, 2>{3.0, 12.0}) == 6.0);
+    CHECK_THROWS_AS(recording.solver(0), std::out_of_range);
+}
+
+TEST_CASE("a recording without names has the values of one with them, and fewer steps") {
+    Recording with;
+    Recording without(Naming::no_names);
+    const auto priced = [](Recording& recording) {
+        const Traced x = leaf(recording, 3.0, "x");
+        return named("sum", named("product", x * 2.0) + x);
+    };
+    CHECK(priced(with).value() == priced(without).value());
+    CHECK(without.steps().size() + 2 == with.steps().size());
+    CHECK(without.label(0) == nullptr);
 }
 
 TEST_CASE("quantities of traced numbers check dimensions like any other") {

@@ -32,7 +32,8 @@ struct DrawSettings {
 double blend(double shared, double own, double shared_share);
 
 /// Draws the uncertain inputs of one structure. What a draw gives follows from the seed, the
-/// structure, the input and the number of the draw alone, whatever the order or the thread.
+/// structure, the input and the number of the draw alone, whatever the order or the thread. Inputs
+/// that vary together give up some of the even spread of their own draws.
 class InputDraws {
   public:
     /// Makes the draws of a structure ready.
@@ -58,12 +59,17 @@ class InputDraws {
     std::size_t uncertain_count() const { return inputs_.size(); }
 
   private:
+    struct Term {
+        double weight; ///< of its score
+        Sampler own;
+        Sampler shared;
+    };
     struct Drawn {
         std::size_t place;
         FastQuantile quantile;
         double shared_share;
-        Sampler own;
-        Sampler shared;
+        std::vector<Term> terms; ///< more than one where inputs vary together
+        double uniform(std::size_t draw, Sampler Term::*part) const;
     };
     std::vector<Drawn> inputs_;
     const Resolved* resolved_;
@@ -82,27 +88,41 @@ class InputDraws {
 std::vector<double> draw_group(std::span<const Resolved> group, const DrawSettings& settings,
                                std::span<const std::size_t> places);
 
+/// Where a quantile stands among the n sorted values of a sample.
+///
+/// Values are taken to stand in the middle of n equal parts, as those of a Latin hypercube do on
+/// average: positions at u (n - 1) put its quantiles too near the middle, by more than its error.
+/// Formula: u n - 1/2, cut to 0 to n - 1
+/// @param u [-] probability
+/// @param n [-] size of the sample, at least 1
+/// @return [-] position from 0
+/// Range: 0 <= u <= 1.
+/// Errors: none.
+/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 5
+/// Verified by: tests/cpp/simulate/test_totals.cpp
+double quantile_position(double u, std::size_t n);
+
 /// A quantile of a sample by linear interpolation between order statistics.
 ///
-/// Formula: x at position u (n - 1) of the sorted sample
+/// Formula: x at `quantile_position` of the sorted sample
 /// @param sample [any unit, n] the draws; sorted in place
 /// @param u [-] probability, 0 to 1
 /// @return [unit of the sample] the quantile; NaN of an empty sample
 /// Range: 0 <= u <= 1.
 /// Errors: none.
-/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 5
 /// Verified by: tests/cpp/estimate/test_draws.cpp
 double sample_quantile(std::span<double> sample, double u);
 
 /// The same of a sample that is sorted already.
 ///
-/// Formula: x at position u (n - 1) of the sample
+/// Formula: x at `quantile_position` of the sample
 /// @param sorted [any unit, n] the draws, ascending
 /// @param u [-] probability, 0 to 1
 /// @return [unit of the sample] the quantile; NaN of an empty sample
 /// Range: 0 <= u <= 1.
 /// Errors: none.
-/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 7
+/// Source: R. J. Hyndman, Y. Fan, The American Statistician 50 (1996) 361, definition 5
 /// Verified by: tests/cpp/estimate/test_draws.cpp
 double sorted_quantile(std::span<const double> sorted, double u);
 

@@ -143,6 +143,18 @@ struct CostLine {
     std::string component, operation_name, resource_name; ///< [text] parts of the line's name
 };
 
+/// One independent score within a correlated one.
+struct ScoreTerm {
+    std::size_t place; ///< [-] of the input whose score it is
+    double weight;     ///< [-] squares of all weights add up to one
+};
+
+/// An input that varies together with inputs before it.
+struct CorrelatedInput {
+    std::size_t place;            ///< [-] of the input
+    std::vector<ScoreTerm> terms; ///< [-, n] what its normal score is made of, its own at the end
+};
+
 /// Values of one structure that differ from the job's.
 using Overrides = std::vector<std::pair<std::size_t, Uncertain>>;
 
@@ -154,6 +166,7 @@ struct Plan {
     std::vector<Uncertain> base;       ///< by input place; the structure's own dimensions are blank
     std::vector<double> base_values;   ///< [SI] of `base`, at the mean or likely value
     std::vector<std::uint64_t> hashes; ///< of every input key, for draws
+    std::vector<CorrelatedInput> correlated;  ///< [-, n] rising by place
     std::vector<PlannedMethod> methods;       ///< [-, n] ways to bring water to bear
     std::vector<PlannedStage> stages;         ///< [-, n] one after the other
     std::vector<PlannedParty> parties;        ///< [-, n] of all stages
@@ -192,6 +205,17 @@ struct Plan {
 /// Errors: none.
 /// Source: own convention
 Condition condition_of(const std::vector<std::string>& words);
+
+/// What the score of an input is made of, where it varies together with inputs before it.
+///
+/// @param plan [-] the job made ready
+/// @param place [-] of the input
+/// @return [-] null where its score is its own
+/// Range: any place.
+/// Errors: none.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_correlations.cpp
+const CorrelatedInput* correlated_at(const Plan& plan, std::size_t place);
 
 /// Makes a job ready: checks words, keys, bounds and that every value is there.
 ///

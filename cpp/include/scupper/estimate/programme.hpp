@@ -51,6 +51,16 @@ std::vector<std::string> programme_keys();
 Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<const Plan> plan,
                        unsigned threads = 0, const RunProgress& progress = {});
 
+/// Puts the results of the parts of a list together, in their order.
+///
+/// @param parts [-, n] programmes of parts that follow on one another, under one job
+/// @return [-] the programme of the whole list: the bits of one run
+/// Range: at least one part.
+/// Errors: InputError `estimate.merge` without a part, or where parts have other columns.
+/// Source: own convention
+/// Verified by: tests/cpp/estimate/test_programme.cpp
+Programme joined(std::span<const Programme* const> parts);
+
 /// The totals in every draw of all uncertain inputs of all priced structures at once, sorted.
 ///
 /// @param programme [-] a programme

@@ -2,6 +2,7 @@
 // What a person asks for: scope, service level, closure, crews, equipment, values, exceptions.
 
 #include "scupper/job/calendar.hpp"
+#include "scupper/job/correlation.hpp"
 #include "scupper/job/haul.hpp"
 #include "scupper/job/terms.hpp"
 #include "scupper/rates.hpp"
@@ -76,9 +77,10 @@ struct Job {
     std::vector<Surrounding> surroundings; ///< [-, n] what lies around and costs money
     std::vector<Alternative> alternatives; ///< [-, n] to compare; none of them is in the price
     std::vector<Setting> settings; ///< [SI unit of each, n] a later one of the same key wins
-    JetRules jets;                 ///< [-] what jets need, and what surfaces bear
-    std::vector<Notice> notices;   ///< [-, n] what is asked for before the work
-    Calendar calendar;             ///< [-] the days on which a crew may work
+    std::vector<Correlation> correlations;   ///< [-, n] inputs that vary together
+    JetRules jets;                           ///< [-] what jets need, and what surfaces bear
+    std::vector<Notice> notices;             ///< [-, n] what is asked for before the work
+    Calendar calendar;                       ///< [-] the days on which a crew may work
     std::map<std::string, double> frequency; ///< component to times a year; one not named: once
     Terms terms;                             ///< [-] of the contract, beside the price
     std::vector<Caution> cautions;           ///< [-] what the crew must mind

@@ -1,6 +1,7 @@
 #pragma once
 // The quantile of a three-point guess, prepared once and asked for every draw.
 
+#include "scupper/random/listed.hpp"
 #include "scupper/random/quantile_table.hpp"
 #include "scupper/random/special.hpp"
 #include "scupper/random/three_point.hpp"
@@ -30,6 +31,9 @@ double quantile(const Parameters& p, double u, PertQuantile&& pert) {
         return p.a + p.b * normal_quantile(u);
     case Family::lognormal:
         return std::exp(p.a + p.b * normal_quantile(u));
+    case Family::discrete:
+    case Family::empirical:
+        return p.listed->quantile(u);
     default:
         return p.a;
     }

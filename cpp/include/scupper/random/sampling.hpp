@@ -12,8 +12,10 @@ namespace scupper {
 
 /// How the draws of an input fill the unit interval.
 enum class Sampling {
-    plain,          ///< each draw on its own
-    latin_hypercube ///< n draws hit each of n equal strata once
+    plain,           ///< each draw on its own
+    latin_hypercube, ///< n draws hit each of n equal strata once
+    sobol,           ///< what structures share by scrambled Sobol' points, the rest as strata
+    sobol_single     ///< of one structure alone: everything by scrambled Sobol' points
 };
 
 /// The draws of one input of one structure, prepared once and asked for each draw.
@@ -21,7 +23,7 @@ class Sampler {
   public:
     /// The sampler that belongs to a key.
     ///
-    /// @param sampling [-] plain or Latin hypercube
+    /// @param sampling [-] plain, else Latin hypercube: Sobol' points need all inputs together
     /// @param key [-] seed, stream and input
     /// @param draws [-] n, how many draws the run takes, 1 to 2^32; plain draws do not depend on it
     /// Errors: InputError `random.count` where draws is 0 or above 2^32.

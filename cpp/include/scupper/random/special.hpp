@@ -131,4 +131,18 @@ double beta_cdf(double x, double alpha, double beta);
 /// Verified by: tests/cpp/random/test_special.cpp
 double beta_quantile(double u, double alpha, double beta);
 
+/// A quantile of Student's distribution.
+///
+/// Formula: |t| = sqrt(f (1 - x) / x), x the quantile of a beta variable (f / 2, 1 / 2); above 339
+/// degrees of freedom by the expansion about the normal quantile
+/// @param u [-] probability, between 0 and 1
+/// @param freedom [-] degrees of freedom, > 0
+/// @return [-] the value below which a share u lies
+/// Range: 1e-8 and better; exact up to 339 degrees.
+/// Errors: InputError `random.probability` where u is not between 0 and 1.
+/// Source: NIST/SEMATECH e-Handbook of Statistical Methods 1.3.6.7.2 (table); NIST Digital Library of Mathematical Functions 8.17; M. Abramowitz, I. Stegun, Handbook
+/// of Mathematical Functions (1964), 26.7.1 and 26.7.5 (from memory)
+/// Verified by: tests/cpp/random/test_special.cpp
+double student_quantile(double u, double freedom);
+
 } // namespace scupper

@@ -5,6 +5,8 @@
 
 namespace scupper {
 
+class Listed;
+
 /// The distribution an uncertain input is drawn from.
 enum class Family {
     fixed,      ///< one value
@@ -13,8 +15,8 @@ enum class Family {
     pert,       ///< beta distribution over the limits, mean (low + 4 likely + high) / 6
     normal,     ///< symmetrical, without limits
     lognormal,  ///< its logarithm is normal: positive, leans right
-    discrete,   ///< some values with weights (class Discrete)
-    empirical   ///< a sample, interpolated (class Empirical)
+    discrete,   ///< some values with weights (class Listed)
+    empirical   ///< a sample, interpolated (class Listed)
 };
 
 /// What low and high of a three-point guess mean.
@@ -31,6 +33,7 @@ struct Parameters {
     double a;      ///< lower limit; mean of a normal, mean of the logarithm of a lognormal
     double b;      ///< upper limit; standard deviation likewise
     double shape;  ///< (mode - lower limit) / (upper limit - lower limit) [-]
+    const Listed* listed = nullptr; ///< of a discrete or empirical
 };
 
 } // namespace detail
@@ -52,6 +55,7 @@ struct ThreePoint {
     double high = 0.0;                 ///< [unit of the input]
     Family family = Family::pert;      ///< [-]
     Meaning meaning = Meaning::limits; ///< [-]
+    const Listed* listed = nullptr;    ///< [-] of a discrete or empirical; outlives this
 
     /// The mean; of an input without width its value, to the bit.
     ///
@@ -116,8 +120,8 @@ struct ThreePoint {
 /// Range: every guess.
 /// Errors: InputError `random.nan` (not finite), `random.order` (not low <= likely <= high),
 ///         `random.fixed` (fixed with a width), `random.positive` (lognormal with low <= 0),
-///         `random.skew` (likely that the family cannot have), `random.family` (discrete and
-///         empirical are no three-point guesses).
+///         `random.skew` (likely that the family cannot have), `random.family` (discrete or
+///         empirical without listed values).
 /// Source: definition
 /// Verified by: tests/cpp/random/test_check.cpp
 void check(const ThreePoint& point, std::string_view path);

@@ -7,8 +7,9 @@
 namespace scupper {
 
 /// Keys of a job document. `inputs` and every override hold schema keys; a value is text with its
-/// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}.
-inline constexpr std::array<std::string_view, 34> job_keys{
+/// unit, or {low, likely, high, source, date, note, shared_share, family, meaning}, or in place of
+/// low, likely and high {values, weights} or {sample}.
+inline constexpr std::array<std::string_view, 35> job_keys{
     "scupper_job",  // version of this form
     "name",         // what people call the job
     "note",         // free text
@@ -37,6 +38,7 @@ inline constexpr std::array<std::string_view, 34> job_keys{
     "calendar",     // day of asking, weekdays, holidays, closed seasons, least air temperatures
     "inputs",       // schema key to value
     "overrides",    // structure number to {schema key to value}
+    "correlations", // inputs that vary together: schema keys and their rank correlation
     "site",         // structure number, or "every", to what is known of the site: site_word_names
     "paces",        // what makes operations take longer: name, work, when, factor
     "surroundings", // what lies around and costs money: name, when, per, usual amounts
@@ -63,6 +65,10 @@ inline constexpr std::array<std::string_view, 4> job_haul_keys{
     "components", // whose dirt it carries; left out, what no other truck carries
     "dump",       // "in_shift" or "after_shift"
     "note"};
+/// Keys of one entry in `correlations`.
+inline constexpr std::array<std::string_view, 2> job_correlation_keys{
+    "inputs", // schema keys, two or more; every pair of them has the same correlation
+    "rank"};  // Spearman's rank correlation, between -1 and 1
 /// Keys of one notice in `notices`.
 inline constexpr std::array<std::string_view, 5> job_notice_keys{
     "name",

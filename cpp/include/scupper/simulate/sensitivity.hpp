@@ -18,7 +18,8 @@ struct SensitivitySettings {
     std::size_t top = 12;   ///< [-] factors by themselves, the widest swings; all others are one
     SimulationSettings draws{.draws = 2000};          ///< [-] of each of the two samples
     std::vector<std::vector<std::string>> together{}; ///< [text, n] input keys that are one factor:
-                                                      ///< those that vary together
+                                                      ///< those that vary together; inputs that the
+                                                      ///< job correlates are one in any case
 };
 
 /// One factor: an input at all structures, or several that are taken together.

@@ -33,8 +33,8 @@ inline constexpr std::size_t figure_count = simulated_figures.size(); ///< [-] c
 inline constexpr std::array<double, 9> kept_levels{0.05, 0.1,  0.25, 0.5, 0.75,
                                                    0.8,  0.85, 0.9,  0.95};
 
-inline constexpr std::array<std::string_view, 2> sampling_names{
-    "plain", "latin_hypercube"}; ///< [text] by Sampling
+inline constexpr std::array<std::string_view, 4> sampling_names{
+    "plain", "latin_hypercube", "sobol", "sobol_single"}; ///< [text] by Sampling
 
 /// The kind of sampling that a word stands for.
 ///
@@ -96,8 +96,13 @@ struct Simulation {
 /// @param progress [-] told structures done and all; may be empty
 /// @return [-] ranges by structure, totals by draw; the same bits for any number of threads
 /// Range: any list. Memory grows with structures and with draws, not with their product.
-/// Errors: InputError `simulate.draws` where draws are no whole multiple of replicates or none;
-/// Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+/// By Sobol' points what structures share is drawn from one scrambled sequence, a dimension an input
+/// by its place in the job; inputs beyond `sobol_dimensions` and what is each structure's own are
+/// drawn by strata. Of one structure alone (`sobol_single`) its own parts are drawn from the same
+/// sequence too. Inputs that vary together keep their strata: the order of their draws is changed.
+/// Errors: InputError `simulate.draws` where draws are no whole multiple of replicates or none, or
+/// replicates of Sobol' points are no power of two; `simulate.sampling` where several structures are
+/// drawn as if alone; Interrupted `estimate.stopped` where progress says so; those of `resolve`.
 /// Source: own convention
 /// Verified by: tests/cpp/simulate/test_simulation.cpp
 Simulation simulate(std::span<const Structure> structures,

@@ -4,8 +4,10 @@
 #include "scupper/quantity.hpp"
 #include "scupper/traced/traced.hpp"
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
+#include <span>
 #include <string_view>
 #include <utility>
 
@@ -65,8 +67,8 @@ struct SolveInfo {
 };
 
 namespace detail {
-Traced record_solve(const SolveInfo& info, const Solved& solved, const Traced* inputs,
-                    std::size_t count);
+Traced record_solve(const SolveInfo& info, const Solved& solved, std::span<const Traced> inputs,
+                    Solver solver);
 } // namespace detail
 
 /// Runs an iterative solve as one step of the explanation, so that iterations do not swamp it.
@@ -90,7 +92,12 @@ Traced solve_opaque(const SolveInfo& info, const std::array<Traced, N>& inputs, 
     for (std::size_t i = 0; i < N; ++i) {
         values[i] = inputs[i].value();
     }
-    return detail::record_solve(info, std::forward<F>(solve)(values), inputs.data(), N);
+    const auto again = [solve](std::span<const double> x) {
+        std::array<double, N> other{};
+        std::copy_n(x.begin(), N, other.begin());
+        return solve(other).value;
+    };
+    return detail::record_solve(info, solve(values), inputs, again);
 }
 
 /// The plain value of a number of either type, for checks and results; its history is left behind.

@@ -5,9 +5,11 @@
 
 #include <array>
 #include <cstdint>
+#include <functional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace scupper {
@@ -73,9 +75,23 @@ struct RecordedStep {
     double value;                 ///< in SI units
 };
 
+/// An iterative solve once more, with other inputs.
+using Solver = std::function<double(std::span<const double>)>;
+
+/// Whether a recording is made to be explained or only to be run again: then nothing has a name.
+enum class Naming : std::uint8_t { names, no_names };
+
 /// The tape. Steps only refer to earlier steps, so that it can be replayed from the front.
 class Recording {
   public:
+    /// An empty recording.
+    ///
+    /// @param naming [-] without names it takes a tenth of the time
+    /// Errors: none.
+    explicit Recording(Naming naming = Naming::names) : naming_(naming) {}
+
+    /// Whether it keeps names [-].
+    bool has_names() const { return naming_ == Naming::names; }
     /// Records an input.
     ///
     /// @param value [SI unit of its field] the value used
@@ -96,6 +112,17 @@ class Recording {
     /// Errors: none.
     /// Source: own convention
     Step record(Op op, double value, std::span<const Step> arguments, std::int32_t label = -1);
+    /// Records an iterative solve.
+    ///
+    /// @param value [SI unit of the result] what came out
+    /// @param arguments [-, n] earlier steps
+    /// @param label [-] index of a label, or -1
+    /// @param solver [call] solves again
+    /// @return [-] the step
+    /// Range: arguments are steps of this recording.
+    /// Errors: none.
+    /// Source: own convention
+    Step solve(double value, std::span<const Step> arguments, std::int32_t label, Solver solver);
     /// Stores a label for use by `record`.
     ///
     /// @param label [text] name, key, dimension and origin
@@ -125,11 +152,22 @@ class Recording {
     /// Errors: none.
     /// Source: own convention
     const Label* label(Step step) const;
+    /// How a step that is an iterative solve is solved again.
+    ///
+    /// @param step [-] a step of this recording whose operation is `opaque`
+    /// @return [call] valid until the recording grows
+    /// Range: opaque steps.
+    /// Errors: std::out_of_range for any other step.
+    /// Source: own convention
+    /// Verified by: tests/cpp/traced/test_traced.cpp
+    const Solver& solver(Step step) const;
 
   private:
     std::vector<RecordedStep> steps_;
     std::vector<Step> pool_;
     std::vector<Label> labels_;
+    std::vector<std::pair<Step, Solver>> solvers_; ///< by step, rising
+    Naming naming_;
 };
 
 } // namespace scupper

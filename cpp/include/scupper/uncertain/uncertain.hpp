@@ -4,6 +4,7 @@
 #include "scupper/random.hpp"
 
 #include <cstdint>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -44,6 +45,7 @@ struct Provenance {
     std::string date;   ///< when it was published or read, ISO 8601; may be empty
     std::string note;   ///< what a reader should know besides; may be empty
     std::vector<PartValue> parts{}; ///< [SI unit of each, n] what it was built up from, if it was
+    std::shared_ptr<const Listed> listed{}; ///< [SI unit] values or sample that state it, if any do
 };
 
 /// One uncertain input: its three-point guess in SI units and what is known about it.

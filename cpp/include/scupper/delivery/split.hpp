@@ -1,0 +1,136 @@
+#pragma once
+// Which structures own people clean and which go out, so that the whole costs least: the model that
+// a solver of mixed-integer programmes takes, and what its answer means.
+
+#include "scupper/delivery/case.hpp"
+
+#include <cstddef>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace scupper::delivery {
+
+/// A structure that is done one way or the other.
+struct SplitItem {
+    std::string name;      ///< [text] structure number
+    std::string region;    ///< [text] county or district
+    double in_house = 0.0; ///< [currency] avoidable cost with own people; NaN: cannot be done so
+    double contract = 0.0; ///< [currency] cost by contract; NaN: cannot be done so
+    double time = 0.0;     ///< [s] paid crew time with own people
+    double size = 0.0;     ///< [any unit] what it adds to the size of a contract
+};
+
+/// What a split has to keep to.
+struct SplitRules {
+    double time_there = 0.0;       ///< [s] crew time that own people have; infinite: no limit
+    double kept = 0.0;             ///< [currency] of keeping the crew, where it has any work
+    double per_contract = 0.0;     ///< [currency] of every contract that is let
+    std::size_t contracts = 1;     ///< [-] most contracts, in each region where they stay in one
+    double least = 0.0;            ///< [unit of the sizes] of a contract that is let
+    double most = 0.0;             ///< [unit of the sizes] of a contract; infinite: no limit
+    bool within_regions = false;   ///< [-] a contract has structures of one region only
+    bool together = false;         ///< [-] the structures of a region go one way, in one contract
+    bool nothing_in_house = false; ///< [-] all goes out
+};
+
+/// What a structure of the list costs either way, and what it takes of the season.
+///
+/// Formula: in-house = direct; by contract = price (1 + administration + inspection)
+/// @param given [SI unit of each input] the case
+/// @param name [text] structure number
+/// @param region [text] county or district
+/// @param direct [currency] in-house job; NaN where it has no price
+/// @param price [currency] contract job; NaN where it has no price
+/// @param time [s] paid crew time
+/// @param size [any unit] what it adds to the size of a contract
+/// @return [-] the item
+/// Range: any.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/cpp/delivery/test_split.cpp
+SplitItem split_item(const Case<double>& given, std::string name, std::string region, double direct,
+                     double price, double time, double size);
+
+/// A programme of binary unknowns: least cost, rows between limits.
+struct SplitModel {
+    std::vector<double> cost;         ///< [currency, n] of every unknown
+    std::vector<double> upper;        ///< [-, n] 1, or 0 where it cannot be chosen
+    std::vector<std::size_t> starts;  ///< [-, rows + 1] where each row begins among the entries
+    std::vector<std::size_t> columns; ///< [-, entries] unknown of each entry
+    std::vector<double> entries;      ///< [any unit, entries] coefficients
+    std::vector<double> low;          ///< [any unit, rows] no less
+    std::vector<double> high;         ///< [any unit, rows] no more
+    std::vector<std::size_t> unit_of; ///< [-, items] which unit an item belongs to
+    std::size_t units = 0;            ///< [-] structures, or regions that stay together
+    std::size_t contracts = 0;        ///< [-] that may be let in all
+};
+
+/// The split as a programme of binary unknowns.
+///
+/// Unknowns: x[u, k] unit u goes to k, with k = 0 own people and k >= 1 the contracts; then y, whether
+/// the crew is kept; then z[k], whether a contract is let.
+/// Formula: least of sum of costs x + kept y + per contract z; each unit goes somewhere; sum of time
+/// x[u, 0] <= time there; least z <= sum of sizes x <= most z; contracts of a region are let in order
+/// @param items [-, n] the structures
+/// @param rules [-] what a split keeps to
+/// @return [-] the programme
+/// Range: n >= 1; costs and sizes finite, or NaN costs.
+/// Errors: InputError `delivery.items` where there is none, a number cannot be used, or a structure
+/// can be done neither way; `delivery.rules` where a rule cannot be used.
+/// Source: generalized assignment with fixed charges, operations research
+/// Verified by: tests/cpp/delivery/test_split.cpp, tests/python/test_delivery_split.py
+SplitModel split_model(const std::vector<SplitItem>& items, const SplitRules& rules);
+
+/// A split and what it costs.
+struct Split {
+    std::vector<std::size_t> to; ///< [-, items] 0: own people, else the contract's number
+    double in_house = 0.0;       ///< [currency] of the structures that own people clean
+    double contract = 0.0;       ///< [currency] of the structures that go out
+    double kept = 0.0;           ///< [currency] of keeping the crew
+    double letting = 0.0;        ///< [currency] of the contracts that are let
+    double cost = 0.0;           ///< [currency] all of it
+    double time = 0.0;           ///< [s] crew time used
+    std::size_t contracts = 0;   ///< [-] let
+};
+
+/// The split that the unknowns of a solver stand for.
+///
+/// @param items [-, n] the structures
+/// @param rules [-] what a split keeps to
+/// @param unknowns [-, m] of `split_model`, each nearly 0 or 1
+/// @return [-] the split and its cost
+/// Range: unknowns of the model of the same items and rules.
+/// Errors: InputError `delivery.unknowns` where their number differs; those of `split_model`.
+/// Source: definition
+/// Verified by: tests/python/test_delivery_split.py
+Split split_of(const std::vector<SplitItem>& items, const SplitRules& rules,
+               std::span<const double> unknowns);
+
+/// What a split costs.
+///
+/// @param items [-, n] the structures
+/// @param rules [-] what a split keeps to
+/// @param to [-, n] 0: own people, else the contract's number
+/// @return [currency] its parts and sum
+/// Range: any split; whether the rules allow it is for `split_fault` to say.
+/// Errors: InputError `delivery.items` where the lists differ.
+/// Source: definition
+/// Verified by: tests/python/test_delivery_split.py
+Split priced_split(const std::vector<SplitItem>& items, const SplitRules& rules,
+                   std::vector<std::size_t> to);
+
+/// Why a split is not allowed.
+///
+/// @param items [-, n] the structures
+/// @param rules [-] what a split keeps to
+/// @param to [-, n] 0: own people, else the contract's number
+/// @return [text] the first rule that it breaks; empty where it keeps to all
+/// Range: limits are met within 1e-6 of their size.
+/// Errors: none.
+/// Source: definition
+/// Verified by: tests/python/test_delivery_split.py
+std::string split_fault(const std::vector<SplitItem>& items, const SplitRules& rules,
+                        const std::vector<std::size_t>& to);
+
+} // namespace scupper::delivery

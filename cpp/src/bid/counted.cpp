@@ -1,0 +1,106 @@
+#include "counted.hpp"
+
+#include "scupper/error.hpp"
+#include "scupper/unit.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <mutex>
+
+namespace scupper::bid::detail {
+
+namespace {
+
+/// Counts may have the dimension of a count or none; a day or a shift measures nothing else.
+bool counts_in(const Dimension& driver, const PayUnit& unit, const std::string& path) {
+    const bool is_count = driver == dim::count || driver == dim::none;
+    if (unit.unit.empty()) {
+        return is_count;
+    }
+    const Dimension due = parse_unit(unit.unit, path).dimension;
+    return driver == due || (due == dim::count && is_count);
+}
+
+double factor_of(const ItemRule& rule, const LayoutField& field, const std::string& path) {
+    const PayUnit& unit = pay_unit(rule.item.unit, path);
+    if (!counts_in(field.dimension, unit, path)) {
+        throw InputError({"bid.dimension", path + ".driver", "\"" + rule.driver + "\"",
+                          "a figure that is counted in " + rule.item.unit});
+    }
+    return unit.unit.empty() ? 1.0 : parse_unit(unit.unit, path).factor;
+}
+
+/// Sums over the structures, driver by driver, draw by draw. Fixed point: the order is of no
+/// account.
+using Sums = std::vector<estimate::FixedTotal>;
+
+void add_draws(const estimate::Resolved& resolved, const estimate::DrawSettings& settings,
+               std::span<const std::size_t> places, Sums& sums) {
+    const std::vector<double> drawn = estimate::draw_group({&resolved, 1}, settings, places);
+    for (std::size_t i = 0; i < drawn.size(); ++i) {
+        if (std::isfinite(drawn[i])) { // a draw without a price still has its quantities
+            sums[i].add(drawn[i]);
+        }
+    }
+}
+
+} // namespace
+
+Drivers drivers_of(const ItemScheme& list, const estimate::Plan& plan) {
+    Drivers drivers;
+    for (std::size_t i = 0; i < list.rules.size(); ++i) {
+        const ItemRule& rule = list.rules[i];
+        const std::string path = "items[" + rule.item.code + "]";
+        const bool lump = rule.driver.empty();
+        const std::size_t place = lump ? 0 : estimate::figure_place_of(plan, rule.driver);
+        drivers.places.push_back(place);
+        drivers.unit_factors.push_back(lump ? 0.0
+                                            : factor_of(rule, plan.figures.fields()[place], path));
+    }
+    return drivers;
+}
+
+std::vector<Range> drawn_ranges(const estimate::Programme& programme,
+                                std::span<const Structure> structures, const Drivers& drivers,
+                                const ItemSettings& settings) {
+    const std::size_t n = drivers.places.size();
+    if (n == 0 || settings.draws.draws == 0) {
+        return {};
+    }
+    Sums sums(settings.draws.draws * n);
+    std::mutex adding;
+    const auto block = [&](std::size_t first, std::size_t last) {
+        estimate::Resolved resolved;
+        Sums part(sums.size());
+        for (std::size_t i = first; i < last; ++i) {
+            const std::size_t row = programme.priced[i];
+            estimate::resolve(structures[row], *programme.plan, resolved);
+            add_draws(resolved, settings.draws, drivers.places, part);
+        }
+        const std::lock_guard lock(adding);
+        for (std::size_t i = 0; i < part.size(); ++i) {
+            sums[i].add(part[i]);
+        }
+    };
+    estimate::run_blocks(programme.priced.size(), settings.threads, block, {}, 8);
+    std::vector<Range> ranges;
+    for (std::size_t k = 0; k < n; ++k) {
+        std::vector<double> sample;
+        for (std::size_t d = k; d < sums.size(); d += n) {
+            sample.push_back(sums[d].value());
+        }
+        std::sort(sample.begin(), sample.end());
+        const double factor = drivers.unit_factors[k];
+        ranges.push_back(factor == 0.0 ? Range{1.0, 1.0}
+                                       : Range{estimate::sorted_quantile(sample, 0.05) / factor,
+                                               estimate::sorted_quantile(sample, 0.95) / factor});
+    }
+    return ranges;
+}
+
+Decimal stated(double quantity, int decimals, const std::string& path) {
+    const Decimal nearest = rounded_from_double(quantity, decimals, path);
+    return quantity > 0.0 && nearest == Decimal() ? Decimal(1, decimals) : nearest;
+}
+
+} // namespace scupper::bid::detail
