@@ -84,21 +84,10 @@ class SurveyList(ListResult[_core.SurveyList]):
 
     def to_pandas(self) -> pd.DataFrame:
         """The list as one table: the measurements, and beside each what its whole visit does."""
-        visits = self.visits[
-            ["visit", "narrows", "range_left", "narrows_by_draws", "left_by_draws"]
-        ]
-        visits = visits.rename(columns={"narrows": "visit_narrows"})
+        widths = ["narrows", "range_left", "narrows_by_draws", "left_by_draws"]
+        visits = self.visits[["visit", *widths]].rename(columns={"narrows": "visit_narrows"})
         suffix = f"_{self.currency.lower()}"
-        money = {
-            name: name + suffix
-            for name in (
-                "narrows",
-                "visit_narrows",
-                "range_left",
-                "narrows_by_draws",
-                "left_by_draws",
-            )
-        }
+        money = {name: name + suffix for name in ("visit_narrows", *widths)}
         table = self.measurements.merge(visits, on="visit")
         key = table.pop("key")
         return table.assign(key=key).rename(columns=money)
