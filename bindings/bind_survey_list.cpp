@@ -72,6 +72,10 @@ Columns visit_columns(const SurveyList& list) {
         numbers<std::size_t>(list.visits, [](const Visit& v) { return v.measurements.size(); });
     d["narrows"] = numbers<double>(list.visits, [](const Visit& v) { return v.narrows; });
     d["range_left"] = numbers<double>(list.visits, [](const Visit& v) { return v.range_left; });
+    d["narrows_by_draws"] =
+        numbers<double>(list.visits, [](const Visit& v) { return v.narrows_by_draws; });
+    d["left_by_draws"] =
+        numbers<double>(list.visits, [](const Visit& v) { return v.left_by_draws; });
     return d;
 }
 
@@ -88,6 +92,8 @@ void bind_survey_list(py::module_& m) {
                 return numbers<std::size_t>(list.left_out, [](std::size_t i) { return i; });
             },
             doc("simulate::SurveyList::left_out"))
+        .def_readonly("middle_range", &SurveyList::middle_range,
+                      doc("simulate::SurveyList::middle_range"))
         .def_readonly("mean", &SurveyList::mean, doc("simulate::SurveyList::mean"))
         .def_readonly("low", &SurveyList::low, doc("simulate::SurveyList::low"))
         .def_readonly("high", &SurveyList::high, "95 % of the draws lie below [currency].");

@@ -38,7 +38,7 @@ from scupper.pay_items import PayItems
 from scupper.programme import Programme, estimate_all
 from scupper.proposing import Proposal, proposal
 from scupper.seasons import Year, year
-from scupper.simulating import Simulation, simulate, swings
+from scupper.simulating import Simulation, sensitivity, simulate, swings
 from scupper.structures import structures_schema, write_structure_form, write_structures
 from scupper.surveying import SurveyList, survey_list
 from scupper.taking_off import keys, rules, sections, take_off
@@ -98,6 +98,7 @@ __all__ = [
     "rules",
     "scenarios",
     "sections",
+    "sensitivity",
     "simulate",
     "structures_schema",
     "survey_list",

@@ -117,7 +117,7 @@ class DrawnChoice:
             job that has it), turns. Crew hours are held.
         """
         listed = self._ways.listed(self._ways.both)._core
-        swings = [_core.swings(listed, j.plan, 0.1, self._draws.threads or 0, None)
+        swings = [_core.swings(listed, j.plan, "cost", 0.1, self._draws.threads or 0, None)
                   for j in self._jobs]  # fmt: skip
         tables = [frame(s.columns()).set_index("key") for s in swings]
         rows: dict[str, dict[str, Any]] = {}
@@ -125,10 +125,10 @@ class DrawnChoice:
             at: Any = {}
             for end in ("low", "high"):
                 first, second = (
-                    float(t[f"cost_at_{end}"][key]) if key in t.index else s.cost
+                    float(t[f"at_{end}"][key]) if key in t.index else s.estimated
                     for t, s in zip(tables, swings, strict=True)
                 )
-                estimated = (swings[0].cost, swings[1].cost)
+                estimated = (swings[0].estimated, swings[1].estimated)
                 at[end] = _core.advantage_at(
                     self._case.values, self._case.basis, (first, second), estimated
                 )

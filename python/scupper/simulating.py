@@ -348,8 +348,9 @@ def swings(
     level: float = 0.1,
     threads: int | None = None,
     progress: Progress = False,
+    figure: str = "cost",
 ) -> pd.DataFrame:
-    """What each uncertain input alone does to the total cost, moved at all structures at once.
+    """What each uncertain input alone does to a total, moved at all structures at once.
 
     Parameters
     ----------
@@ -363,14 +364,90 @@ def swings(
         How many; None for as many as the machine has.
     progress
         As for `simulate`.
+    figure
+        ``"cost"``, ``"hours"``, ``"water"``, ``"debris"`` or ``"closure"``.
 
     Returns
     -------
     pandas.DataFrame
-        By key, the widest first: label, structures, cost_at_low, cost_at_high, width, in the job's
-        currency. NaN where a structure then has no price.
+        By key, the widest first: label, structures, cost_at_low, cost_at_high, width (named after
+        the figure, in the job's units). NaN where a structure then has no price.
     """
     inv = gathered(inventory)
     with told(progress, "moving inputs") as watch:
-        found = _core.swings(inv._core, job.plan, level, threads or 0, watch)
+        found = _core.swings(inv._core, job.plan, figure, level, threads or 0, watch)
+    names = {f"at_{end}": f"{figure}_at_{end}" for end in ("low", "high")}
+    return frame(found.columns()).rename(columns=names).set_index("key")
+
+
+def sensitivity(
+    inventory: Inventory | Iterable[Structure],
+    job: Job,
+    figure: str = "cost",
+    draws: int = 1000,
+    seed: int = 1,
+    *,
+    top: int = 12,
+    together: Iterable[Iterable[str]] = (),
+    sampling: str = "latin_hypercube",
+    threads: int | None = None,
+    progress: Progress = False,
+) -> pd.DataFrame:
+    """How much of the variance of a total each uncertain input stands for.
+
+    The first-order index is the share that goes with the input alone; the total index has its part
+    in what several do together as well. Inputs that the job correlates are one factor, for their
+    shares cannot be told apart.
+
+    Parameters
+    ----------
+    inventory
+        An inventory, a selection of one, or structures.
+    job
+        The job.
+    figure
+        As for `swings`.
+    draws
+        Of each of two samples; every factor takes as many prices again.
+    seed
+        The same seed gives the same draws.
+    top
+        Factors by themselves, those with the widest swings; all others are one.
+    together
+        Lists of input keys that are one factor.
+    sampling
+        As for `simulate`.
+    threads
+        How many; None for as many as the machine has.
+    progress
+        As for `simulate`.
+
+    Returns
+    -------
+    pandas.DataFrame
+        By key, the greatest total index first: label, first_order, first_order_se, total, total_se,
+        rank_correlation (Spearman's, of the input with the figure; NaN where there are several).
+
+    Raises
+    ------
+    InputError
+        Where a key stands in two lists.
+    UnknownNameError
+        Where the figure or a key is unknown.
+    """
+    inv = gathered(inventory)
+    with told(progress, "exchanging inputs") as watch:
+        found = _core.sensitivity(
+            inv._core,
+            job.plan,
+            figure,
+            draws,
+            _core.replicates_for(max(draws, 1)),
+            seed,
+            sampling,
+            top,
+            [list(keys) for keys in together],
+            threads or 0,
+            watch,
+        )
     return frame(found.columns()).set_index("key")

@@ -43,8 +43,9 @@ class SurveyList(ListResult[_core.SurveyList]):
 
         visit, state, structure_id, carries, crosses, measurements (how many), narrows (how much
         the width of the programme's P5–P95 shrinks by this visit alone), range_left (that width
-        after this visit and all before it), in `currency`. What is found decides: these are the
-        widths to be expected.
+        after this visit and all before it), narrows_by_draws and left_by_draws (the same of
+        P10–P90, found by drawing anew with the measurements certain), in `currency`. What is found
+        decides: these are the widths to be expected.
         """
         return self._with_structures(frame(self._core.visits()).drop(columns="index"))
 
@@ -83,10 +84,10 @@ class SurveyList(ListResult[_core.SurveyList]):
 
     def to_pandas(self) -> pd.DataFrame:
         """The list as one table: the measurements, and beside each what its whole visit does."""
-        visits = self.visits[["visit", "narrows", "range_left"]]
-        visits = visits.rename(columns={"narrows": "visit_narrows"})
+        widths = ["narrows", "range_left", "narrows_by_draws", "left_by_draws"]
+        visits = self.visits[["visit", *widths]].rename(columns={"narrows": "visit_narrows"})
         suffix = f"_{self.currency.lower()}"
-        money = {name: name + suffix for name in ("narrows", "visit_narrows", "range_left")}
+        money = {name: name + suffix for name in ("visit_narrows", *widths)}
         table = self.measurements.merge(visits, on="visit")
         key = table.pop("key")
         return table.assign(key=key).rename(columns=money)

@@ -1,5 +1,6 @@
 #include "scupper/simulate/survey_list.hpp"
 
+#include "narrowing.hpp"
 #include "picking.hpp"
 #include "scupper/error.hpp"
 #include "strata.hpp"
@@ -146,7 +147,8 @@ SurveyList survey_list(std::span<const Structure> structures,
         [&](std::size_t first, std::size_t last) { search.search(first, last); }, progress);
     SurveyList list;
     list.plan = std::move(plan);
-    std::vector<double> costs = search.costs();
+    const std::vector<double> drawn = search.costs();
+    std::vector<double> costs = drawn;
     for (const double cost : costs) {
         list.mean += cost / static_cast<double>(costs.size());
     }
@@ -157,6 +159,7 @@ SurveyList survey_list(std::span<const Structure> structures,
     list.visits = search.visits();
     list.left_out = search.left_out();
     detail::pick(settings.visits, search.shared(), list);
+    detail::put_narrowing(structures, settings.draws, drawn, threads, list);
     return list;
 }
 

@@ -45,8 +45,8 @@ TEST_CASE("a swing is the difference between two estimates of the list") {
             continue;
         }
         const FastQuantile quantile(setting->value.guess);
-        CHECK(s.cost_at_low == Approx(total_at(both(), s.key, quantile(0.1))).epsilon(1e-9));
-        CHECK(s.cost_at_high == Approx(total_at(both(), s.key, quantile(0.9))).epsilon(1e-9));
+        CHECK(s.at_low == Approx(total_at(both(), s.key, quantile(0.1))).epsilon(1e-9));
+        CHECK(s.at_high == Approx(total_at(both(), s.key, quantile(0.9))).epsilon(1e-9));
         ++compared;
     }
     CHECK(compared > 3);
@@ -59,7 +59,7 @@ TEST_CASE("swings are sorted, and the same for any threads") {
     for (std::size_t i = 0; i < one.rows.size(); ++i) {
         CHECK(one.rows[i].key == three.rows[i].key);
         CHECK(one.rows[i].width == three.rows[i].width);
-        CHECK(one.rows[i].width == std::fabs(one.rows[i].cost_at_high - one.rows[i].cost_at_low));
+        CHECK(one.rows[i].width == std::fabs(one.rows[i].at_high - one.rows[i].at_low));
         CHECK((i == 0 || one.rows[i].width <= one.rows[i - 1].width));
     }
 }

@@ -1,0 +1,129 @@
+#include "narrowing.hpp"
+
+#include "scupper/estimate/run.hpp"
+#include "strata.hpp"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+namespace scupper::simulate::detail {
+
+namespace {
+
+/// Of the probable outcomes of a visit, equally probable each.
+constexpr std::size_t outcomes = strata;
+
+/// What a visit adds to the total of every draw, by outcome.
+using Changes = std::array<std::vector<double>, outcomes>;
+
+double p10_p90(std::vector<double> costs) {
+    std::sort(costs.begin(), costs.end());
+    return estimate::sorted_quantile(costs, 0.9) - estimate::sorted_quantile(costs, 0.1);
+}
+
+/// Prices a structure in all draws, as they are and with measurements certain.
+class Outcomes {
+  public:
+    Outcomes(const estimate::Plan& plan, const estimate::DrawSettings& settings)
+        : plan_(plan), settings_(settings), workspace_(plan),
+          cost_(estimate::figure_place_of(plan, "cost.total")) {}
+
+    Changes of(const Structure& structure, const Visit& visit) {
+        resolve(structure, plan_, resolved_);
+        find_values(visit);
+        values_ = resolved_.values;
+        const estimate::InputDraws draws(resolved_, settings_);
+        Changes changes;
+        for (std::size_t d = 0; d < settings_.draws; ++d) {
+            draws.fill(d, values_);
+            const double before = cost();
+            for (std::size_t k = 0; k < outcomes; ++k) {
+                for (std::size_t m = 0; m < visit.measurements.size(); ++m) {
+                    values_[visit.measurements[m].place] = found_[m][k];
+                }
+                changes[k].push_back(cost() - before);
+            }
+        }
+        return changes;
+    }
+
+  private:
+    double cost() {
+        price(resolved_.model, estimate::Inputs<double>(plan_.inputs, values_.data()), workspace_);
+        return workspace_.figures.at(cost_);
+    }
+    /// What each measurement finds, by outcome: a hypercube apart from the draws.
+    void find_values(const Visit& visit) {
+        found_.assign(visit.measurements.size(), {});
+        for (std::size_t m = 0; m < found_.size(); ++m) {
+            const std::size_t place = visit.measurements[m].place;
+            const FastQuantile quantile(resolved_.uncertain[place].guess);
+            const Permutation stratum({combine(settings_.seed, hash_text("found")),
+                                       resolved_.stream, plan_.hashes[place]},
+                                      outcomes);
+            for (std::size_t k = 0; k < outcomes; ++k) {
+                found_[m][k] = quantile(middle_of(stratum(k)));
+            }
+        }
+    }
+
+    const estimate::Plan& plan_;
+    const estimate::DrawSettings& settings_;
+    estimate::Resolved resolved_;
+    estimate::Workspace<double> workspace_;
+    std::size_t cost_;
+    std::vector<double> values_;
+    std::vector<std::array<double, outcomes>> found_; ///< by measurement
+};
+
+/// The width to be expected once a visit's changes are added to each outcome's totals.
+double expected_width(const Changes& totals, const Changes& changes) {
+    double sum = 0.0;
+    for (std::size_t k = 0; k < outcomes; ++k) {
+        std::vector<double> costs = totals[k];
+        for (std::size_t d = 0; d < costs.size(); ++d) {
+            costs[d] += changes[k][d];
+        }
+        if (!std::all_of(costs.begin(), costs.end(), [](double x) { return std::isfinite(x); })) {
+            return std::numeric_limits<double>::quiet_NaN();
+        }
+        sum += p10_p90(std::move(costs));
+    }
+    return sum / static_cast<double>(outcomes);
+}
+
+void add(const Changes& changes, Changes& totals) {
+    for (std::size_t k = 0; k < outcomes; ++k) {
+        for (std::size_t d = 0; d < totals[k].size(); ++d) {
+            totals[k][d] += changes[k][d];
+        }
+    }
+}
+
+} // namespace
+
+void put_narrowing(std::span<const Structure> structures, const estimate::DrawSettings& settings,
+                   std::span<const double> costs, unsigned threads, SurveyList& list) {
+    std::vector<Changes> changes(list.visits.size());
+    const auto block = [&](std::size_t first, std::size_t last) {
+        Outcomes outcomes_of(*list.plan, settings);
+        for (std::size_t v = first; v < last; ++v) {
+            changes[v] = outcomes_of.of(structures[list.visits[v].index], list.visits[v]);
+        }
+    };
+    estimate::run_blocks(list.visits.size(), threads, block, {}, 1);
+    Changes now;
+    now.fill({costs.begin(), costs.end()});
+    list.middle_range = p10_p90(now.front());
+    Changes totals = now;
+    for (std::size_t v = 0; v < changes.size(); ++v) {
+        Visit& visit = list.visits[v];
+        visit.narrows_by_draws = list.middle_range - expected_width(now, changes[v]);
+        visit.left_by_draws = expected_width(totals, changes[v]);
+        add(changes[v], totals);
+    }
+}
+
+} // namespace scupper::simulate::detail
