@@ -397,7 +397,8 @@ Columns joint(const Review& r) {
     return d;
 }
 
-py::list totals_of(const Review& r, const std::vector<std::string>& quantities) {
+py::typing::List<py::object> totals_of(const Review& r,
+                                       const std::vector<std::string>& quantities) {
     std::vector<Decimal> numbers;
     for (const std::string& q : quantities) {
         numbers.push_back(parse_decimal(q, "quantities"));

@@ -170,8 +170,10 @@ void bind_learning(py::module_& m) {
     m.def("learn", &learn, doc("simulate::learn"), arg("log"), arg("plan"), arg("inventory"),
           arg("crew"), arg("agency"), arg("least_jobs"), arg("least_gain"),
           arg("leave_out_outliers"));
-    m.attr("LOG_COLUMNS") =
-        py::cast(std::vector<std::string>(json::log_columns.begin(), json::log_columns.end()));
+    m.def(
+        "log_columns",
+        [] { return std::vector<std::string>(json::log_columns.begin(), json::log_columns.end()); },
+        "Columns of a log of finished jobs.");
 }
 
 } // namespace scupper::python

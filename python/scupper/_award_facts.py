@@ -44,7 +44,8 @@ class AwardFacts:
         """Rows of bids, the low one first, those without a total last."""
         table = self.review.summary.reset_index()
         table["order"] = table["rank"].where(table["rank"] > 0, len(table) + 1)
-        return list(table.sort_values(["order", "bidder"]).to_dict("records"))
+        rows: Any = table.sort_values(["order", "bidder"]).to_dict("records")
+        return list(rows)
 
     @property
     def low_as_read(self) -> str | None:
@@ -78,13 +79,15 @@ class AwardFacts:
         table["form"] = table["item"].map(form)
         table["change"] = table["quantity"] / table["form"] - 1.0
         table["unit"] = table["item"].map(self.review.items["unit"])
-        return list(table.sort_values("change", key=abs).to_dict("records"))
+        rows: Any = table.sort_values("change", key=abs).to_dict("records")
+        return list(rows)
 
     @property
     def joint(self) -> list[dict[str, Any]]:
         """Bids that the low one can lose to where all quantities move, the nearest first."""
         table = self.review.joint_changes.query("share == share").sort_values("share")
-        return list(table.to_dict("records"))
+        rows: Any = table.to_dict("records")
+        return list(rows)
 
     @property
     def telling_item(self) -> str | None:

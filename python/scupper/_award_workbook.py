@@ -97,7 +97,7 @@ class _AwardWriter:
             cells = xl_rowcol_to_cell(at, _QUANTITY, col_abs=True), xl_rowcol_to_cell(at, place)
             sheet.write_formula(at, place + 1, f"=ROUND({cells[0]}*{cells[1]},2)",
                                 self._looks.money, float(row["extension"]))  # fmt: skip
-        total = self._review.summary.loc[bidder, "corrected"]
+        total: Any = self._review.summary.loc[bidder, "corrected"]
         if total is not None:
             kinds, amounts = self._column(_KIND), self._column(place + 1)
             sheet.write_formula(self._last + 1, place + 1, f'=SUMIF({kinds},"base",{amounts})',

@@ -65,7 +65,7 @@ def cumulative(review: BidReview) -> Figure:
 def crossover(review: BidReview, item: str) -> Figure:
     """Totals of the nearest bids over one quantity, with its range and the ties of the low one."""
     row = review.items.loc[item]
-    least, quantity, most = (float(row[k]) for k in ("least", "quantity", "most"))
+    least, quantity, most = (float(str(row[k])) for k in ("least", "quantity", "most"))
     ties = review.crossovers.query("item == @item")
     inside = ties.loc[ties["in_range"], "quantity"]
     low, high = min([least, quantity, *inside]), max([most, quantity, *inside])
@@ -77,7 +77,7 @@ def crossover(review: BidReview, item: str) -> Figure:
     _lines(review, axes, item, ends)
     axes.axvline(quantity, color="black", lw=0.7, ls=(0, (1, 1)), label="on the form")
     for tie in inside:
-        total = review.totals_at({item: float(tie)})[review.low]
+        total = review.totals_at({item: float(tie)})[str(review.low)]
         axes.plot(float(tie), float(total), "o", color="black", ms=6, zorder=5)
     axes.set_xlim(*ends)
     axes.set_xlabel(f"{item}, {row['unit']}: {row['description']}")

@@ -141,7 +141,8 @@ class _Cluster:
 
     def room(self) -> int:
         """How many parts may be under way, so that nobody's memory grows with the list."""
-        return max(4, _PER_THREAD * sum(self.client.nthreads().values()))
+        threads: dict[str, int] = self.client.nthreads()
+        return max(4, _PER_THREAD * sum(threads.values()))
 
     def finished(self) -> Iterator[tuple[_Part, State]]:
         """Parts that are done by now; waits for one, or for a moment."""

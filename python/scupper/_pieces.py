@@ -181,7 +181,7 @@ def _paths(source: Source) -> list[Path]:
     if isinstance(source, (str, os.PathLike)):
         return [source]
     if isinstance(source, Sequence) and source and isinstance(source[0], (str, os.PathLike)):
-        return list(source)  # type: ignore[arg-type]
+        return list(source)
     return []
 
 

@@ -178,7 +178,7 @@ def write_log_form(path: str | os.PathLike[str]) -> None:
         Where the file exists or cannot be written.
     """
     require_new(path)
-    headers = [_FORM_HEADERS.get(c, c) for c in _core.LOG_COLUMNS]
+    headers = [_FORM_HEADERS.get(c, c) for c in _core.log_columns()]
     write_whole(path, ",".join(headers) + "\n")
 
 
