@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LOG_COLUMNS', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Sensitivity', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'indices_of', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'log_columns', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rank_correlation', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'sensitivity', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -2678,17 +2678,44 @@ class Swings:
     """
     def columns(self) -> dict[str, typing.Any]:
         """
-        How far the total cost moves with one input, all others at the values that are priced.
+        How far a figure's total moves with one input, all others at the values that are priced.
         """
     @property
-    def cost(self) -> float:
+    def estimated(self) -> float:
         """
-        [currency] of the priced structures, as estimated
+        [SI unit of the figure] of the priced structures
         """
     @property
-    def level(self) -> float:
+    def unit(self) -> str:
         """
-        [-] of the low values; high values are at 1 - level
+        The unit of the figure.
+        """
+class Sensitivity:
+    """
+    What matters to a figure of a list.
+    """
+    def columns(self) -> dict[str, typing.Any]:
+        """
+        One factor: an input at all structures, or several that are taken together.
+        """
+    def left_out(self) -> numpy.typing.NDArray[numpy.uint64]:
+        """
+        [-, n] positions: some draw leaves them without a figure
+        """
+    @property
+    def mean(self) -> float:
+        """
+        [SI unit of the figure] over both samples
+        """
+    @property
+    def sd(self) -> float:
+        """
+        [SI unit of the figure] over both samples
+        """
+    @property
+    def unit(self) -> str:
+        """
+        The unit of the figure.
         """
 class DrawnTotal:
     """
@@ -3015,6 +3042,11 @@ class SurveyList:
     def mean(self) -> float:
         """
         [currency] of the programme's cost over the draws
+        """
+    @property
+    def middle_range(self) -> float:
+        """
+        [currency] from 10 % to 90 % of the draws
         """
 class JobLog:
     """
@@ -3756,7 +3788,7 @@ class BidReview:
         """
         A bid with its arithmetic done again.
         """
-    def totals_at(self, quantities: collections.abc.Sequence[str]) -> list:
+    def totals_at(self, quantities: collections.abc.Sequence[str]) -> list[typing.Any]:
         """
         What bids come to at other quantities, unrounded.
         
@@ -7488,6 +7520,42 @@ def implied_inflation(nominal: typing.Annotated[numpy.typing.ArrayLike, numpy.fl
     -----------
     tests/cpp/cost/test_published.cpp
     """
+def indices_of(first: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], second: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], exchanged: collections.abc.Sequence[collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]], replicates: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
+    """
+    Both indices of every factor, with standard errors.
+    
+    Parameters
+    ----------
+    runs : [any unit]
+        replicate after replicate
+    replicates : [-]
+        r, independent samples that the draws are made of
+    
+    Returns
+    -------
+    [-, factors]
+        in the order of the factors
+    
+    Formula
+    -------
+    indices over all draws; standard error: sd of the replicates' indices / sqrt(r)
+    
+    Range
+    -----
+    draws that are a whole multiple of replicates.
+    
+    Errors
+    ------
+    InputError `simulate.runs` where lengths differ, are 0 or no multiple of replicates.
+    
+    Source
+    ------
+    as of the indices
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_indices.cpp
+    """
 def inventory_notes(inventory: Inventory) -> dict[str, typing.Any]:
     """
     Files, rows, rejected records and doubts of an inventory, as plain values.
@@ -8068,6 +8136,10 @@ def load_factor(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     Verified by
     -----------
     tests/cpp/debris/test_published.cpp
+    """
+def log_columns() -> list[str]:
+    """
+    Columns of a log of finished jobs.
     """
 def longest_window(permitted: collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex], first: typing.SupportsInt | typing.SupportsIndex, hours: typing.SupportsInt | typing.SupportsIndex) -> tuple[int, int]:
     """
@@ -9378,6 +9450,42 @@ def queue_length(waiting: typing.Annotated[numpy.typing.ArrayLike, numpy.float64
     -----------
     tests/cpp/closure/test_queue.cpp
     """
+def rank_correlation(x: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], y: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> float:
+    """
+    Spearman's rank correlation of two samples.
+    
+    Parameters
+    ----------
+    x : [any unit, n]
+        one sample
+    y : [any unit, n]
+        the other
+    
+    Returns
+    -------
+    [-]
+        -1 to 1; 0 where one of them does not vary
+    
+    Formula
+    -------
+    Pearson's correlation of the ranks; equal values have the mean of their ranks
+    
+    Range
+    -----
+    samples of one length without NaN.
+    
+    Errors
+    ------
+    InputError `simulate.runs` where lengths differ or are 0.
+    
+    Source
+    ------
+    M. G. Kendall, Rank Correlation Methods (1970), ch. 1 to 3 (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_indices.cpp
+    """
 def rate_book_of(job: Job) -> RateBook:
     """
     The values of a job as a rate book: people, equipment, prices and rates.
@@ -10047,6 +10155,53 @@ def schedule(estimate: Estimate, air: collections.abc.Sequence[tuple[str, typing
     Verified by
     -----------
     tests/cpp/estimate/test_schedule.cpp
+    """
+def sensitivity(inventory: Inventory, plan: Plan, figure: str, draws: typing.SupportsInt | typing.SupportsIndex, replicates: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, sampling: str, top: typing.SupportsInt | typing.SupportsIndex, together: collections.abc.Sequence[collections.abc.Sequence[str]], threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Sensitivity:
+    """
+    First-order and total indices of a figure's total by uncertain input.
+    
+    What structures share of an input and what is each one's own are one factor, at all structures.
+    The first sample is that of `simulate` with the same settings. Inputs that cannot move the figure
+    are in no factor; those beyond the widest swings are one together, so that nothing is lost.
+    Inputs that vary together have no indices of their own and belong in one factor.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    settings : [-]
+        figure, draws, factors
+    threads : [-]
+        how many; 0 for as many as the machine has
+    progress : [-]
+        told structures done and all; may be empty
+    
+    Returns
+    -------
+    [-]
+        one row a factor; the same bits for any number of threads and order of structures
+    
+    Range
+    -----
+    any list. Each structure is priced draws x (2 + factors) times; memory grows with draws x
+    factors, not with structures.
+    
+    Errors
+    ------
+    InputError `simulate.draws` where draws are no whole multiple of replicates or none;
+    UnknownNameError `schema.key` for a key in `together` that the job has not, InputError
+    `simulate.together` where it stands there twice; Interrupted `estimate.stopped` where progress says so; those of `resolve`.
+    
+    Source
+    ------
+    as of the indices; grouped: A. Saltelli et al., Global Sensitivity Analysis (2008), ch. 4
+    (from memory)
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_sensitivity.cpp
     """
 def series_amount_factor(interest: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], periods: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
@@ -10948,7 +11103,9 @@ def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | t
     A visit makes certain what it measures at its own structure and nothing elsewhere: other
     structures keep what they share of an input's spread. So it takes away the variance of its
     structure's cost and what that cost varies together with the others. Visits are picked one by
-    one, each the best after those before it.
+    one, each the best after those before it. Beside that each has the width of P10 to P90 to be
+    expected by draws, which takes no shape for granted: for 16 outcomes of its measurements all
+    structures are drawn with them certain, and the widths averaged.
     
     Parameters
     ----------
@@ -10972,7 +11129,8 @@ def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | t
     Formula
     -------
     v = Var(E[c | x]) + 2 sum over shared inputs of Cov(E[c | w], sum over the others of
-    E[c' | w]); range after k visits = R sqrt(1 - (v1 + ... + vk) / V)
+    E[c' | w]); range after k visits = R sqrt(1 - (v1 + ... + vk) / V);
+    by draws E[P90 - P10 of the total given x]
     
     Range
     -----
@@ -11025,7 +11183,7 @@ def swell_voids(swell: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) 
     -----------
     tests/cpp/debris/test_published.cpp
     """
-def swings(inventory: Inventory, plan: Plan, level: typing.SupportsFloat | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Swings:
+def swings(inventory: Inventory, plan: Plan, figure: str, level: typing.SupportsFloat | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> Swings:
     """
     Moves one uncertain input after the other from low to high, at all structures at once.
     
@@ -11044,15 +11202,18 @@ def swings(inventory: Inventory, plan: Plan, level: typing.SupportsFloat | typin
         how many; 0 for as many as the machine has
     progress : [-]
         told how far the run is; may be empty
+    figure : [-]
+        place in simulated_figures
     
     Returns
     -------
-    [currency]
-        one row an input that moves the cost; NaN where a structure then has no price
+    [SI unit of the figure]
+        one row an input that moves it; NaN where a structure then has
+        none
     
     Formula
     -------
-    sum over structures of c(x_i at its quantile of level, 1 - level; others as priced)
+    sum over structures of f(x_i at its quantile of level, 1 - level; others as priced)
     
     Range
     -----
@@ -12700,7 +12861,6 @@ def year_of(inventory: Inventory, job: Job, frequency: collections.abc.Mapping[s
     -----------
     tests/cpp/estimate/test_season.cpp
     """
-LOG_COLUMNS: list = ['date', 'structure_id', 'operation', 'crew', 'agency', 'quantity', 'unit', 'hours', 'water', 'debris', 'loads', 'note']
 NOT_ASKED: str = 'not asked'
 __version__: str = '0.1.0'
 bucket_reaction: float = 111.20554038151249

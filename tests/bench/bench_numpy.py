@@ -1,9 +1,9 @@
 """The engine against the same model vectorised in NumPy: python bench_numpy.py PATH_OF_BENCH_NUMPY.
 
 One structure, one thread each, in turns, the least processor time of several rounds. First the
-price alone over the same drawn inputs. Then a whole simulation: Latin hypercubes, PERT quantiles read
-from tables, shared and own parts, price, quantiles of the figures; NumPy holds the iterative solve and is spared
-its inputs, the engine is not.
+price alone over the same drawn inputs. Then a whole simulation: Latin hypercubes, PERT quantiles
+read from tables, shared and own parts, price, quantiles of the figures; NumPy holds the iterative
+solve and is spared its inputs, the engine is not.
 """
 
 from __future__ import annotations

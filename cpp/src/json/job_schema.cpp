@@ -32,17 +32,17 @@ Form drivers() {
 Form operation() {
     static constexpr std::array<std::string_view, 1> no_crew{""};
     std::vector<std::string_view> timings(timing_names.begin(), timing_names.end() - 1); // not lost
-    return closed(
-        members(job_operation_keys, {{"component", one_of(component_names)},
-                                     {"levels", list_of(one_of(service_level_names))},
-                                     {"driver", drivers()},
-                                     {"factor", {{"type", "number"}, {"exclusiveMinimum", 0}}},
-                                     {"timing", one_of(timings)},
-                                     {"crew", one_of(no_crew, crew_kind_names)},
-                                     {"equipment", list_of(text())},
-                                     {"way", {{"anyOf", {text(), list_of(text())}}}},
-                                     {"when", conditions()}}),
-        {"name", "component", "driver"});
+    return closed(members(job_operation_keys,
+                          {{"component", one_of(component_names)},
+                           {"levels", detail::forms::list_of(one_of(service_level_names))},
+                           {"driver", drivers()},
+                           {"factor", {{"type", "number"}, {"exclusiveMinimum", 0}}},
+                           {"timing", one_of(timings)},
+                           {"crew", one_of(no_crew, crew_kind_names)},
+                           {"equipment", detail::forms::list_of(text())},
+                           {"way", {{"anyOf", {text(), detail::forms::list_of(text())}}}},
+                           {"when", conditions()}}),
+                  {"name", "component", "driver"});
 }
 
 Form resource() {
@@ -62,23 +62,25 @@ Form traffic() {
 }
 
 Form method() {
-    return closed(
-        members(job_method_keys, {{"hose", list_of(text())}, {"truck", one_of(truck_place_names)}}),
-        {"name"});
+    return closed(members(job_method_keys, {{"hose", detail::forms::list_of(text())},
+                                            {"truck", one_of(truck_place_names)}}),
+                  {"name"});
 }
 
 Form haul() {
-    return closed(members(job_haul_keys, {{"components", list_of(one_of(component_names))},
-                                          {"dump", one_of(dump_names)}}),
-                  {"name"});
+    return closed(
+        members(job_haul_keys, {{"components", detail::forms::list_of(one_of(component_names))},
+                                {"dump", one_of(dump_names)}}),
+        {"name"});
 }
 
 Form stage() {
     static constexpr std::array<std::string_view, 2> by_record_or_job{"by_record", ""};
-    const Form party = closed(members(job_party_keys, {{"work", list_of(text())}}), {"name"});
+    const Form party =
+        closed(members(job_party_keys, {{"work", detail::forms::list_of(text())}}), {"name"});
     return closed(
         members(job_stage_keys, {{"closure", one_of(by_record_or_job, closure_kind_names)},
-                                 {"parties", list_of(party)}}),
+                                 {"parties", detail::forms::list_of(party)}}),
         {"name", "parties"});
 }
 
@@ -101,11 +103,12 @@ Form calendar() {
         closed(members(job_season_keys,
                        {{"from", day(month_day)}, {"to", day(month_day)}, {"when", conditions()}}),
                {"from", "to"});
-    return closed(members(job_calendar_keys, {{"asked", day(date)},
-                                              {"weekdays", list_of(one_of(weekday_names))},
-                                              {"holidays", list_of(day(date))},
-                                              {"closed", list_of(season)},
-                                              {"daylight", {{"type", "boolean"}}}}));
+    return closed(
+        members(job_calendar_keys, {{"asked", day(date)},
+                                    {"weekdays", detail::forms::list_of(one_of(weekday_names))},
+                                    {"holidays", detail::forms::list_of(day(date))},
+                                    {"closed", detail::forms::list_of(season)},
+                                    {"daylight", {{"type", "boolean"}}}}));
 }
 
 Form number_or_text() {
@@ -131,7 +134,7 @@ Form frequency() {
 }
 
 Form correlation() {
-    Form inputs = list_of(text());
+    Form inputs = detail::forms::list_of(text());
     inputs["minItems"] = 2;
     const Form rank{{"type", "number"}, {"exclusiveMinimum", -1}, {"exclusiveMaximum", 1}};
     return closed(members(job_correlation_keys, {{"inputs", inputs}, {"rank", rank}}),
@@ -164,7 +167,7 @@ Form properties() {
     Form all = members(
         job_keys,
         {{"scupper_job", {{"const", 1}}},
-         {"rate_books", list_of(text())},
+         {"rate_books", detail::forms::list_of(text())},
          {"currency", {{"type", "string"}, {"pattern", "^[A-Z]{3}$"}}},
          {"units", one_of(systems)},
          {"price_at", one_of(values)},
@@ -175,25 +178,25 @@ Form properties() {
          {"posting", one_of(posting_names)},
          {"work_time", one_of(work_time_names)},
          {"traffic", traffic()},
-         {"stages", list_of(stage())},
-         {"operations", list_of(operation())},
-         {"labour", list_of(resource())},
-         {"equipment", list_of(resource())},
-         {"charges", list_of(charge())},
-         {"methods", list_of(method())},
+         {"stages", detail::forms::list_of(stage())},
+         {"operations", detail::forms::list_of(operation())},
+         {"labour", detail::forms::list_of(resource())},
+         {"equipment", detail::forms::list_of(resource())},
+         {"charges", detail::forms::list_of(charge())},
+         {"methods", detail::forms::list_of(method())},
          {"hoses", hoses()},
-         {"hauls", list_of(haul())},
+         {"hauls", detail::forms::list_of(haul())},
          {"build_up", one_of(build_up_names)},
          {"wash_water", one_of(wash_water_names)},
-         {"notices", list_of(notice())},
+         {"notices", detail::forms::list_of(notice())},
          {"calendar", calendar()},
          {"frequency", frequency()},
          {"terms", terms()},
-         {"correlations", list_of(correlation())},
+         {"correlations", detail::forms::list_of(correlation())},
          {"site", site()},
-         {"paces", list_of(pace())},
-         {"surroundings", list_of(surrounding())},
-         {"alternatives", list_of(alternative())},
+         {"paces", detail::forms::list_of(pace())},
+         {"surroundings", detail::forms::list_of(surrounding())},
+         {"alternatives", detail::forms::list_of(alternative())},
          {"inputs", reference("inputs")},
          {"overrides", {{"type", "object"}, {"additionalProperties", reference("inputs")}}}});
     all[std::string(detail::rates_key)] = {{"anyOf", {text(), {{"type", "object"}}}}};
