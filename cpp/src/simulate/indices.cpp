@@ -56,16 +56,18 @@ std::vector<double> ranks_of(Values values) {
     std::iota(order.begin(), order.end(), std::size_t{0});
     std::sort(order.begin(), order.end(),
               [&](std::size_t a, std::size_t b) { return values[a] < values[b]; });
+    const auto at = [&](std::size_t place) { return values[order.at(place)]; };
     std::vector<double> ranks(values.size());
     for (std::size_t first = 0; first < order.size();) {
-        const double value = values[order[first]];
+        const double value = at(first);
         std::size_t last = first + 1;
-        while (last < order.size() && values[order[last]] == value) {
+        while (last < order.size() && at(last) == value) {
             ++last;
         }
         const double rank = 0.5 * static_cast<double>(first + last - 1);
         for (; first < last; ++first) {
-            ranks[order[first]] = rank;
+            const std::size_t place = order[first];
+            ranks[place] = rank;
         }
     }
     return ranks;
