@@ -36,6 +36,8 @@ def sure(decision: Decision) -> float:
 
 def recommendation(decision: Decision) -> str:
     """One sentence."""
+    if round(abs(decision.advantage)) == 0:
+        return f"Neither way is cheaper at {decision.basis} cost: both cost the same."
     money = f"{decision.currency} {abs(decision.advantage):,.0f}"
     verb = "Keep the work in-house" if decision.own_people else "Let the work by contract"
     chance = sure(decision)

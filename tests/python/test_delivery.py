@@ -197,3 +197,10 @@ def test_hours_by_crew_add_up(listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job])
     table = sc.delivery.hours_by_crew(few, jobs[0])
     whole = sc.estimate_all(few, jobs[0])
     assert table["paid"].sum() == pytest.approx(whole.total_of("hours.paid")[0])
+
+
+def test_two_ways_that_cost_the_same_are_called_so(listed: sc.Inventory) -> None:
+    job = sc.Job.demo()
+    even = sc.delivery.decide(listed.select(["TC-0001"]), job, job, draws=20, threads=1)
+    assert even.advantage == 0.0
+    assert "both cost the same" in repr(even)
