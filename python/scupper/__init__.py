@@ -12,6 +12,7 @@ A structure's public record goes in; a priced, explained estimate comes out::
 
 from scupper import bids, closure, cluster, cost, debris, delivery, hydraulics, rates, units, work
 from scupper._core import Derivation, Structure, __version__
+from scupper._risk_charts import tornado
 from scupper.bid_forms import ReadBids, read_bids
 from scupper.choosing import Alternatives, alternatives
 from scupper.comparing import scenarios
@@ -104,6 +105,7 @@ __all__ = [
     "survey_list",
     "swings",
     "take_off",
+    "tornado",
     "units",
     "work",
     "verification",

@@ -23,6 +23,7 @@ from scupper.results import safe_cells
 if TYPE_CHECKING:
     import numpy as np
     import pandas as pd
+    from matplotlib.axes import Axes
 
     from scupper._pieces import Records
     from scupper.job import Job
@@ -156,6 +157,24 @@ class Simulation(Result[_core.Simulation]):
         total = self._total(figure)
         unit = self._units[figure]
         return total.chance_above(float(_core.to_si(limit, unit, unit, "limit")))[0]
+
+    def plot(
+        self, figure: str = "cost", limit: float | None = None, ax: Axes | None = None
+    ) -> Axes:
+        """Draws the chance that the total stays below an amount.
+
+        Parameters
+        ----------
+        figure
+            As for `quantile`.
+        limit
+            A budget or the hours of a season, in the job's unit of the figure.
+        ax
+            Axes to draw on; None for a figure of its own.
+        """
+        from scupper._risk_charts import cumulative
+
+        return cumulative(self, figure, limit, ax)
 
     def contingency(self, level: float = 0.8, figure: str = "cost") -> float:
         """What has to be set aside beyond the estimate to be right with a probability of `level`.
@@ -371,13 +390,16 @@ def swings(
     -------
     pandas.DataFrame
         By key, the widest first: label, structures, cost_at_low, cost_at_high, width (named after
-        the figure, in the job's units). NaN where a structure then has no price.
+        the figure, in the job's units). NaN where a structure then has no price. Its ``attrs`` hold
+        the estimate and the unit; `tornado` draws it.
     """
     inv = gathered(inventory)
     with told(progress, "moving inputs") as watch:
         found = _core.swings(inv._core, job.plan, figure, level, threads or 0, watch)
     names = {f"at_{end}": f"{figure}_at_{end}" for end in ("low", "high")}
-    return frame(found.columns()).rename(columns=names).set_index("key")
+    table = frame(found.columns()).rename(columns=names).set_index("key")
+    table.attrs.update(estimate=found.estimated, unit=found.unit)
+    return table
 
 
 def sensitivity(
