@@ -29,7 +29,8 @@ def test_bars_reach_from_low_to_high(some: sc.Inventory) -> None:
     swings = sc.swings(some, sc.Job.demo(), figure="hours")
     axes = sc.tornado(swings, most=3)
     assert [label.get_text() for label in axes.get_yticklabels()] == list(swings["label"][:3])
-    bar = axes.patches[0]
-    start = swings.attrs["estimate"]
-    assert bar.get_x() + bar.get_width() == pytest.approx(swings["hours_at_low"].iloc[0])
-    assert bar.get_x() == pytest.approx(start) or bar.get_width() < 0
+    for row in range(3):
+        for end, bar in zip(("low", "high"), axes.patches[row::3], strict=True):
+            reached = bar.get_x() + bar.get_width()
+            assert reached == pytest.approx(swings[f"hours_at_{end}"].iloc[row])
+            assert bar.get_x() == pytest.approx(swings.attrs["estimate"])
