@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING, Any
 
-import numpy as np
-
 if TYPE_CHECKING:
     import pandas as pd
     from matplotlib.axes import Axes
@@ -29,6 +27,8 @@ def _amount(value: float) -> str:
 
 def cumulative(found: Simulation, figure: str, limit: float | None, ax: Axes | None) -> Axes:
     """The chance that a total stays below an amount, with its quantiles and a limit."""
+    import numpy as np
+
     axes = _axes(ax, 3.4)
     row: Any = found.total.loc[figure]
     draws = np.sort(found.total_draws(figure))
@@ -64,6 +64,8 @@ def tornado(swings: pd.DataFrame, most: int = 12, ax: Axes | None = None) -> Axe
     ax
         Axes to draw on; None for a figure of its own.
     """
+    import numpy as np
+
     low = next(name for name in swings.columns if name.endswith("_at_low"))
     figure = low.removesuffix("_at_low")
     rows: Any = swings.dropna(subset=["width"]).head(most)
