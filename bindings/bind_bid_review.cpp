@@ -1,5 +1,6 @@
 // Bids checked and beside each other; exact decimals cross as text.
 #include "convert.hpp"
+#include "decimals.hpp"
 #include "docstrings.hpp"
 #include "scupper/bid.hpp"
 #include "scupper/error.hpp"
@@ -127,22 +128,8 @@ std::unique_ptr<Review> review(const std::string& currency, const std::vector<It
     return std::make_unique<Review>(std::move(set), rule, OutlierRule{outlier, fewest});
 }
 
-py::object maybe(const std::optional<Decimal>& value) {
-    return value ? py::object(text(to_text(*value))) : py::object(py::none());
-}
-
 double maybe(const std::optional<double>& value) {
     return value.value_or(std::numeric_limits<double>::quiet_NaN());
-}
-
-/// A list of decimals as text, None where there is none.
-template <class Rows, class Get>
-py::list maybe_decimals(const Rows& rows, Get get) {
-    py::list list;
-    for (const auto& row : rows) {
-        list.append(maybe(std::optional<Decimal>(get(row))));
-    }
-    return list;
 }
 
 Columns summary(const Review& r) {
@@ -153,9 +140,9 @@ Columns summary(const Review& r) {
     }
     Columns d;
     d["bidder"] = texts(bids, [](const CheckedBid& b) { return b.bidder; });
-    d["as_read"] = maybe_decimals(read, [](const auto& t) { return t; });
+    d["as_read"] = decimals(read, [](const auto& t) { return t; });
     d["rank_as_read"] = py::cast(ranks(read));
-    d["corrected"] = maybe_decimals(bids, [](const CheckedBid& b) { return b.corrected; });
+    d["corrected"] = decimals(bids, [](const CheckedBid& b) { return b.corrected; });
     d["rank"] = py::cast(r.comparison.ranks);
     d["over_low"] = numbers<double>(r.comparison.totals, [&](const auto& t) {
         return maybe(ratio(t, r.comparison.spread.low));
@@ -163,7 +150,7 @@ Columns summary(const Review& r) {
     d["over_estimate"] = numbers<double>(
         r.comparison.totals, [&](const auto& t) { return maybe(ratio(t, r.comparison.estimate)); });
     d["irregular"] = numbers<bool>(bids, [](const CheckedBid& b) { return b.irregular(); });
-    d["days"] = maybe_decimals(bids, [](const CheckedBid& b) { return b.days; });
+    d["days"] = decimals(bids, [](const CheckedBid& b) { return b.days; });
     return d;
 }
 
@@ -204,16 +191,16 @@ Columns items(const Review& r) {
     d["kind"] = texts(
         rows, [](const PayItem& i) { return item_kind_names[static_cast<std::size_t>(i.kind)]; });
     d["unit"] = texts(rows, [](const PayItem& i) { return i.unit; });
-    d["quantity"] = maybe_decimals(rows, [](const PayItem& i) { return i.quantity; });
-    d["least"] = maybe_decimals(rows, [](const PayItem& i) { return i.low; });
-    d["most"] = maybe_decimals(rows, [](const PayItem& i) { return i.high; });
+    d["quantity"] = decimals(rows, [](const PayItem& i) { return i.quantity; });
+    d["least"] = decimals(rows, [](const PayItem& i) { return i.low; });
+    d["most"] = decimals(rows, [](const PayItem& i) { return i.high; });
     const Amounts none(rows.size());
-    d["estimate"] = maybe_decimals(r.table.estimate.empty() ? none : r.table.estimate,
-                                   [](const auto& price) { return price; });
-    d["low"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.low; });
-    d["median"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.median; });
-    d["high"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.high; });
-    d["deviation"] = maybe_decimals(spreads, [](const ItemSpread& s) { return s.deviation; });
+    d["estimate"] = decimals(r.table.estimate.empty() ? none : r.table.estimate,
+                             [](const auto& price) { return price; });
+    d["low"] = decimals(spreads, [](const ItemSpread& s) { return s.low; });
+    d["median"] = decimals(spreads, [](const ItemSpread& s) { return s.median; });
+    d["high"] = decimals(spreads, [](const ItemSpread& s) { return s.high; });
+    d["deviation"] = decimals(spreads, [](const ItemSpread& s) { return s.deviation; });
     d["bids"] = numbers<std::int64_t>(spreads, [](const ItemSpread& s) { return s.number; });
     return d;
 }
@@ -229,11 +216,11 @@ Columns prices(const Review& r, std::size_t at) {
         median.append(maybe(ratio(bid.lines[i].price, r.comparison.items[i].median)));
     }
     Columns d;
-    d["read_price"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.read_price; });
+    d["read_price"] = decimals(bid.lines, [](const CheckedLine& l) { return l.read_price; });
     d["read_extension"] =
-        maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.read_extension; });
-    d["price"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.price; });
-    d["extension"] = maybe_decimals(bid.lines, [](const CheckedLine& l) { return l.extension; });
+        decimals(bid.lines, [](const CheckedLine& l) { return l.read_extension; });
+    d["price"] = decimals(bid.lines, [](const CheckedLine& l) { return l.price; });
+    d["extension"] = decimals(bid.lines, [](const CheckedLine& l) { return l.extension; });
     d["over_estimate"] = estimate;
     d["over_median"] = median;
     return d;
@@ -244,11 +231,11 @@ Columns spread(const Review& r) {
     const Competition near = competition(r.comparison.totals);
     Columns d;
     d["bids"] = py::int_(s.number);
-    d["estimate"] = maybe(r.comparison.estimate);
-    d["low"] = maybe(s.low);
-    d["second"] = maybe(s.second);
-    d["high"] = maybe(s.high);
-    d["left_on_the_table"] = maybe(s.left);
+    d["estimate"] = decimal(r.comparison.estimate);
+    d["low"] = decimal(s.low);
+    d["second"] = decimal(s.second);
+    d["high"] = decimal(s.high);
+    d["left_on_the_table"] = decimal(s.left);
     d["left_share"] = py::float_(maybe(s.left_share));
     d["second_over_low"] = py::float_(maybe(s.second_ratio));
     d["high_over_low"] = py::float_(maybe(s.high_ratio));
@@ -313,7 +300,7 @@ Columns stages(const Review& r) {
     py::list totals;
     py::list places;
     for (const AwardStage& stage : all) {
-        totals.append(maybe_decimals(stage.totals, [](const auto& t) { return t; }));
+        totals.append(decimals(stage.totals, [](const auto& t) { return t; }));
         places.append(py::cast(stage.ranks));
     }
     d["totals"] = totals;
@@ -329,7 +316,7 @@ Columns with_daily_cost(const Review& r, const std::string& daily_cost) {
     const Amounts sums =
         with_time(r.table.form, r.comparison.totals, days, parse_decimal(daily_cost, "daily_cost"));
     Columns d;
-    d["sum"] = maybe_decimals(sums, [](const auto& t) { return t; });
+    d["sum"] = decimals(sums, [](const auto& t) { return t; });
     d["rank"] = py::cast(ranks(sums));
     return d;
 }
@@ -391,8 +378,8 @@ Columns joint(const Review& r) {
     const auto rows = joint_changes(r.table, r.low());
     Columns d;
     d["other"] = texts(rows, [&](const JointChange& c) { return r.bidder(c.other); });
-    d["gap"] = maybe_decimals(rows, [](const JointChange& c) { return c.gap; });
-    d["least_gap"] = maybe_decimals(rows, [](const JointChange& c) { return c.least_gap; });
+    d["gap"] = decimals(rows, [](const JointChange& c) { return c.gap; });
+    d["least_gap"] = decimals(rows, [](const JointChange& c) { return c.least_gap; });
     d["share"] = numbers<double>(rows, [](const JointChange& c) { return maybe(c.share); });
     return d;
 }
@@ -403,7 +390,7 @@ py::typing::List<py::object> totals_of(const Review& r,
     for (const std::string& q : quantities) {
         numbers.push_back(parse_decimal(q, "quantities"));
     }
-    return maybe_decimals(totals_at(r.table, numbers), [](const auto& t) { return t; });
+    return decimals(totals_at(r.table, numbers), [](const auto& t) { return t; });
 }
 
 NumberArray drawn(const Review& r, std::size_t draws, std::uint64_t seed, double shared) {

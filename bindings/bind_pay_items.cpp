@@ -1,5 +1,6 @@
 // Pay items of a contract.
 #include "convert.hpp"
+#include "decimals.hpp"
 #include "docstrings.hpp"
 #include "scupper/bid.hpp"
 #include "scupper/error.hpp"
@@ -36,12 +37,6 @@ PayItems make(const estimate::Programme& programme, const inventory::Inventory& 
                                      .threads = threads};
     const py::gil_scoped_release free;
     return bid::pay_items(programme, inv.structures, list, settings);
-}
-
-/// Exact decimals cross as text.
-template <class Rows, class Get>
-py::list decimals(const Rows& rows, Get get) {
-    return texts(rows, [&](const auto& row) { return to_text(get(row)); });
 }
 
 Columns item_columns(const PayItems& p) {

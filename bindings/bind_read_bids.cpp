@@ -1,5 +1,6 @@
 // Bid forms, from cells to bids.
 #include "convert.hpp"
+#include "decimals.hpp"
 #include "docstrings.hpp"
 #include "scupper/bid.hpp"
 #include "scupper/json.hpp"
@@ -19,20 +20,6 @@ using bid::Doubt;
 using bid::OtherRow;
 using bid::PayItem;
 using bid::SheetRead;
-
-/// A number as text, none where there is none.
-std::optional<std::string> maybe(const std::optional<Decimal>& number) {
-    return number ? std::optional(to_text(*number)) : std::nullopt;
-}
-
-template <class Rows, class Get>
-py::list maybes(const Rows& rows, Get get) {
-    py::list list;
-    for (const auto& row : rows) {
-        list.append(maybe(get(row)));
-    }
-    return list;
-}
 
 SheetRead read(const std::string& file, const std::string& name,
                const std::vector<std::vector<std::string>>& rows, const bid::FormMapping& mapping) {
@@ -99,11 +86,11 @@ Columns bid_line_columns(const Bid& bid) {
     const auto& rows = bid.lines;
     Columns d;
     d["code"] = texts(rows, [](const BidLine& l) { return l.code; });
-    d["quantity"] = maybes(rows, [](const BidLine& l) { return l.quantity; });
-    d["unit_price"] = maybes(rows, [](const BidLine& l) { return l.unit_price; });
-    d["extension"] = maybes(rows, [](const BidLine& l) { return l.extension; });
+    d["quantity"] = decimals(rows, [](const BidLine& l) { return l.quantity; });
+    d["unit_price"] = decimals(rows, [](const BidLine& l) { return l.unit_price; });
+    d["extension"] = decimals(rows, [](const BidLine& l) { return l.extension; });
     d["words"] = texts(rows, [](const BidLine& l) { return l.words; });
-    d["price_in_words"] = maybes(rows, [](const BidLine& l) { return l.price_in_words; });
+    d["price_in_words"] = decimals(rows, [](const BidLine& l) { return l.price_in_words; });
     d["line"] = numbers<int>(rows, [](const BidLine& l) { return l.place.line; });
     return d;
 }
@@ -113,9 +100,9 @@ void bind_bids(py::module_& m) {
         .def_readonly("bidder", &Bid::bidder, doc("bid::Bid::bidder"))
         .def_readonly("notes", &Bid::notes, doc("bid::Bid::notes"))
         .def_property_readonly(
-            "total", [](const Bid& b) { return maybe(b.total); }, doc("bid::Bid::total"))
+            "total", [](const Bid& b) { return decimal(b.total); }, doc("bid::Bid::total"))
         .def_property_readonly(
-            "days", [](const Bid& b) { return maybe(b.days); }, doc("bid::Bid::days"))
+            "days", [](const Bid& b) { return decimal(b.days); }, doc("bid::Bid::days"))
         .def("lines", &bid_line_columns, doc("bid::Bid::lines"));
     py::class_<BidSet>(m, "BidSet", doc("bid::BidSet"))
         .def_property_readonly(

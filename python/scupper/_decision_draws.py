@@ -82,17 +82,7 @@ class DrawnChoice:
 
     @cached_property
     def chance(self) -> pd.DataFrame:
-        """How sure the choice is, from the same draws of both ways.
-
-        Inputs that both jobs have under the same key, as the pace of an operation, are drawn alike;
-        so are terms given as low, likely and high.
-
-        Returns
-        -------
-        pandas.DataFrame
-            By cheaper (chance that own people are), advantage, regret_in_house, regret_contract,
-            information (what knowing before choosing would be worth): value, standard_error.
-        """
+        """Chances and regrets: see `Decision.chance`."""
         found = _core.chance_of(self.advantages, self._simulations[0]._core.replicates)
         rows = {name: found[name] for name in _CHANCES}
         import pandas as pd

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from abc import ABC, abstractmethod
 from typing import TYPE_CHECKING, Generic, TypeVar
 
 from scupper import _report
@@ -13,7 +14,7 @@ if TYPE_CHECKING:
 Core = TypeVar("Core")
 
 
-class Result(Generic[Core]):
+class Result(ABC, Generic[Core]):
     """A result under a job, shown as a few lines."""
 
     def __init__(self, core: Core, job: Job) -> None:
@@ -25,8 +26,9 @@ class Result(Generic[Core]):
         """Three-letter code of every amount."""
         return self.job.currency
 
+    @abstractmethod
     def _lines(self) -> _report.Lines:
-        raise NotImplementedError
+        """What is shown: a label and its text, line by line."""
 
     def __repr__(self) -> str:
         return _report.text(self._lines())

@@ -14,6 +14,9 @@
 
 namespace scupper::simulate::detail {
 
+/// Structures a thread takes at a time: each takes long, and a listener wants to hear.
+inline constexpr std::size_t block_structures = 4;
+
 /// Draws what is uncertain about a structure. Its memory is used again for the next.
 class Drawing {
   public:

@@ -18,7 +18,6 @@ using detail::Exchanger;
 using detail::Part;
 
 constexpr double screening_level = 0.1;
-constexpr std::size_t block_structures = 4;
 
 /// The seed of the second sample, which has nothing to do with the first.
 SimulationSettings second_of(SimulationSettings settings) {
@@ -45,7 +44,7 @@ ExchangedTotals run(std::span<const Structure> structures, const estimate::Plan&
         const std::lock_guard lock(adding);
         totals.add(exchanger.totals());
     };
-    estimate::run_blocks(structures.size(), threads, block, progress, block_structures);
+    estimate::run_blocks(structures.size(), threads, block, progress, detail::block_structures);
     return totals;
 }
 

@@ -1,5 +1,6 @@
 #include "scupper/simulate/simulation.hpp"
 
+#include "require.hpp"
 #include "scupper/error.hpp"
 #include "worker.hpp"
 
@@ -15,18 +16,6 @@ namespace scupper::simulate {
 namespace {
 
 using detail::Worker;
-
-/// Structures a thread takes at a time: each takes long, and a listener wants to hear.
-constexpr std::size_t block_structures = 4;
-
-void check(const SimulationSettings& settings) {
-    if (settings.draws == 0 || settings.replicates == 0 ||
-        settings.draws % settings.replicates != 0) {
-        throw InputError(
-            {"simulate.draws", "draws", std::to_string(settings.draws),
-             "a whole multiple of " + std::to_string(settings.replicates) + " replicates"});
-    }
-}
 
 /// Sobol' points come in powers of two; one structure alone is one structure.
 void check_sobol(const SimulationSettings& settings, std::size_t structures) {
@@ -112,7 +101,7 @@ void append_shifted(std::vector<estimate::Unpriced>& whole,
 Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads, const estimate::RunProgress& progress) {
-    check(settings);
+    detail::require_whole_replicates(settings);
     check_sobol(settings, structures.size());
     Simulation result;
     result.settings = settings;
@@ -130,7 +119,7 @@ Simulation simulate(std::span<const Structure> structures,
         }
         workers.put_back(std::move(worker));
     };
-    estimate::run_blocks(structures.size(), threads, block, progress, block_structures);
+    estimate::run_blocks(structures.size(), threads, block, progress, detail::block_structures);
     workers.add_up(result);
     std::erase_if(result.simulated, [](const auto& s) { return s.index == no_index; });
     result.plan = std::move(plan);
