@@ -140,6 +140,11 @@ bool Drawing::is_out_of_bounds(std::size_t count) const {
     const auto& fields = resolved_->model.plan->inputs.fields();
     for (std::size_t k = 0; k < inputs_.size(); ++k) {
         const LayoutField& field = fields[inputs_[k].place];
+        const ValueOfScore* values = inputs_[k].values;
+        if (values != nullptr && values->least() >= field.least &&
+            values->greatest() <= field.greatest) {
+            continue; // no draw can be
+        }
         bool inside = true;
         for (std::size_t i = 0; i < count; ++i) {
             inside &= columns_[k][i] >= field.least && columns_[k][i] <= field.greatest;

@@ -106,6 +106,9 @@ class ValueOfScore {
     /// Turns scores into values.
     void each(std::span<double> scores) const;
 
+    double least() const { return least_; }
+    double greatest() const { return greatest_; }
+
   private:
     static constexpr double reach = 8.25; ///< the score of a uniform is never farther from 0
     static constexpr double per_score = 8.0;
