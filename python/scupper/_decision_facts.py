@@ -11,6 +11,7 @@ from scupper._paper import counted, nice
 
 if TYPE_CHECKING:
     from scupper.deciding import Decision
+    from scupper.splitting import Split
 
 #: Below this chance the draws do not settle which way is cheaper.
 SETTLED = 0.8
@@ -42,10 +43,9 @@ def recommendation(decision: Decision) -> str:
     verb = "Keep the work in-house" if decision.own_people else "Let the work by contract"
     chance = sure(decision)
     word = "" if chance >= SETTLED else "; the draws do not settle it"
-    share = f"{100 * chance:.0f} %" if chance < 0.995 else "more than 99 %"
     return (
         f"{verb}: {way(decision)} cost {money} less a year at {decision.basis} cost, "
-        f"with a chance of {share} to be the cheaper way{word}."
+        f"with a chance of {_share(chance)} to be the cheaper way{word}."
     )
 
 
@@ -69,6 +69,50 @@ def turning(decision: Decision, most: int = 8) -> list[dict[str, str]]:
     return rows
 
 
+def brief(decision: Decision, split: Split | None) -> _report.Lines:
+    """What a reader asks first: by how much, how sure, what would change it, capacity."""
+    money = decision.currency
+    low, _, high = decision.range
+    chance = decision.chance
+    regret = float(chance["value"]["regret_in_house" if decision.own_people else "regret_contract"])
+    turns = [f"{row['label']}, now {row['now']}, at {row['at']}" for row in turning(decision, 3)]
+    lines = [
+        ("By how much", f"{money} {abs(decision.advantage):,.0f} a year at {decision.basis} cost; "
+                        f"advantage of own people P5–P95 {low:,.0f} to {high:,.0f}"),
+        ("How sure", f"a chance of {_share(sure(decision))} that it is the cheaper way; against "
+                     f"knowing beforehand it costs {money} {regret:,.0f} a year on average"),
+        ("What would change it", "; ".join(turns) if turns else "no single input within its reach"),
+        ("Capacity", _capacity(decision, split)),
+    ]  # fmt: skip
+    if decision.differential:
+        asked = f"{money} {decision.differential:,.0f} a year, in the advantage"
+        without = f"{money} {decision.advantage - decision.differential:,.0f} without it"
+        lines.append(("Least saving by law", f"a contract has to save {asked}; {without}"))
+    return lines
+
+
+def _share(chance: float) -> str:
+    return f"{100 * chance:.0f} %" if chance < 0.995 else "more than 99 %"
+
+
+def _capacity(decision: Decision, split: Split | None) -> str:
+    """The hours that all of it takes, and whether they are there."""
+    if split is None:
+        return (
+            f"all in-house takes {decision.crew_hours:,.0f} paid crew hours a year; nobody stated "
+            "how many there are"
+        )
+    if split.fits_in_house:
+        return f"the hours stated are enough to do all of it in-house. {split.verdict}"
+    short = split.capacity[split.capacity["all_in_house"] > split.capacity["available"]]
+    hours = [
+        f"{row['all_in_house']:,.0f} hours of the {str(name).replace('_', ' ')} where there are "
+        f"{row['available']:,.0f}"
+        for name, row in short.iterrows()
+    ]
+    return f"all in-house takes {', '.join(hours) or 'what has no price'}. {split.verdict}"
+
+
 def summary(decision: Decision) -> _report.Lines:
     """Lines of text: both ways, the chance, the nearest turn."""
     money = decision.currency
@@ -88,7 +132,17 @@ def summary(decision: Decision) -> _report.Lines:
 
 def cautions(decision: Decision) -> list[str]:
     """What to mind, the gravest first."""
-    return [*_of_choice(decision), *_of_inputs(decision)]
+    return [*_invented(decision), *_of_choice(decision), *_of_inputs(decision)]
+
+
+def _invented(decision: Decision) -> Iterator[str]:
+    """Whether the jobs rest on values that somebody made up."""
+    counts = [int(job.keys()["source"].str.contains("invented").sum()) for job in decision.jobs]
+    if any(counts):
+        yield (
+            f"Invented data: {counts[0]} values of the in-house job and {counts[1]} of the "
+            "contract job are made up for an example. Nothing is to be decided by them."
+        )
 
 
 def _of_choice(decision: Decision) -> Iterator[str]:

@@ -5,13 +5,16 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from scupper._charts import advantage_svg
-from scupper._decision_facts import shown, turning
-from scupper._paper import render
+from scupper._decision_facts import brief, shown, turning
+from scupper._paper import money, render
+from scupper._split_facts import OVER, capacity_rows
 
 if TYPE_CHECKING:
     from scupper.deciding import Decision
     from scupper.splitting import Split
 
+#: Of one way, as many as a page has room for.
+MOST_LISTED = 120
 _SIDES = {
     "avoidable": "In-house, avoidable",
     "overhead": "In-house, there either way",
@@ -31,8 +34,12 @@ def page(decision: Decision, split: Split | None) -> str:
         chart=advantage_svg(decision.advantages, decision.currency),
         turning=turning(decision),
         break_even=_break_even(decision),
+        brief=brief(decision, split),
         split=split,
-        counts=_counts(split),
+        capacity=[] if split is None else capacity_rows(split),
+        law=[] if split is None or split.over == "nothing" else _law(split),
+        over=OVER.get(split.over, "") if split else "",
+        going=[] if split is None else _going(split),
         cautions=decision.cautions,
         stamp=decision.stamp,
     )
@@ -63,7 +70,26 @@ def _break_even(decision: Decision) -> list[dict[str, str]]:
     return rows
 
 
-def _counts(split: Split | None) -> list[tuple[str, int]]:
-    if split is None:
-        return []
-    return [(str(way), int(n)) for way, n in split.table["way"].value_counts().items()]
+def _law(split: Split) -> list[tuple[str, str, str]]:
+    """The split without and with what law asks, row by row."""
+    rows = {
+        "structures in-house": "in_house",
+        "structures that go out": "out",
+        "contracts": "contracts",
+        "cost": "cost",
+        "saving against the cheaper single way": "saving",
+        "to be saved besides, in no cost": "saving_asked",
+    }
+    table = split.law
+    without, with_it = dict(table["without"]), dict(table["with"])
+    return [(label, money(without[row]), money(with_it[row])) for label, row in rows.items()]
+
+
+def _going(split: Split) -> list[tuple[str, int, str]]:
+    """Ways with how many structures, and which they are where these can be listed."""
+    rows = []
+    for way, number in split.counts.items():
+        listed = split.table.loc[split.table["way"] == way, "structure_id"]
+        text = ", ".join(map(str, listed)) if number <= MOST_LISTED else "listed in the workbook"
+        rows.append((way, number, text))
+    return rows

@@ -35,6 +35,11 @@ def workbook(decision: Decision, split: Split | None) -> bytes:
     _write_rows(book, looks, "How sure", chance)
     if split is not None:
         _write_rows(book, looks, "Split", split.table)
+        hours = split.capacity.join(split.worth.drop(columns=["used", "available"]))
+        _write_rows(book, looks, "Hours", hours.reset_index())
+        if split.over != "nothing":
+            law = split.law.rename_axis("least saving by law").reset_index()
+            _write_rows(book, looks, "Least saving", law)
     book.close()
     return file.getvalue()
 

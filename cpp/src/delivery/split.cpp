@@ -1,6 +1,7 @@
 #include "scupper/delivery/split.hpp"
 
 #include "require.hpp"
+#include "scupper/delivery/ways.hpp"
 #include "split_parts.hpp"
 
 #include <algorithm>
@@ -19,9 +20,22 @@ bool fits(double found, double most) {
     return found <= most + slack * std::max(1.0, std::abs(most));
 }
 
-/// Sizes and regions of the contracts of a split.
+/// Hours of every resource that own people need.
+std::vector<double> times_of(const std::vector<SplitItem>& items,
+                             const std::vector<std::size_t>& to) {
+    std::vector<double> times(items.empty() ? 0 : items.front().times.size(), 0.0);
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        for (std::size_t r = 0; to[i] == 0 && r < times.size(); ++r) {
+            times[r] += items[i].times.at(r);
+        }
+    }
+    return times;
+}
+
+/// Sizes, personnel cost with own people and regions of the contracts of a split.
 struct Let {
     double size = 0.0;
+    double personnel = 0.0;
     std::set<std::string> regions{};
 };
 
@@ -33,10 +47,27 @@ std::map<std::size_t, Let> contracts_of(const std::vector<SplitItem>& items,
         if (way > 0) {
             Let& contract = let[way];
             contract.size += items[i].size;
+            contract.personnel += items[i].personnel;
             contract.regions.insert(items[i].region);
         }
     }
     return let;
+}
+
+double saving_asked(const SavingRule& rule, const std::map<std::size_t, Let>& all) {
+    if (rule.over == SavingOver::nothing) {
+        return 0.0;
+    }
+    const auto asked = [&](double personnel) {
+        return least_saving(Amount<>(personnel), rule.years, rule.share, Amount<>(rule.most)).si();
+    };
+    double together = 0.0;
+    double each = 0.0;
+    for (const auto& [number, let] : all) {
+        together += let.personnel;
+        each += asked(let.personnel);
+    }
+    return rule.over == SavingOver::programme ? asked(together) : each;
 }
 
 std::string contract_fault(const SplitRules& rules, const std::map<std::size_t, Let>& all) {
@@ -81,43 +112,56 @@ bool stays_together(const std::vector<SplitItem>& items, const std::vector<std::
 } // namespace
 
 SplitItem split_item(const Case<double>& given, std::string name, std::string region, double direct,
-                     double price, double time, double size) {
+                     double wages, double price, std::vector<double> times, double size) {
     const double on_top = 1.0 + given[Input::administration] + given[Input::inspection];
-    return {std::move(name), std::move(region), direct, price * on_top, time, size};
+    const double personnel =
+        std::isnan(direct) || std::isnan(wages) ? 0.0 : wages * (1.0 + given[Input::supervision]);
+    return {.name = std::move(name),
+            .region = std::move(region),
+            .in_house = direct,
+            .contract = price * on_top,
+            .times = std::move(times),
+            .personnel = personnel,
+            .size = size};
 }
 
 Split priced_split(const std::vector<SplitItem>& items, const SplitRules& rules,
                    std::vector<std::size_t> to) {
     detail::require(items.size() == to.size(), "items", std::to_string(to.size()) + " ways",
                     std::to_string(items.size()));
-    Split split{.to = std::move(to)};
+    Split split;
+    split.to = std::move(to);
+    split.times = times_of(items, split.to);
     for (std::size_t i = 0; i < items.size(); ++i) {
         if (split.to[i] == 0) {
             split.in_house += items[i].in_house;
-            split.time += items[i].time;
             split.kept = rules.kept;
         } else {
             split.contract += items[i].contract;
         }
     }
-    split.contracts = contracts_of(items, split.to).size();
+    const auto let = contracts_of(items, split.to);
+    split.contracts = let.size();
     split.letting = static_cast<double>(split.contracts) * rules.per_contract;
     split.cost = split.in_house + split.contract + split.kept + split.letting;
+    split.saving_asked = saving_asked(rules.saving, let);
+    split.compared = split.cost + split.saving_asked;
     return split;
 }
 
 std::string split_fault(const std::vector<SplitItem>& items, const SplitRules& rules,
                         const std::vector<std::size_t>& to) {
-    double time = 0.0;
     for (std::size_t i = 0; i < items.size(); ++i) {
         const std::string fault = item_fault(items[i], to[i], rules);
         if (!fault.empty()) {
             return fault;
         }
-        time += to[i] == 0 ? items[i].time : 0.0;
     }
-    if (!fits(time, rules.time_there)) {
-        return "more crew time than there is";
+    const std::vector<double> times = times_of(items, to);
+    for (std::size_t r = 0; r < rules.limits.size(); ++r) {
+        if (!fits(times.at(r), rules.limits[r].there)) {
+            return "more hours of " + rules.limits[r].name + " than there are";
+        }
     }
     if (rules.together && !stays_together(items, to)) {
         return "a region is divided";
