@@ -107,6 +107,19 @@ Columns split_columns(const delivery::Split& s) {
     c["saving_asked"] = s.saving_asked;
     c["compared"] = s.compared;
     c["times"] = s.times;
+    const auto out = [&](auto member) {
+        std::vector<double> column;
+        for (const delivery::ComparedWork& work : s.out) {
+            column.push_back(static_cast<double>(work.*member));
+        }
+        return column;
+    };
+    using Work = delivery::ComparedWork;
+    c["out"] = std::map<std::string, std::vector<double>>{
+        {"contract", out(&Work::contract)}, {"structures", out(&Work::structures)},
+        {"in_house", out(&Work::in_house)}, {"by_contract", out(&Work::by_contract)},
+        {"saved", out(&Work::saved)},       {"asked", out(&Work::asked)},
+        {"meets", out(&Work::meets)}};
     c["contracts"] = s.contracts;
     return c;
 }

@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING, Any
 
 from scupper._charts import advantage_svg
-from scupper._decision_facts import brief, shown, turning
+from scupper._decision_facts import brief, invented, possible, shown, turning
 from scupper._paper import money, render
 from scupper._split_facts import OVER, capacity_rows
 
@@ -29,20 +29,32 @@ def page(decision: Decision, split: Split | None) -> str:
     return render(
         "decision.html",
         decision=decision,
+        structures=f"{decision.structures:,}",
         sides=_sides(decision),
         chance={name: (row["value"], row["standard_error"]) for name, row in chance.iterrows()},
+        cheaper=_per_cent(float(chance["value"]["cheaper"])),
         chart=advantage_svg(decision.advantages, decision.currency),
-        turning=turning(decision),
+        turning=turning(decision, but=decision.break_even.index),
         break_even=_break_even(decision),
         brief=brief(decision, split),
+        possible=possible(decision, split),
+        invented=list(invented(decision)),
         split=split,
         capacity=[] if split is None else capacity_rows(split),
         law=[] if split is None or split.over == "nothing" else _law(split),
         over=OVER.get(split.over, "") if split else "",
+        out=[] if split is None else split.out.reset_index().to_dict("records"),
         going=[] if split is None else _going(split),
-        cautions=decision.cautions,
+        cautions=[text for text in decision.cautions if text not in list(invented(decision))],
         stamp=decision.stamp,
     )
+
+
+def _per_cent(chance: float) -> str:
+    """A chance that draws never settle to the last."""
+    if chance > 0.999:
+        return "over 99.9 %"
+    return "under 0.1 %" if chance < 0.001 else f"{100 * chance:.1f} %"
 
 
 def _sides(decision: Decision) -> list[dict[str, Any]]:
@@ -78,7 +90,7 @@ def _law(split: Split) -> list[tuple[str, str, str]]:
         "contracts": "contracts",
         "cost": "cost",
         "saving against the cheaper single way": "saving",
-        "to be saved besides, in no cost": "saving_asked",
+        "to be saved by law, in no cost": "saving_asked",
     }
     table = split.law
     without, with_it = dict(table["without"]), dict(table["with"])

@@ -75,20 +75,20 @@ def capacity_rows(split: Split) -> list[dict[str, str]]:
 
 def summary(split: Split) -> _report.Lines:
     """Lines of text: ways, costs, hours."""
-    money = split.currency
+    code = split.currency
     lines = [(way, _structures(n)) for way, n in split.counts.items()]
     lines.append(
-        ("cost", f"{money} {split.cost:,.0f}{'' if split.proven else ', not proven least'}")
+        ("cost", f"{code} {split.cost:,.0f}{'' if split.proven else ', not proven least'}")
     )
     if split.over != "nothing":
-        lines.append(("to be saved besides", f"{money} {split.saving_asked:,.0f}, "
+        lines.append(("to be saved besides", f"{code} {split.saving_asked:,.0f}, "
                                              f"{OVER[split.over]}"))  # fmt: skip
     for name, row in split.capacity.iterrows():
         there = f" of {row['available']:,.0f}" if row["available"] < inf else ""
         lines.append((f"{str(name).replace('_', ' ')} hours", f"{row['used']:,.0f}{there}"))
     return [
         *lines,
-        ("all in-house", f"{money} {split.all_in_house:,.0f}"
+        ("all in-house", f"{code} {split.all_in_house:,.0f}"
                          f"{'' if split.fits_in_house else ', more hours than there are'}"),
-        ("all by contract", f"{money} {split.all_contract:,.0f}"),
+        ("all by contract", f"{code} {split.all_contract:,.0f}"),
     ]  # fmt: skip

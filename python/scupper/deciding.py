@@ -92,6 +92,11 @@ class Decision(Turning):
         return self.advantage > 0
 
     @property
+    def structures(self) -> int:
+        """How many have a price either way."""
+        return len(self._ways.both)
+
+    @property
     def crew_hours(self) -> float:
         """Paid crew hours of a year's work."""
         return float(_core.from_si(self._sums["crew_time"], "h"))

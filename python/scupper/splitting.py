@@ -244,6 +244,26 @@ class Split:
             for name, split in splits.items()
         })  # fmt: skip
 
+    @cached_property
+    def out(self) -> pd.DataFrame:
+        """What goes out against the same work with own people, where the crew is kept anyway.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By contract, or for all contracts at once where a least saving is counted over the
+            programme: structures that own people could do as well, in_house and by_contract (with
+            letting), saved, asked (by law), meets (saved is no less). Work that saves less goes out
+            where hours or rules leave no cheaper way.
+        """
+        rows = dict(self._split["out"])
+        names = [f"contract {int(k)}" if k else "all contracts" for k in rows["contract"]]
+        columns = ["structures", "in_house", "by_contract", "saved", "asked"]
+        table = frame({"contract": names, **{name: rows[name] for name in columns}})
+        table["structures"] = table["structures"].astype(int)
+        table["meets"] = [bool(x) for x in rows["meets"]]
+        return table.set_index("contract")
+
     @property
     def over(self) -> str:
         """What a least saving by law is counted over: nothing, contract, programme."""

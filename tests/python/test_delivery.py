@@ -142,7 +142,10 @@ def test_split_of_the_list(decision: sc.delivery.Decision) -> None:
 
 
 def test_a_least_saving_by_law_in_the_split(
-    decision: sc.delivery.Decision, listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job]
+    decision: sc.delivery.Decision,
+    listed: sc.Inventory,
+    jobs: tuple[sc.Job, sc.Job],
+    tmp_path: Path,
 ) -> None:
     terms = {**TERMS, **sc.delivery.STATUTORY, "contract.differential_share": "25 %"}
     law = sc.delivery.decide(listed, *jobs, terms, draws=20, threads=1)
@@ -156,21 +159,38 @@ def test_a_least_saving_by_law_in_the_split(
     assert held.cost + held.saving_asked <= free.cost + 0.25 * 1.08 * (
         columns[(free.table["way"] != "in-house").to_numpy()].sum()
     ) + 1e-6  # fmt: skip
+    row = held.out.loc["contract 1"]
+    assert row["asked"] == pytest.approx(held.saving_asked)
+    assert row["saved"] == pytest.approx(row["in_house"] - row["by_contract"])
+    assert row["in_house"] + held.parts["in_house"] + held.parts["kept"] == pytest.approx(
+        held.all_in_house
+    )
+    law.page(tmp_path / "law.html", held)
+    page = (tmp_path / "law.html").read_text(encoding="utf-8")
+    assert "least saving by law, each contract by itself" in page
     assert law.split("60 h", saving_over="nothing").cost == pytest.approx(free.cost)
 
 
 def test_paper_workbook_and_command(
     decision: sc.delivery.Decision, jobs: tuple[sc.Job, sc.Job], tmp_path: Path
 ) -> None:
-    split = decision.split("60 h")
+    split = decision.split("60 h", equipment={"water_truck": "45 h"})
     decision.page(tmp_path / "page.html", split)
     page = (tmp_path / "page.html").read_text(encoding="utf-8")
     assert decision.recommendation in page
+    assert split.verdict in page
+    assert page.index("Invented data") < page.index(decision.recommendation)
+    assert "hours of the crew where there are 60" in page
+    for structure in split.table["structure_id"]:
+        assert structure in page
     assert "What would turn it" in page
     decision.save_workbook(tmp_path / "book.xlsx", split)
     sheet = openpyxl.load_workbook(BytesIO((tmp_path / "book.xlsx").read_bytes()))["Both ways"]
     formulas = [c.value for row in sheet.iter_rows() for c in row if str(c.value).startswith("=")]
     assert len(formulas) == 5
+    hours = openpyxl.load_workbook(BytesIO((tmp_path / "book.xlsx").read_bytes()))["Hours"]
+    assert [hours.cell(row, 1).value for row in (4, 5)] == ["crew", "combination_truck"]
+    assert hours.cell(4, 3).value == 60
     own, let = tmp_path / "own.json", tmp_path / "let.json"
     for path, job in zip((own, let), jobs, strict=True):
         job.save(path)

@@ -32,10 +32,9 @@ std::vector<double> times_of(const std::vector<SplitItem>& items,
     return times;
 }
 
-/// Sizes, personnel cost with own people and regions of the contracts of a split.
+/// Sizes and regions of the contracts of a split.
 struct Let {
     double size = 0.0;
-    double personnel = 0.0;
     std::set<std::string> regions{};
 };
 
@@ -47,27 +46,46 @@ std::map<std::size_t, Let> contracts_of(const std::vector<SplitItem>& items,
         if (way > 0) {
             Let& contract = let[way];
             contract.size += items[i].size;
-            contract.personnel += items[i].personnel;
             contract.regions.insert(items[i].region);
         }
     }
     return let;
 }
 
-double saving_asked(const SavingRule& rule, const std::map<std::size_t, Let>& all) {
-    if (rule.over == SavingOver::nothing) {
-        return 0.0;
+/// The work that goes out, by what a least saving is counted over.
+std::vector<ComparedWork> compared_work(const std::vector<SplitItem>& items,
+                                        const SplitRules& rules,
+                                        const std::vector<std::size_t>& to) {
+    const SavingRule& rule = rules.saving;
+    std::map<std::size_t, ComparedWork> all;
+    std::map<std::size_t, double> personnel;
+    std::set<std::size_t> let;
+    for (std::size_t i = 0; i < items.size(); ++i) {
+        if (to[i] > 0) {
+            const std::size_t number = rule.over == SavingOver::programme ? 0 : to[i];
+            ComparedWork& work = all[number];
+            work.contract = number;
+            work.by_contract += let.insert(to[i]).second ? rules.per_contract : 0.0;
+            if (!std::isnan(items[i].in_house)) {
+                ++work.structures;
+                work.in_house += items[i].in_house;
+                work.by_contract += items[i].contract;
+                personnel[number] += items[i].personnel;
+            }
+        }
     }
-    const auto asked = [&](double personnel) {
-        return least_saving(Amount<>(personnel), rule.years, rule.share, Amount<>(rule.most)).si();
-    };
-    double together = 0.0;
-    double each = 0.0;
-    for (const auto& [number, let] : all) {
-        together += let.personnel;
-        each += asked(let.personnel);
+    std::vector<ComparedWork> rows;
+    for (auto& [number, work] : all) {
+        work.saved = work.in_house - work.by_contract;
+        if (rule.over != SavingOver::nothing) {
+            work.asked = least_saving(Amount<>(personnel[number]), rule.years, rule.share,
+                                      Amount<>(rule.most))
+                             .si();
+        }
+        work.meets = fits(work.asked, work.saved);
+        rows.push_back(work);
     }
-    return rule.over == SavingOver::programme ? asked(together) : each;
+    return rows;
 }
 
 std::string contract_fault(const SplitRules& rules, const std::map<std::size_t, Let>& all) {
@@ -140,11 +158,13 @@ Split priced_split(const std::vector<SplitItem>& items, const SplitRules& rules,
             split.contract += items[i].contract;
         }
     }
-    const auto let = contracts_of(items, split.to);
-    split.contracts = let.size();
+    split.contracts = contracts_of(items, split.to).size();
     split.letting = static_cast<double>(split.contracts) * rules.per_contract;
     split.cost = split.in_house + split.contract + split.kept + split.letting;
-    split.saving_asked = saving_asked(rules.saving, let);
+    split.out = compared_work(items, rules, split.to);
+    for (const ComparedWork& work : split.out) {
+        split.saving_asked += work.asked;
+    }
     split.compared = split.cost + split.saving_asked;
     return split;
 }

@@ -139,6 +139,10 @@ TEST_CASE("a saving that law asks for is in what the programme compares, and in 
         CHECK(d::priced_split(items, r, {1, 2, 0}).saving_asked == Approx(each ? 85.0 : 45.0));
         CHECK(d::priced_split(items, r, {1, 0, 0}).saving_asked == Approx(40.0));
         CHECK(d::priced_split(items, r, {0, 0, 0}).saving_asked == 0.0);
+        const d::ComparedWork first = d::priced_split(items, r, {1, 2, 0}).out.front();
+        CHECK(first.structures == (each ? 1U : 2U));
+        CHECK(first.saved == Approx(each ? 100.0 - 155.0 : 300.0 - 370.0));
+        CHECK_FALSE(first.meets);
     }
     r.saving.years = 0.0;
     CHECK_THROWS_AS(d::split_model(items, r), scupper::InputError);

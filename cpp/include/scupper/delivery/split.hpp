@@ -117,6 +117,17 @@ struct SplitModel {
 /// Verified by: tests/cpp/delivery/test_split.cpp, tests/python/test_delivery_split.py
 SplitModel split_model(const std::vector<SplitItem>& items, const SplitRules& rules);
 
+/// What goes out in a contract, or in all of them, against the same work with own people.
+struct ComparedWork {
+    std::size_t contract = 0;   ///< [-] number; 0: all contracts as one
+    std::size_t structures = 0; ///< [-] that own people could do as well; the sums are of these
+    double in_house = 0.0;      ///< [currency] with own people, where the crew is kept anyway
+    double by_contract = 0.0;   ///< [currency] with letting
+    double saved = 0.0;         ///< [currency] in-house less contract
+    double asked = 0.0;         ///< [currency] that law asks to be saved
+    bool meets = false;         ///< [-] saved is no less than asked
+};
+
 /// A split and what it costs.
 struct Split {
     std::vector<std::size_t> to; ///< [-, items] 0: own people, else the contract's number
@@ -128,7 +139,8 @@ struct Split {
     double saving_asked = 0.0;   ///< [currency] that contracts have to save besides; in no cost
     double compared = 0.0;       ///< [currency] cost and saving asked: what a split is chosen by
     std::vector<double> times{}; ///< [s, resources] of the crew and of equipment, used
-    std::size_t contracts = 0;   ///< [-] let
+    std::vector<ComparedWork> out{}; ///< [-, n] what goes out against own people
+    std::size_t contracts = 0;       ///< [-] let
 };
 
 /// The split that the unknowns of a solver stand for.
