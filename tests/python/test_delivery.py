@@ -14,6 +14,7 @@ import openpyxl
 import pytest
 
 import scupper as sc
+from scupper import _decide_command
 from scupper.command_line import main
 
 REFERENCE = Path(__file__).parents[1] / "reference"
@@ -198,10 +199,14 @@ def test_paper_workbook_and_command(
     code = main([
         "decide", str(sc.demo_records()), "--job", str(own), "--contract", str(let), "--terms",
         str(tmp_path / "terms.json"), "--select", "TC-0001,TC-0002,TC-0003", "--draws", "40",
-        "--out", str(tmp_path / "command.html"),
+        "--hours", "9 h", "--equipment", "water_truck=8 h", "--out", str(tmp_path / "command.html"),
     ])  # fmt: skip
     assert code == 0
-    assert "In-house or contract" in (tmp_path / "command.html").read_text(encoding="utf-8")
+    page = (tmp_path / "command.html").read_text(encoding="utf-8")
+    assert "In-house or contract" in page
+    assert "hours of the water truck where there are 8" in page
+    with pytest.raises(sc.InputError, match="bucket_truck"):
+        _decide_command._hours_of("8 h")
 
 
 def test_refusals(listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job]) -> None:
