@@ -10,4 +10,5 @@
 #include "scupper/simulate/simulation.hpp"
 #include "scupper/simulate/survey_list.hpp"
 #include "scupper/simulate/swings.hpp"
+#include "scupper/simulate/total_draws.hpp"
 #include "scupper/simulate/totals.hpp"
