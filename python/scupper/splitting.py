@@ -11,7 +11,7 @@ from scupper import _core, _report
 from scupper._arguments import single
 from scupper._frames import frame
 from scupper._split_solver import Rules, infeasible, solved
-from scupper.errors import SolveError
+from scupper.errors import InputError, SolveError
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -122,7 +122,8 @@ class Split:
         """What more hours of each limited resource would save, the other limits held.
 
         The split is solved anew with the hours, and without the limit: no price from a relaxed
-        programme. One hour more rarely fits another structure; some hours together may.
+        programme. One hour more rarely fits another structure; some hours together may. What law
+        asks to be saved is no money and not counted, though splits are chosen by it too.
 
         Parameters
         ----------
@@ -135,8 +136,15 @@ class Split:
             By resource: used and available [h], saving (of `more`, in the currency), per_hour,
             saving_unlimited (without the limit) and used_unlimited [h] (what it would then use),
             proven (both solved to the end).
+
+        Raises
+        ------
+        InputError
+            Where `more` is no time above 0.
         """
         si = single("more", more, "s", None)
+        if not si > 0:
+            raise InputError("delivery.more", "more", str(more), "a time above 0")
         rows = {}
         for at, there in enumerate(self._rules.there):
             if there == inf:
@@ -144,13 +152,13 @@ class Split:
             resource = self._problem.resources[at]
             with_more, first = self._with_hours(at, there + si)
             unlimited, second = self._with_hours(at, inf)
-            saving = self._split["compared"] - with_more["compared"]
+            saving = self.cost - with_more["cost"]
             rows[resource] = {
                 "used": self.capacity.at[resource, "used"],
                 "available": self.capacity.at[resource, "available"],
                 "saving": saving,
                 "per_hour": float(_core.unit_cost(saving, float(_core.from_si(si, "h")))),
-                "saving_unlimited": self._split["compared"] - unlimited["compared"],
+                "saving_unlimited": self.cost - unlimited["cost"],
                 "used_unlimited": float(_core.from_si(unlimited["times"][at], "h")),
                 "proven": self.proven and first and second,
             }

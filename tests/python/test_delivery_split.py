@@ -157,6 +157,8 @@ def test_hours_bind_and_are_worth_something() -> None:
     assert worth.at["crew", "saving_unlimited"] == pytest.approx(50.0)
     assert worth.at["crew", "used_unlimited"] == pytest.approx(20.0)
     assert split.worth_of_hours("1 h").at["crew", "saving"] == pytest.approx(0.0)
+    with pytest.raises(sc.InputError, match=r"delivery\.more"):
+        split.worth_of_hours("0 h")
     # with the truck short as well, hours of the crew alone are worth nothing
     both = split_of(ROWS, Rules(there=(12 * HOUR, 5 * HOUR)))
     assert both.worth_of_hours("8 h")["saving"].tolist() == pytest.approx([0.0, 0.0])
