@@ -46,10 +46,9 @@ void add_draws(const estimate::Resolved& resolved, const estimate::DrawSettings&
 
 } // namespace
 
-Drivers drivers_of(const ItemScheme& list, const estimate::Plan& plan) {
+Drivers drivers_of(std::span<const ItemRule> rules, const estimate::Plan& plan) {
     Drivers drivers;
-    for (std::size_t i = 0; i < list.rules.size(); ++i) {
-        const ItemRule& rule = list.rules[i];
+    for (const ItemRule& rule : rules) {
         const std::string path = "items[" + rule.item.code + "]";
         const bool lump = rule.driver.empty();
         const std::size_t place = lump ? 0 : estimate::figure_place_of(plan, rule.driver);

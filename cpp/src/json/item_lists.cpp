@@ -14,14 +14,14 @@ using detail::text_or;
 
 constexpr std::array<std::string_view, 2> spread_keys{"when", "covers"};
 
-void require_object(const Json& value, const std::string& path) {
+void require_item_object(const Json& value, const std::string& path) {
     if (!value.is_object()) {
         throw InputError({"json.type", path, value.dump(), "an object"});
     }
 }
 
 bid::Cover read_cover(const Json& value, const std::string& path) {
-    require_object(value, path);
+    require_item_object(value, path);
     detail::require_known_keys(value, cover_keys, path);
     bid::Cover cover{detail::word_or_words(value, "component", path),
                      detail::word_or_words(value, "operation", path),
@@ -36,7 +36,7 @@ bid::Cover read_cover(const Json& value, const std::string& path) {
 bid::Options read_when(const Json& value, const std::string& path) {
     bid::Options when;
     if (value.contains("when")) {
-        require_object(value["when"], path + ".when");
+        require_item_object(value["when"], path + ".when");
         for (const auto& [name, option] : value["when"].items()) {
             when[name] = text_or(value["when"], name.c_str(), {}, path + ".when");
         }
@@ -57,7 +57,7 @@ std::optional<int> read_decimals(const Json& value, const std::string& path) {
 }
 
 bid::ItemRule read_item(const Json& value, const std::string& path) {
-    require_object(value, path);
+    require_item_object(value, path);
     detail::require_known_keys(value, item_keys, path);
     bid::ItemRule rule;
     rule.item.code = text_or(value, "code", {}, path);
@@ -73,7 +73,7 @@ bid::ItemRule read_item(const Json& value, const std::string& path) {
 }
 
 bid::SpreadRule read_spread(const Json& value, const std::string& path) {
-    require_object(value, path);
+    require_item_object(value, path);
     detail::require_known_keys(value, spread_keys, path);
     return {list_of(value, "covers", path, read_cover), read_when(value, path)};
 }
@@ -81,7 +81,7 @@ bid::SpreadRule read_spread(const Json& value, const std::string& path) {
 std::vector<bid::Choice> read_choices(const Json& doc, const std::string& path) {
     std::vector<bid::Choice> choices;
     if (doc.contains("choices")) {
-        require_object(doc["choices"], path + ".choices");
+        require_item_object(doc["choices"], path + ".choices");
         for (const auto& [name, options] : doc["choices"].items()) {
             choices.push_back(
                 {name, detail::words(doc["choices"], name.c_str(), path + ".choices")});
@@ -93,7 +93,7 @@ std::vector<bid::Choice> read_choices(const Json& doc, const std::string& path) 
 bid::ItemScheme read_item_document(std::string_view text, std::string_view name) {
     const std::string path(name);
     const Json doc = detail::parse(text, name);
-    require_object(doc, path);
+    require_item_object(doc, path);
     detail::require_known_keys(doc, item_list_keys, path);
     detail::require_version(doc, "scupper_items", path);
     bid::ItemScheme list;
