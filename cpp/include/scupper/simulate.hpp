@@ -1,6 +1,7 @@
 #pragma once
 // What draws and logs tell: how sure a price is, which inputs matter, what a visit would narrow.
 
+#include "scupper/simulate/figure_draws.hpp"
 #include "scupper/simulate/indices.hpp"
 #include "scupper/simulate/job_log.hpp"
 #include "scupper/simulate/learning.hpp"

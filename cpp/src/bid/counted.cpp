@@ -39,10 +39,9 @@ std::vector<double> numbers_of(std::vector<double> drawn) {
 
 } // namespace
 
-Drivers drivers_of(const ItemScheme& list, const estimate::Plan& plan) {
+Drivers drivers_of(std::span<const ItemRule> rules, const estimate::Plan& plan) {
     Drivers drivers;
-    for (std::size_t i = 0; i < list.rules.size(); ++i) {
-        const ItemRule& rule = list.rules[i];
+    for (const ItemRule& rule : rules) {
         const std::string path = "items[" + rule.item.code + "]";
         const bool lump = rule.driver.empty();
         const std::size_t place = lump ? 0 : estimate::figure_place_of(plan, rule.driver);

@@ -1,8 +1,7 @@
 #include "scupper/simulate/total_draws.hpp"
 
-#include "drawing.hpp"
+#include "figure_drawer.hpp"
 #include "require.hpp"
-#include "tape.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -21,12 +20,16 @@ class FigureSums {
     FigureSums(std::size_t figures, std::size_t draws)
         : draws_(draws), sums_(figures * draws), lost_(figures * draws, 0) {}
 
-    void add(std::size_t figure, std::size_t draw, double part) {
-        const std::size_t at = figure * draws_ + draw;
-        if (std::isfinite(part)) {
-            sums_[at].add(part);
-        } else {
-            lost_[at] = 1;
+    void add(const detail::FigureDrawer& structure) {
+        for (std::size_t f = 0; f < structure.figures(); ++f) {
+            const std::span<const double> drawn = structure.drawn(f);
+            for (std::size_t d = 0; d < draws_; ++d) {
+                if (std::isfinite(drawn[d])) {
+                    sums_[f * draws_ + d].add(drawn[d]);
+                } else {
+                    lost_[f * draws_ + d] = 1;
+                }
+            }
         }
     }
     void add(const FigureSums& other) {
@@ -50,64 +53,6 @@ class FigureSums {
     std::vector<char> lost_;
 };
 
-/// Draws one structure after the other; one for each thread.
-class FigureDrawer {
-  public:
-    FigureDrawer(const estimate::Plan& plan, std::span<const std::size_t> places,
-                 const SimulationSettings& settings, const detail::SharedScores& shared)
-        : plan_(plan), places_(places.begin(), places.end()), draws_(settings.draws), tape_(plan),
-          drawing_(settings, shared), workspace_(plan), sums_(places_.size(), draws_) {}
-
-    void add(const Structure& structure) {
-        resolve(structure, plan_, resolved_);
-        drawing_.take(resolved_, tape_.record(resolved_, places_));
-        tape_.draw_over(drawing_.places(), drawing_.columns());
-        for (std::size_t first = 0; first < draws_; first += detail::block_draws) {
-            const std::size_t count = std::min(detail::block_draws, draws_ - first);
-            drawing_.draw(first, count);
-            if (drawing_.is_out_of_bounds(count)) {
-                price_block(first, count);
-            } else {
-                run_block(first, count);
-            }
-        }
-    }
-    const FigureSums& sums() const { return sums_; }
-
-  private:
-    void run_block(std::size_t first, std::size_t count) {
-        tape_.run(count);
-        for (std::size_t f = 0; f < places_.size(); ++f) {
-            const detail::Operand& figure = tape_.figure(f);
-            for (std::size_t i = 0; i < count; ++i) {
-                sums_.add(f, first + i, figure[i]);
-            }
-        }
-    }
-    /// Draw by draw: the price itself refuses what no calculator takes.
-    void price_block(std::size_t first, std::size_t count) {
-        values_ = resolved_.values;
-        for (std::size_t i = 0; i < count; ++i) {
-            drawing_.put(i, values_);
-            price(resolved_.model, estimate::Inputs<double>(plan_.inputs, values_.data()),
-                  workspace_);
-            for (std::size_t f = 0; f < places_.size(); ++f) {
-                sums_.add(f, first + i, workspace_.figures.at(places_[f]));
-            }
-        }
-    }
-
-    const estimate::Plan& plan_;
-    std::vector<std::size_t> places_;
-    std::size_t draws_;
-    detail::Tape tape_;
-    detail::Drawing drawing_;
-    estimate::Resolved resolved_;
-    estimate::Workspace<double> workspace_;
-    std::vector<double> values_;
-    FigureSums sums_;
-};
-
 } // namespace
 
 std::vector<std::vector<double>> total_draws(const estimate::Programme& programme,
@@ -121,13 +66,16 @@ std::vector<std::vector<double>> total_draws(const estimate::Programme& programm
     FigureSums sums(places.size(), settings.draws);
     std::mutex adding;
     const auto block = [&](std::size_t first, std::size_t last) {
-        FigureDrawer drawer(plan, places, settings, shared);
+        detail::FigureDrawer drawer(plan, settings, shared, {places.begin(), places.end()});
+        FigureSums part(places.size(), settings.draws);
         for (std::size_t i = first; i < last; ++i) {
             const std::size_t row = programme.priced[i];
-            drawer.add(structures[row]);
+            drawer.take(structures[row]);
+            drawer.draw();
+            part.add(drawer);
         }
         const std::lock_guard lock(adding);
-        sums.add(drawer.sums());
+        sums.add(part);
     };
     estimate::run_blocks(programme.priced.size(), threads, block, progress);
     std::vector<std::vector<double>> totals;
