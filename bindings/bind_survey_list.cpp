@@ -74,6 +74,8 @@ Columns visit_columns(const SurveyList& list) {
     d["range_left"] = numbers<double>(list.visits, [](const Visit& v) { return v.range_left; });
     d["narrows_by_draws"] =
         numbers<double>(list.visits, [](const Visit& v) { return v.narrows_by_draws; });
+    d["narrows_by_draws_se"] =
+        numbers<double>(list.visits, [](const Visit& v) { return v.narrows_error; });
     d["left_by_draws"] =
         numbers<double>(list.visits, [](const Visit& v) { return v.left_by_draws; });
     return d;

@@ -88,6 +88,7 @@ def _add_survey_list(commands: Commands) -> argparse.ArgumentParser:
         "survey-list", help="list the visits and measurements that narrow the cost most"
     )
     command.add_argument("--visits", type=int, metavar="N", default=20, help="structures at most")
+    command.add_argument("--draws", type=int, metavar="N", default=512, help="16 or more")
     command.add_argument("--out", metavar="LIST.csv", required=True, help="the list")
     command.add_argument("--sheet", metavar="SHEET.csv", help="a new sheet to fill in for it")
     command.add_argument("--plot", metavar="FILE.png", help="what to measure first, as bars")
@@ -146,7 +147,11 @@ def _sensitivity(options: argparse.Namespace, inventory: Inventory, job: Job) ->
     )
     if options.out:
         write_whole(options.out, _table_text(options.out, table))
-    print(table.set_index("label").to_string(float_format=lambda x: f"{x:.3f}", na_rep="–"))
+    print(
+        table.set_index("label")
+        .rename_axis(None)
+        .to_string(float_format=lambda x: f"{x:.3f}", na_rep="–")
+    )
 
 
 def _table_text(path: str, table: pd.DataFrame) -> str:
@@ -163,7 +168,8 @@ def _table_text(path: str, table: pd.DataFrame) -> str:
 def _survey_list(options: argparse.Namespace, inventory: Inventory, job: Job) -> None:
     from scupper.surveying import survey_list
 
-    found = survey_list(inventory, job, options.visits, progress=sys.stderr.isatty())
+    bar = sys.stderr.isatty()
+    found = survey_list(inventory, job, options.visits, draws=options.draws, progress=bar)
     found.save(options.out)
     if options.sheet:
         found.write_sheet(options.sheet)

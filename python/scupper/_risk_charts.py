@@ -139,10 +139,12 @@ def survey_bars(found: SurveyList, most: int, ax: Axes | None) -> Axes:
     axes = _axes(ax, survey_height(len(visits)))
     places = np.arange(len(visits))
     widths = visits["narrows_by_draws"].to_numpy(dtype=float)
-    axes.barh(places, np.nan_to_num(widths), color="0.55", edgecolor="black", lw=0.6, height=0.62)
-    for place, width in zip(places, widths, strict=True):
+    errors = np.nan_to_num(visits["narrows_by_draws_se"].to_numpy(dtype=float))
+    axes.barh(places, np.nan_to_num(widths), color="0.7", edgecolor="black", lw=0.6, height=0.62,
+              xerr=errors, error_kw={"lw": 0.8})  # fmt: skip
+    for place, width, error in zip(places, widths, errors, strict=True):
         text = "no price in some outcome" if np.isnan(width) else _amount(width)
-        axes.annotate(text, (max(np.nan_to_num(width), 0.0), place), (4, 0),
+        axes.annotate(text, (max(np.nan_to_num(width) + error, 0.0), place), (4, 0),
                       textcoords="offset points", va="center", fontsize=8)  # fmt: skip
     axes.set_yticks(places, [_what(found, visit) for visit in visits["visit"]], fontsize=7)
     axes.invert_yaxis()

@@ -50,7 +50,8 @@ class SurveyList(ListResult[_core.SurveyList]):
         visit, state, structure_id, carries, crosses, measurements (how many), narrows (how much
         the width of the programme's P5–P95 shrinks by this visit alone), range_left (that width
         after this visit and all before it), narrows_by_draws and left_by_draws (the same of
-        P10–P90, found by drawing anew with the measurements certain), in `currency`. What is found
+        P10–P90, found by drawing anew with the measurements certain) and narrows_by_draws_se (the
+        standard error of the first of these), in `currency`. What is found
         decides: these are the widths to be expected.
         """
         return self._with_structures(frame(self._core.visits()).drop(columns="index"))
@@ -90,7 +91,13 @@ class SurveyList(ListResult[_core.SurveyList]):
 
     def to_pandas(self) -> pd.DataFrame:
         """The list as one table: the measurements, and beside each what its whole visit does."""
-        widths = ["narrows", "range_left", "narrows_by_draws", "left_by_draws"]
+        widths = [
+            "narrows",
+            "range_left",
+            "narrows_by_draws",
+            "narrows_by_draws_se",
+            "left_by_draws",
+        ]
         visits = self.visits[["visit", *widths]].rename(columns={"narrows": "visit_narrows"})
         suffix = f"_{self.currency.lower()}"
         money = {name: name + suffix for name in ("visit_narrows", *widths)}
@@ -128,6 +135,8 @@ class SurveyList(ListResult[_core.SurveyList]):
 
     def plot(self, most: int = 12, ax: Axes | None = None) -> Axes:
         """Draws what to measure first: by how much each visit alone narrows P10–P90.
+
+        Thin lines reach one standard error to either side: more draws shorten them.
 
         Parameters
         ----------

@@ -104,7 +104,18 @@ def test_the_commands_of_draws_plot_what_they_say(
     assert "160 draws" in capsys.readouterr().out  # four of ten replicates are enough
     assert plot.read_bytes().startswith(PNG)
     visits = tmp_path / "visits.png"
-    words = ["survey-list", *records, "--visits", "1", "--out", out, "--plot", str(visits)]
+    words = [
+        "survey-list",
+        *records,
+        "--visits",
+        "1",
+        "--draws",
+        "64",
+        "--out",
+        out,
+        "--plot",
+        str(visits),
+    ]
     assert main(words) == 0
     assert visits.read_bytes().startswith(PNG)
     assert main([*words[:-1], str(tmp_path / "visits.tiff3")]) == 2

@@ -1,5 +1,6 @@
 #include "narrowing.hpp"
 
+#include "sample.hpp"
 #include "scupper/estimate/run.hpp"
 #include "strata.hpp"
 #include "told.hpp"
@@ -15,6 +16,9 @@ namespace {
 
 /// Of the probable outcomes of a visit, equally probable each.
 constexpr std::size_t outcomes = strata;
+
+/// The draws in so many batches tell how sure a width is.
+constexpr std::size_t batches = 8;
 
 /// What a visit adds to the total of every draw, by outcome.
 using Changes = std::array<std::vector<double>, outcomes>;
@@ -148,6 +152,28 @@ double expected_width(const Changes& totals, const Changes& changes) {
     return sum / static_cast<double>(outcomes);
 }
 
+/// Every so many draws of each outcome, from one of the first on.
+Changes batch_of(const Changes& all, std::size_t batch) {
+    Changes some;
+    for (std::size_t k = 0; k < outcomes; ++k) {
+        for (std::size_t d = batch; d < all[k].size(); d += batches) {
+            some[k].push_back(all[k][d]);
+        }
+    }
+    return some;
+}
+
+/// The standard error of what a visit narrows by, from what batches of the draws differ by.
+double error_of(const Changes& now, const Changes& changes) {
+    std::vector<double> narrowings;
+    for (std::size_t batch = 0; batch < batches; ++batch) {
+        const Changes some = batch_of(now, batch);
+        narrowings.push_back(p10_p90(some.front()) -
+                             expected_width(some, batch_of(changes, batch)));
+    }
+    return sd_of_draws(narrowings) / std::sqrt(static_cast<double>(batches));
+}
+
 void add(const Changes& changes, Changes& totals) {
     for (std::size_t k = 0; k < outcomes; ++k) {
         for (std::size_t d = 0; d < totals[k].size(); ++d) {
@@ -175,6 +201,7 @@ void put_narrowing(std::span<const Structure> structures, const estimate::DrawSe
     for (std::size_t v = 0; v < changes.size(); ++v) {
         Visit& visit = list.visits[v];
         visit.narrows_by_draws = list.middle_range - expected_width(now, changes[v]);
+        visit.narrows_error = error_of(now, changes[v]);
         visit.left_by_draws = expected_width(totals, changes[v]);
         add(changes[v], totals);
     }

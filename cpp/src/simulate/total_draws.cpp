@@ -14,6 +14,9 @@ namespace {
 
 using estimate::FixedTotal;
 
+/// Structures a thread takes at a time: few, for each takes long, but more than sums cost to add.
+constexpr std::size_t structures_at_a_time = 16;
+
 /// Sums over structures, figure after figure and draw by draw; none where one has no number.
 class FigureSums {
   public:
@@ -77,7 +80,7 @@ std::vector<std::vector<double>> total_draws(const estimate::Programme& programm
         const std::lock_guard lock(adding);
         sums.add(part);
     };
-    estimate::run_blocks(programme.priced.size(), threads, block, progress);
+    estimate::run_blocks(programme.priced.size(), threads, block, progress, structures_at_a_time);
     std::vector<std::vector<double>> totals;
     for (std::size_t f = 0; f < places.size(); ++f) {
         totals.push_back(sums.values(f));

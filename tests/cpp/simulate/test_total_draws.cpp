@@ -142,7 +142,7 @@ TEST_CASE("in every draw the total is the sum over the structures") {
 }
 
 TEST_CASE("ranges of a programme give the same bits for any number of threads") {
-    const auto structures = twins(300);
+    const auto structures = twins(40); // more than two blocks
     const auto one = ranges_of(structures, demo_plan(), 1);
     const auto many = ranges_of(structures, demo_plan(), 5);
     for (std::size_t i = 0; i < one.size(); ++i) {

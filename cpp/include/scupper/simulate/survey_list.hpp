@@ -37,6 +37,7 @@ struct Visit {
     double range_left = 0.0;       ///< [currency] P5 to P95 after this visit and all before it
     double narrows_by_draws = 0.0; ///< [currency] of P10 to P90, this visit alone; NaN where what
                                    ///< it may find leaves the structure without a price
+    double narrows_error = 0.0;    ///< [currency] standard error of that
     double left_by_draws = 0.0;    ///< [currency] P10 to P90 after this visit and all before it
 };
 
@@ -135,7 +136,7 @@ class Surveyor {
 /// expected by draws, which takes no shape for granted: for 16 outcomes of its measurements all
 /// structures are drawn with them certain, and the widths averaged. What the job correlates with a
 /// measured input moves with it at its own structure and keeps what spread is then left; elsewhere
-/// it stays as drawn.
+/// it stays as drawn. The standard error of that is found from what 8 batches of the draws differ by.
 /// Formula: v = Var(E[c | x]) + 2 sum over shared inputs of Cov(E[c | w], sum over the others of
 /// E[c' | w]); range after k visits = R sqrt(1 - (v1 + ... + vk) / V);
 /// by draws E[P90 - P10 of the total given x]
