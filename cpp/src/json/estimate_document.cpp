@@ -12,6 +12,7 @@ namespace scupper::json {
 namespace {
 
 using detail::Json;
+using detail::require_object;
 using estimate::NamedFigure;
 
 constexpr std::array<std::string_view, 5> document_keys{"scupper_estimate", "stamp", "structure",
@@ -43,12 +44,6 @@ NamedFigure read_figure(const std::string& key, const Json& value, const std::st
     }
     const ParsedQuantity q = parse_quantity(value.get<std::string>(), where);
     return {key, key, q.dimension, q.si};
-}
-
-void require_object(const Json& value, const std::string& path) {
-    if (!value.is_object()) {
-        throw InputError({"json.type", path, value.dump(), "an object"});
-    }
 }
 
 std::map<std::string, std::string> read_stamp(const Json& object, const std::string& path) {

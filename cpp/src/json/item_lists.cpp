@@ -10,15 +10,10 @@ namespace {
 
 using detail::Json;
 using detail::list_of;
+using detail::require_object;
 using detail::text_or;
 
 constexpr std::array<std::string_view, 2> spread_keys{"when", "covers"};
-
-void require_object(const Json& value, const std::string& path) {
-    if (!value.is_object()) {
-        throw InputError({"json.type", path, value.dump(), "an object"});
-    }
-}
 
 bid::Cover read_cover(const Json& value, const std::string& path) {
     require_object(value, path);

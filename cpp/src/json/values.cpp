@@ -261,11 +261,15 @@ void require_version(const Json& doc, const char* key, const std::string& name) 
     }
 }
 
+void require_object(const Json& value, const std::string& path) {
+    if (!value.is_object()) {
+        wrong_type(path, value, "an object");
+    }
+}
+
 void require_known_keys(const Json& object, std::span<const std::string_view> known,
                         const std::string& path) {
-    if (!object.is_object()) {
-        wrong_type(path, object, "an object");
-    }
+    require_object(object, path);
     for (const auto& [key, value] : object.items()) {
         if (std::find(known.begin(), known.end(), key) == known.end()) {
             const std::string near = nearest_name(key, known);

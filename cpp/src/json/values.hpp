@@ -110,6 +110,8 @@ Json write_resources(const std::vector<Resource>& resources);
 /// The document of a job.
 Json job_document(const Job& job);
 
+/// Throws where a value is no object.
+void require_object(const Json& value, const std::string& path);
 /// Throws where an object has a key that is not one of the known ones.
 void require_known_keys(const Json& object, std::span<const std::string_view> known,
                         const std::string& path);
