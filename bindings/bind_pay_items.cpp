@@ -2,6 +2,7 @@
 #include "convert.hpp"
 #include "decimals.hpp"
 #include "docstrings.hpp"
+#include "progress.hpp"
 #include "scupper/bid.hpp"
 #include "scupper/error.hpp"
 #include "scupper/inventory.hpp"
@@ -70,6 +71,20 @@ Columns line_columns(const std::vector<PricedLine>& lines) {
     return d;
 }
 
+/// Draws by items.
+NumberArray draws_of(const PayItems& items, const inventory::Inventory& inv,
+                     const simulate::Simulation& simulation, unsigned threads,
+                     const py::object& progress) {
+    bid::QuantityDraws drawn;
+    {
+        const py::gil_scoped_release free;
+        drawn = bid::item_draws(items, inv.structures, simulation, threads, watcher(progress));
+    }
+    const std::vector<py::ssize_t> shape{static_cast<py::ssize_t>(drawn.draws()),
+                                         static_cast<py::ssize_t>(drawn.items)};
+    return hand_over(std::move(drawn.values), shape);
+}
+
 const PricedItem& item_at(const PayItems& p, std::size_t at) {
     return p.items.at(at);
 }
@@ -106,6 +121,8 @@ void bind_pay_items(py::module_& m) {
                 return numbers<double>(item_at(p, at).quantities, [](double q) { return q; });
             },
             doc("bid::PricedItem::quantities"), arg("item"))
+        .def("draws", &draws_of, doc("bid::item_draws"), arg("inventory"), arg("simulation"),
+             arg("threads"), arg("progress").none(true))
         .def(
             "spread", [](const PayItems& p) { return line_columns(p.spread); },
             doc("bid::PayItems::spread"))

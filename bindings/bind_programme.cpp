@@ -5,6 +5,7 @@
 #include "progress.hpp"
 #include "scupper/estimate.hpp"
 #include "scupper/inventory.hpp"
+#include "scupper/simulate/total_draws.hpp"
 
 #include <cstring>
 #include <pybind11/stl.h>
@@ -26,10 +27,10 @@ Programme price_all(const inventory::Inventory& inv, const PlanHandle& plan, uns
 }
 
 std::vector<std::vector<double>> draw_all(const Programme& p, const inventory::Inventory& inv,
-                                          const estimate::DrawSettings& settings, unsigned threads,
-                                          const py::object& progress) {
+                                          const simulate::SimulationSettings& settings,
+                                          unsigned threads, const py::object& progress) {
     const py::gil_scoped_release free;
-    return estimate::total_samples(p, inv.structures, settings, threads, watcher(progress));
+    return simulate::total_samples(p, inv.structures, settings, threads, watcher(progress));
 }
 
 /// Key, label, unit and value of every total, then its quantiles, then their standard errors.
@@ -84,7 +85,8 @@ class QuantileTable {
 Columns range_columns(const Programme& p, const inventory::Inventory& inv, std::size_t draws,
                       std::uint64_t seed, unsigned threads, const std::vector<double>& quantiles,
                       const py::object& progress) {
-    const auto samples = draw_all(p, inv, {.seed = seed, .draws = draws}, threads, progress);
+    const auto samples =
+        draw_all(p, inv, {.seed = seed, .draws = draws, .replicates = 1}, threads, progress);
     const QuantileTable table(p, samples);
     Columns columns = table.totals();
     py::list values;
@@ -218,7 +220,7 @@ void bind_programme(py::module_& m) {
                 return py::typing::List<py::str>(texts(p.closures, closure::kind_name));
             },
             "How the road is closed at each priced structure: a word of the closure kinds.")
-        .def("ranges", &range_columns, doc("estimate::total_samples"), arg("inventory"),
+        .def("ranges", &range_columns, doc("simulate::total_samples"), arg("inventory"),
              arg("draws"), arg("seed"), arg("threads"), arg("quantiles"),
              arg("progress").none(true))
         .def("guesses", &guess_columns, doc("estimate::programme_guesses"), arg("inventory"),

@@ -80,16 +80,6 @@ Columns columns_of(const RateBook& book, const std::string& units) {
     return columns;
 }
 
-std::vector<std::string> listed_keys(const RateBook& book) {
-    std::vector<std::string> keys;
-    for (const Setting& s : book.settings) {
-        if (s.value.guess.listed != nullptr) {
-            keys.push_back(s.key);
-        }
-    }
-    return keys;
-}
-
 } // namespace
 
 void bind_rates(py::module_& m) {
@@ -102,8 +92,6 @@ void bind_rates(py::module_& m) {
         .def("merged", &merge, doc("merge"), arg("over"))
         .def("columns", &columns_of, "Columns of every value, parts of built-up rates too.",
              arg("units"))
-        .def_property_readonly("listed_keys", &listed_keys,
-                               "Keys whose values are stated one by one, which no sheet can hold.")
         .def_property_readonly("title", &title_of, doc("title_of"))
         .def_readonly("beneath", &RateBook::beneath, doc("RateBook::beneath"))
         .def_readonly("name", &RateBook::name, doc("RateBook::name"))

@@ -129,6 +129,7 @@ void bind_read_bids(py::module_& m) {
         .def_readonly("file", &SheetRead::file, doc("bid::SheetRead::file"))
         .def_readonly("sheet", &SheetRead::sheet, doc("bid::SheetRead::sheet"))
         .def_readonly("header_row", &SheetRead::header_row, doc("bid::SheetRead::header_row"))
+        .def_readonly("header_rows", &SheetRead::header_rows, doc("bid::SheetRead::header_rows"))
         .def_readonly("total_row", &SheetRead::total_row, doc("bid::SheetRead::total_row"))
         .def_readonly("bids", &SheetRead::bids, doc("bid::SheetRead::bids"))
         .def_readonly("doubts", &SheetRead::doubts, doc("bid::SheetRead::doubts"))

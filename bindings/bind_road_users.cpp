@@ -1,8 +1,10 @@
 // The traffic past the closure of an estimate, and what the closure takes of the crew.
 #include "convert.hpp"
 #include "docstrings.hpp"
+#include "scupper/bid/daily_cost.hpp"
 #include "scupper/estimate.hpp"
 
+#include <optional>
 #include <pybind11/stl.h>
 
 namespace scupper::python {
@@ -85,6 +87,36 @@ void bind_figures(py::class_<RoadUsers>& bound) {
         doc("estimate::RoadUsers::per_hour"));
 }
 
+bid::DailyCost daily_cost(const std::vector<RoadUsers>& users, const std::string& currency,
+                          std::optional<double> days) {
+    return bid::daily_cost(users, parse_currency(currency, "currency"), days);
+}
+
+void bind_daily_cost(py::module_& m) {
+    using bid::DailyCost;
+    py::class_<DailyCost>(m, "DailyCost", doc("bid::DailyCost"))
+        .def_property_readonly(
+            "amount", [](const DailyCost& d) { return to_text(d.amount); },
+            doc("bid::DailyCost::amount"))
+        .def_readonly("structures", &DailyCost::structures, doc("bid::DailyCost::structures"))
+        .def_property_readonly(
+            "closures", [](const DailyCost& d) { return d.closures.si(); },
+            doc("bid::DailyCost::closures"))
+        .def_property_readonly(
+            "closed_hours",
+            [](const DailyCost& d) { return by_the_hour(d.closed.si(), dim::time); },
+            doc("bid::DailyCost::closed"))
+        .def_property_readonly(
+            "total", [](const DailyCost& d) { return d.total.si(); }, doc("bid::DailyCost::total"))
+        .def_readonly("days", &DailyCost::days, doc("bid::DailyCost::days"))
+        .def_readonly("earliest", &DailyCost::earliest, doc("bid::DailyCost::earliest"))
+        .def_readonly("latest", &DailyCost::latest, doc("bid::DailyCost::latest"))
+        .def_readonly("sources", &DailyCost::sources, doc("bid::DailyCost::sources"))
+        .def_readonly("cautions", &DailyCost::cautions, doc("bid::DailyCost::cautions"));
+    m.def("daily_cost", &daily_cost, doc("bid::daily_cost"), py::arg("users"), py::arg("currency"),
+          py::arg("days"));
+}
+
 RoadUsers road_users(const estimate::Estimate& e) {
     const py::gil_scoped_release free;
     return estimate::road_users(e);
@@ -111,7 +143,9 @@ void bind_road_users(py::module_& m) {
         .def_readonly("stages", &RoadUsers::stages, doc("estimate::RoadUsers::stages"))
         .def_readonly("not_figured", &RoadUsers::not_figured,
                       doc("estimate::RoadUsers::not_figured"))
+        .def_readonly("sources", &RoadUsers::sources, doc("estimate::RoadUsers::sources"))
         .def_readonly("cautions", &RoadUsers::cautions, doc("estimate::RoadUsers::cautions"));
+    bind_daily_cost(m);
     m.def("road_users", &road_users, doc("estimate::road_users"), arg("estimate"));
     m.def("closure_effort", &effort_columns, doc("estimate::closure_effort"), arg("estimate"));
 }

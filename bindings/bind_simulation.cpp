@@ -142,6 +142,18 @@ Simulation of_state(const PlanHandle& plan, const State& state) {
     return s;
 }
 
+/// Settings with other draws.
+SimulationSettings most_of(SimulationSettings settings, std::size_t draws, std::size_t replicates) {
+    settings.draws = draws;
+    settings.replicates = replicates;
+    return settings;
+}
+
+/// Draws and replicates.
+std::pair<std::size_t, std::size_t> round_of(const SimulationSettings& settings) {
+    return {settings.draws, settings.replicates};
+}
+
 std::pair<double, double> pair_of(const Estimated& e) {
     return {e.value, e.standard_error};
 }
@@ -221,12 +233,24 @@ void bind_simulation(py::module_& m) {
         .def(
             "append", [](Simulation& whole, const Simulation& part) { append(whole, part); },
             doc("simulate::append"), arg("part"))
+        .def(
+            "next_round",
+            [](const Simulation& s, std::size_t draws, std::size_t replicates, double limit) {
+                return round_of(next_round(s, most_of(s.settings, draws, replicates), limit));
+            },
+            doc("simulate::next_round"), arg("draws"), arg("replicates"), arg("relative_error"))
         .def("state", &state_of, "Everything but the job, to carry to another process.")
         .def_static("of_state", &of_state, "The simulation that a state belongs to.", arg("plan"),
                     arg("state"));
     m.def("simulate", &run, doc("simulate::simulate"), arg("inventory"), arg("plan"), arg("draws"),
           arg("replicates"), arg("seed"), arg("sampling"), arg("relative_error"), arg("threads"),
           arg("progress").none(true));
+    m.def(
+        "first_round",
+        [](std::size_t draws, std::size_t replicates) {
+            return round_of(simulate::first_round(most_of({}, draws, replicates)));
+        },
+        doc("simulate::first_round"), arg("draws"), arg("replicates"));
     m.def("replicates_for", &simulate::replicates_for, doc("simulate::replicates_for"),
           arg("draws"));
     m.def(

@@ -7,6 +7,9 @@ from decimal import Decimal
 from typing import TYPE_CHECKING, Any
 
 if TYPE_CHECKING:
+    import pandas as pd
+
+    from scupper._daily_cost import DailyCost
     from scupper.bid_review import BidReview
 
 #: Symbols beside a price, so that nothing rests on colour.
@@ -32,10 +35,12 @@ class AwardFacts:
         review: BidReview,
         reversal: Mapping[str, Any] | None = None,
         early: Mapping[str, Mapping[str, Any]] | None = None,
+        time: pd.DataFrame | None = None,
     ) -> None:
         self.review = review
         self.reversal = reversal
         self.early = dict(early or {})
+        self.time = time
         self.flags = review.unbalanced()
         self.reference = "estimate" if review.has_estimate else "median"
 
@@ -88,6 +93,21 @@ class AwardFacts:
         table = self.review.joint_changes.query("share == share").sort_values("share")
         rows: Any = table.to_dict("records")
         return list(rows)
+
+    @property
+    def timed(self) -> list[dict[str, Any]]:
+        """Rows of bids with their days counted, the least first; nothing where nobody asked."""
+        if self.time is None:
+            return []
+        table = self.time.reset_index()
+        table["order"] = table["rank"].where(table["rank"] > 0, len(table) + 1)
+        rows: Any = table.sort_values(["order", "bidder"]).to_dict("records")
+        return list(rows)
+
+    @property
+    def daily_cost(self) -> DailyCost | None:
+        """What a day was counted at."""
+        return None if self.time is None else self.time.attrs["daily_cost"]
 
     @property
     def telling_item(self) -> str | None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import date
 from typing import TYPE_CHECKING, Any
 
 from scupper._award_facts import CAUTIONS, MEANINGS, AwardFacts, amount, counted
@@ -19,12 +20,17 @@ def award_sheet(review: BidReview, **asked: Any) -> str:
 
     facts = AwardFacts(review, **asked)
     marks = {bidder: facts.marks(bidder) for bidder in review.bidders}
-    charts = [review.plot_groups(), review.plot_cumulative()]
+    charts = {
+        f"Bids by group of items, {review.currency}": review.plot_groups(),
+        "Along the items of the form": review.plot_cumulative(),
+    }
     if facts.telling_item is not None:
-        charts.append(review.plot_crossover(facts.telling_item))
+        telling = f"Totals over the quantity of {facts.telling_item}"
+        charts[telling] = review.plot_crossover(facts.telling_item)
     return render(
         "award.html",
         version=__version__,
+        date=date.today().isoformat(),
         facts=facts,
         review=review,
         rule=words_of(review.governs),
@@ -37,7 +43,7 @@ def award_sheet(review: BidReview, **asked: Any) -> str:
         flags=facts.flags.to_dict("records"),
         meanings=MEANINGS,
         stages=_stages(review),
-        charts=[svg(chart) for chart in charts],
+        charts={title: svg(chart) for title, chart in charts.items()},
         cautions=CAUTIONS,
     )
 

@@ -14,6 +14,7 @@ from scupper._award_facts import CAUTIONS, MEANINGS, AwardFacts
 from scupper._workbook_looks import Looks, Table
 
 if TYPE_CHECKING:
+    from scupper._daily_cost import DailyCost
     from scupper.bid_review import BidReview
 
 _FIRST = Table.FIRST_ROW
@@ -30,6 +31,11 @@ def award_workbook(review: BidReview, **asked: Any) -> bytes:
     return file.getvalue()
 
 
+def _titled(review: BidReview) -> str:
+    title = f": {review.title}" if review.title else ""
+    return f"Bids compared{title}, {review.currency}"
+
+
 class _AwardWriter:
     """Writes sheet by sheet; whatever can be figured from the prices is a formula."""
 
@@ -38,7 +44,8 @@ class _AwardWriter:
         self._review = facts.review
         self._looks = Looks(book)
         self._sheets = {name: book.add_worksheet(name) for name in
-                        ("Award", "Items", "Crossovers", "Findings", "Out of balance")}  # fmt: skip
+                        ("Award", "Items", "Crossovers", "Findings", "Out of balance",
+                         *(["Cost plus time"] if facts.timed else []))}  # fmt: skip
         self._last = _FIRST + len(self._review.items) - 1
 
     def write(self) -> None:
@@ -56,6 +63,8 @@ class _AwardWriter:
         )
         columns = {"bidder": 24.0, "item": 14.0, "ratios": 14.0, "means": 60.0, "ask": 60.0}
         self._write_texts("Out of balance", title, flags, columns)
+        if self._facts.daily_cost is not None:
+            self._write_time(self._facts.daily_cost)
 
     def _place(self, bidder: str) -> int:
         """The column of a bidder's prices; the extensions stand beside."""
@@ -107,7 +116,7 @@ class _AwardWriter:
         sheet, review = self._sheets["Award"], self._review
         columns = {"bidder": 26.0, "as read": 18.0, "rank as read": 12.0, "corrected": 18.0,
                    "rank": 8.0, "over low": 10.0, "over estimate": 14.0, "note": 16.0}  # fmt: skip
-        table = Table(sheet, self._looks, f"Bids compared, {review.currency}", columns,
+        table = Table(sheet, self._looks, _titled(review), columns,
                       list(columns)[1:7])  # fmt: skip
         last = _FIRST + len(review.bidders) - 1
         for at, row in enumerate(self._facts.bids, _FIRST):
@@ -170,6 +179,28 @@ class _AwardWriter:
         gap = (f'SUMPRODUCT(({self._column(_KIND)}="base")*{self._column(_QUANTITY)}*'
                f"({self._column(other)}-{self._column(low)}))")  # fmt: skip
         return f"={xl_rowcol_to_cell(at, 4)}+{gap}/({prices[0]}-{prices[1]})"
+
+    def _write_time(self, cost: DailyCost) -> None:
+        """The bid and its days at the cost of a day, which stands in a cell of its own."""
+        sheet, rows = self._sheets["Cost plus time"], self._facts.timed
+        columns = {"bidder": 26.0, "corrected": 18.0, "days": 10.0, "sum": 18.0, "rank": 8.0}
+        title = f"Cost plus time, {self._review.currency}: what bids are compared by"
+        table = Table(sheet, self._looks, title, columns, list(columns)[1:])
+        last = _FIRST + len(rows) - 1
+        daily = xl_range_abs(last + 2, 1, last + 2, 1)
+        table.row(last + 2, ["cost of a day"])
+        self._number(sheet, last + 2, 1, cost.amount)
+        for at, row in enumerate(rows, _FIRST):
+            table.row(at, [row["bidder"]])
+            self._number(sheet, at, 1, row["corrected"])
+            self._number(sheet, at, 2, row["days"])
+            if row["sum"] is not None:
+                bid, days = xl_rowcol_to_cell(at, 1), xl_rowcol_to_cell(at, 2)
+                sheet.write_formula(at, 3, f"={bid}+{days}*{daily}", self._looks.money,
+                                    float(row["sum"]))  # fmt: skip
+                self._ranked(sheet, at, 3, last, row["rank"])
+        for below, text in enumerate([cost.text, *cost.sources, *cost.cautions], last + 4):
+            table.note(below, text)
 
     def _write_texts(
         self, name: str, title: str, rows: list[Any], columns: dict[str, float]

@@ -19,6 +19,8 @@ _GREYS = ("0.15", "1.0", "1.0", "0.85", "1.0", "0.7", "1.0", "1.0")
 _DASHES = ("-", "--", "-.", ":", (0, (7, 1, 1, 1, 1, 1)), (0, (1, 3)), (0, (10, 3)))
 _MARKS = ("o", "s", "^", "D", "v", "P", "X")
 _NEAREST = 6
+_SIZE = (7.3, 2.3)  # inches: three stand on a page
+_POINTS = 8
 
 
 def by_group(review: BidReview) -> Figure:
@@ -29,7 +31,7 @@ def by_group(review: BidReview) -> Figure:
     rows |= {bidder: review.prices(bidder)["extension"] for bidder in _complete(review)}
     sums = {name: amounts[base].map(_number).groupby(groups, sort=False).sum()
             for name, amounts in rows.items()}  # fmt: skip
-    figure, axes = _figure((7.3, 3.4))
+    figure, axes = _figure()
     names = list(dict.fromkeys(groups))
     width = 0.84 / max(len(sums), 1)
     looks = zip(sums.items(), cycle(_HATCHES), cycle(_GREYS))
@@ -39,7 +41,7 @@ def by_group(review: BidReview) -> Figure:
                  facecolor=grey, edgecolor="black", linewidth=0.7)  # fmt: skip
     axes.set_xticks(range(len(names)), names)
     axes.set_ylabel(review.currency)
-    axes.legend(ncols=3, frameon=False, loc="upper left", bbox_to_anchor=(0, -0.1))
+    _legend(axes)
     return figure
 
 
@@ -49,7 +51,7 @@ def cumulative(review: BidReview) -> Figure:
     against = "estimate" if review.has_estimate else "median"
     known = base & review.items[against].notna()
     reference = _extended(review, against)[known].cumsum()
-    figure, axes = _figure((7.3, 3.4))
+    figure, axes = _figure()
     looks = zip(_complete(review), cycle(_DASHES), cycle(_MARKS))
     for bidder, dash, mark in looks:
         extension = review.prices(bidder)["extension"][known].map(_number)
@@ -57,8 +59,9 @@ def cumulative(review: BidReview) -> Figure:
                   ls=dash, marker=mark, ms=3.5, mfc="white", label=bidder)  # fmt: skip
     axes.axhline(0, color="black", lw=0.6)
     axes.set_xticks(range(int(known.sum())), list(review.items.index[known]), rotation=60)
-    axes.set_ylabel(f"so far, less the {against}, {review.currency}")
-    axes.legend(frameon=False, loc="center left", bbox_to_anchor=(1.0, 0.5))
+    axes.set_ylabel(review.currency)
+    axes.set_title(f"bids so far, less the {against}", loc="left", fontsize=_POINTS)
+    _legend(axes)
     return figure
 
 
@@ -71,7 +74,7 @@ def crossover(review: BidReview, item: str) -> Figure:
     low, high = min([least, quantity, *inside]), max([most, quantity, *inside])
     margin = 0.15 * ((high - low) or quantity or 1.0)
     ends = [max(low - margin, 0.0), high + margin]
-    figure, axes = _figure((7.3, 3.4))
+    figure, axes = _figure()
     if most > least:
         axes.axvspan(least, most, color="0.92", label="range of the quantity")
     _lines(review, axes, item, ends)
@@ -83,7 +86,7 @@ def crossover(review: BidReview, item: str) -> Figure:
     axes.set_xlabel(f"{item}, {row['unit']}: {row['description']}")
     axes.set_ylabel(f"total, {review.currency}")
     axes.xaxis.set_major_formatter("{x:,.0f}")
-    axes.legend(frameon=False, loc="center left", bbox_to_anchor=(1.0, 0.5))
+    _legend(axes)
     return figure
 
 
@@ -113,12 +116,19 @@ def _number(amount: Decimal | None) -> float:
     return float("nan") if amount is None else float(amount)
 
 
-def _figure(size: tuple[float, float]) -> tuple[Figure, Axes]:
+def _legend(axes: Axes) -> None:
+    """Beside the picture, at the size of its figures."""
+    axes.legend(frameon=False, loc="center left", bbox_to_anchor=(1.0, 0.5), fontsize=_POINTS)
+
+
+def _figure() -> tuple[Figure, Axes]:
     from matplotlib.figure import Figure
 
-    figure = Figure(figsize=size, layout="constrained")
+    figure = Figure(figsize=_SIZE, layout="constrained")
     axes = figure.add_subplot()
     axes.spines[["top", "right"]].set_visible(False)
     axes.yaxis.set_major_formatter("{x:,.0f}")
-    axes.tick_params(labelsize=8)
+    axes.tick_params(labelsize=_POINTS)
+    for axis in (axes.xaxis, axes.yaxis):
+        axis.label.set_size(_POINTS)
     return figure, axes

@@ -107,7 +107,9 @@ def _bids(options: argparse.Namespace) -> None:
     if ranges is not None and found.low is not None:
         chance = found.reversal()
         print(reversal_sentence(chance, found.currency))
+    timed = None
     if options.daily_cost is not None:
-        print(found.with_time(options.daily_cost).to_string())
+        timed = found.with_time(options.daily_cost)
+        print(timed.to_string())
     if options.out:
-        found.save(options.out, reversal=chance)
+        found.save(options.out, reversal=chance, time=timed)

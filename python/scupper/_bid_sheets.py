@@ -110,7 +110,7 @@ def items_bytes(items: PayItems) -> bytes:
     for column, value in ((8, items.estimated), (9, items.residue)):
         cells_above = xl_range(Table.FIRST_ROW, column, last - 1, column)
         sheet.write_formula(last, column, f"=SUM({cells_above})", looks.total, float(value))
-    table.note(last + 2, _rounding(items))
+    table.note(last + 2, rounding(items))
     _write_lines(book.add_worksheet("Cost lines"), looks, items)
     book.close()
     return file.getvalue()
@@ -129,10 +129,13 @@ def _write_lines(sheet: Worksheet, looks: Looks, items: PayItems) -> None:
             at += 1
 
 
-def _rounding(items: PayItems) -> str:
+def rounding(items: PayItems) -> str:
+    """Where the difference went that rounding unit prices leaves, in a sentence."""
     if items.rounding:
         table = items._table.set_index("code")
         taken: Any = table.loc[items.rounding, "difference"]
+        if not taken:
+            return "The total is the price of the estimate."
         return (
             f"What rounding unit prices leaves, {items.currency} {taken:,}, is in "
             f"{items.rounding}: the total is the price of the estimate."
@@ -154,10 +157,10 @@ def _book(items: PayItems) -> tuple[io.BytesIO, xlsxwriter.Workbook]:
 def items_page(items: PayItems) -> str:
     """The priced items as HTML that prints."""
     rows = items.to_pandas().to_dict("records")
-    return render("items.html", items=items, rows=rows, rounding=_rounding(items))
+    return render("items.html", items=items, rows=rows, rounding=rounding(items))
 
 
 def items_table(items: PayItems) -> str:
     """The table of that page alone, for a notebook."""
     rows = items.to_pandas().to_dict("records")
-    return render("_items.html", items=items, rows=rows, rounding=_rounding(items))
+    return render("_items.html", items=items, rows=rows, rounding=rounding(items))

@@ -32,6 +32,11 @@ class FrameBids:
         return self.table.assign(**blank)
 
     @property
+    def title(self) -> str:
+        """Tables have none."""
+        return ""
+
+    @property
     def bidders(self) -> list[str]:
         """Who bids."""
         return list(self.by_bidder)

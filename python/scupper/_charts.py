@@ -124,5 +124,5 @@ def _draw_advantage(axes: Axes, values: Sequence[float], currency: str) -> None:
     axes.locator_params(axis="x", nbins=5)
     axes.set_yticks([])
     axes.set_xlabel(
-        f"advantage of own people, {currency} a year (left of 0: a contract is cheaper)"
+        f"advantage of own people, {currency} a year\n(left of 0 a contract is cheaper)"
     )

@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Sensitivity', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'indices_of', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'log_columns', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rank_correlation', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'sensitivity', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Sensitivity', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equipment_times', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'first_round', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'indices_of', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'log_columns', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rank_correlation', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'sensitivity', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -1162,11 +1162,6 @@ class RateBook:
     def date(self) -> str:
         """
         ISO 8601
-        """
-    @property
-    def listed_keys(self) -> list[str]:
-        """
-        Keys whose values are stated one by one, which no sheet can hold.
         """
     @property
     def name(self) -> str:
@@ -2429,7 +2424,7 @@ class Programme:
         """
     def ranges(self, inventory: Inventory, draws: typing.SupportsInt | typing.SupportsIndex, seed: typing.SupportsInt | typing.SupportsIndex, threads: typing.SupportsInt | typing.SupportsIndex, quantiles: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], progress: typing.Any) -> dict[str, typing.Any]:
         """
-        The totals in every draw of all uncertain inputs of all priced structures at once, sorted.
+        The totals of all columns of a programme, sorted, for quantiles.
         
         Parameters
         ----------
@@ -2438,25 +2433,25 @@ class Programme:
         structures : [-, n]
             the records it was priced from, in the same order
         settings : [-]
-            seed, number of draws, kind of sampling
+            as of `total_draws`
         threads : [-]
             how many; 0 for as many as the machine has
         progress : [-]
-            told how far the run is; may be empty
+            told structures done and all; may be empty
         
         Returns
         -------
-        [SI unit of each figure, n x draws]
+        [SI unit of each figure, m x draws]
             by column, ascending; empty where a draw leaves a
-            structure without a number
+            structure without a number: a range of the other draws would hide what stops the work in these
         
         Range
         -----
-        at least one draw. The same bits for any number of threads.
+        as of `total_draws`.
         
         Errors
         ------
-        Interrupted `estimate.stopped` where progress says so.
+        those of `total_draws`.
         
         Source
         ------
@@ -2464,7 +2459,7 @@ class Programme:
         
         Verified by
         -----------
-        tests/cpp/estimate/test_programme_ranges.cpp
+        tests/cpp/simulate/test_total_draws.cpp
         """
     def state(self) -> tuple[typing.Any, ...]:
         """
@@ -2971,6 +2966,46 @@ class Simulation:
         """
         [-, n] without one in some draw: in no total
         """
+    def next_round(self, draws: typing.SupportsInt | typing.SupportsIndex, replicates: typing.SupportsInt | typing.SupportsIndex, relative_error: typing.SupportsFloat | typing.SupportsIndex) -> tuple[int, int]:
+        """
+        With how many draws a run goes on whose mean total cost is not known well enough.
+        
+        Parameters
+        ----------
+        found : [-]
+            the run over the whole list so far
+        most : [-]
+            the run as it would be without a limit
+        relative_error : [-]
+            limit, > 0
+        
+        Returns
+        -------
+        [-]
+            settings of the next round; those of `found` where it is known well enough or has all
+            the draws there may be
+        
+        Formula
+        -------
+        r' = ceil(r (e / limit)^2), at least r + 1, at most those of `most`; e as of
+        `simulate_until`
+        
+        Range
+        -----
+        rounds of one run. Replicates that both rounds have are the same to the bit.
+        
+        Errors
+        ------
+        InputError `simulate.relative_error` where the limit is not above 0.
+        
+        Source
+        ------
+        errors of a mean fall with the root of the number of replicates
+        
+        Verified by
+        -----------
+        tests/cpp/simulate/test_simulation.cpp
+        """
     def ranges(self) -> numpy.typing.NDArray[numpy.float64]:
         """
         What the draws of one structure give of one figure.
@@ -3294,7 +3329,7 @@ class SplitProblem:
     """
     What a split has to keep to.
     """
-    def __init__(self, administration: typing.SupportsFloat | typing.SupportsIndex, inspection: typing.SupportsFloat | typing.SupportsIndex, names: collections.abc.Sequence[str], regions: collections.abc.Sequence[str], direct: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], price: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], time: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], size: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> None:
+    def __init__(self, on_top: typing.Annotated[collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], "FixedSize(3)"], names: collections.abc.Sequence[str], regions: collections.abc.Sequence[str], direct: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], wages: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], price: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], times: collections.abc.Sequence[tuple[str, collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]]], size: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex]) -> None:
         ...
     def fault(self, to: collections.abc.Sequence[typing.SupportsInt | typing.SupportsIndex]) -> str:
         """
@@ -3335,7 +3370,8 @@ class SplitProblem:
         The split as a programme of binary unknowns.
         
         Unknowns: x[u, k] unit u goes to k, with k = 0 own people and k >= 1 the contracts; then y, whether
-        the crew is kept; then z[k], whether a contract is let.
+        the crew is kept; then z[k], whether a contract is let; then, where a least saving may reach its
+        most, for each contract or for all w, whether it does, and r, by how much the share exceeds it.
         
         Parameters
         ----------
@@ -3351,8 +3387,10 @@ class SplitProblem:
         
         Formula
         -------
-        least of sum of costs x + kept y + per contract z; each unit goes somewhere; sum of time
-        x[u, 0] <= time there; least z <= sum of sizes x <= most z; contracts of a region are let in order
+        least of sum of (costs + share of personnel cost where it goes out) x + kept y + per
+        contract z - sum of r; each unit goes somewhere; sum of times x[u, 0] <= hours there, for each
+        resource; least z <= sum of sizes x <= most z; contracts of a region are let in order; r <= share
+        of personnel x - w most / years; r <= w (its greatest value)
         
         Range
         -----
@@ -3365,7 +3403,8 @@ class SplitProblem:
         
         Source
         ------
-        generalized assignment with fixed charges, operations research
+        generalized assignment with fixed charges, operations research; least saving: see
+        `least_saving`
         
         Verified by
         -----------
@@ -3388,6 +3427,10 @@ class SplitProblem:
         -------
         [currency]
             its parts and sum
+        
+        Formula
+        -------
+        compared = cost + sum over contracts, or once over all of them, of `least_saving`
         
         Range
         -----
@@ -3439,9 +3482,14 @@ class SplitProblem:
         -----------
         tests/python/test_delivery_split.py
         """
-    def under(self, time_there: typing.SupportsFloat | typing.SupportsIndex, kept: typing.SupportsFloat | typing.SupportsIndex, per_contract: typing.SupportsFloat | typing.SupportsIndex, contracts: typing.SupportsInt | typing.SupportsIndex, least: typing.SupportsFloat | typing.SupportsIndex, most: typing.SupportsFloat | typing.SupportsIndex, within_regions: bool, together: bool, nothing_in_house: bool) -> SplitProblem:
+    def under(self, there: collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], kept: typing.SupportsFloat | typing.SupportsIndex, per_contract: typing.SupportsFloat | typing.SupportsIndex, contracts: typing.SupportsInt | typing.SupportsIndex, least: typing.SupportsFloat | typing.SupportsIndex, most: typing.SupportsFloat | typing.SupportsIndex, within_regions: bool, together: bool, nothing_in_house: bool, saving: str, law: typing.Annotated[collections.abc.Sequence[typing.SupportsFloat | typing.SupportsIndex], "FixedSize(3)"]) -> SplitProblem:
         """
         What a split has to keep to.
+        """
+    @property
+    def resources(self) -> list[str]:
+        """
+        [text] "crew", "bucket_truck"
         """
 class BidReview:
     """
@@ -5646,7 +5694,7 @@ def compare_ways(values: collections.abc.Sequence[typing.SupportsFloat | typing.
     -------
     direct = n c + A c'; displaced = v max(0, H - spare); idle = O max(0, 1 - (H + other)
     / R); supervision and overhead = shares of wages; contract = P + k p + (a + i) P + C (A/P);
-    differential = min(s y L, M) / y with L wages and their supervision
+    differential = `least_saving` of all of it, with L wages and their supervision
     
     Range
     -----
@@ -6371,6 +6419,44 @@ def equipment_hour(ownership: typing.Annotated[numpy.typing.ArrayLike, numpy.flo
     -----------
     tests/cpp/cost/test_operating.cpp
     """
+def equipment_times(inventory: Inventory, plan: Plan, threads: typing.SupportsInt | typing.SupportsIndex) -> list[tuple[str, list[float]]]:
+    """
+    The hours that each structure of a list takes of every kind of equipment, all pieces together.
+    
+    Parameters
+    ----------
+    structures : [-, n]
+        the records
+    plan : [-]
+        the job made ready
+    threads : [-]
+        how many; 0 for as many as the machine has
+    
+    Returns
+    -------
+    [s, kinds x n]
+        by row of the job's equipment, then by structure; NaN where it has no price
+    
+    Formula
+    -------
+    number x paid time of the crew that has it, as hire is paid; 0 where it is not needed
+    
+    Range
+    -----
+    any list; dump runs after the shift are beside it.
+    
+    Errors
+    ------
+    those of `estimate::resolve`.
+    
+    Source
+    ------
+    definition
+    
+    Verified by
+    -----------
+    tests/python/test_delivery_split.py
+    """
 def equivalent_bore(rated_flow: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], rated_pressure: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], discharge_coefficient: typing.Annotated[numpy.typing.ArrayLike, numpy.float64], density: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]) -> numpy.typing.NDArray[numpy.float64]:
     """
     Which smooth bore lets through what a rated nozzle does, so that it can end a line.
@@ -6673,6 +6759,40 @@ def fan_width(stand_off: typing.Annotated[numpy.typing.ArrayLike, numpy.float64]
     Verified by
     -----------
     tests/cpp/hydraulics/test_jet.cpp
+    """
+def first_round(draws: typing.SupportsInt | typing.SupportsIndex, replicates: typing.SupportsInt | typing.SupportsIndex) -> tuple[int, int]:
+    """
+    With how many draws a run begins that is to stop once it knows enough.
+    
+    Parameters
+    ----------
+    most : [-]
+        the run as it would be without a limit
+    
+    Returns
+    -------
+    [-]
+        the same with the replicates of the first round
+    
+    Formula
+    -------
+    at least 4 replicates, of as many draws each as `most` has
+    
+    Range
+    -----
+    any settings that `simulate` takes.
+    
+    Errors
+    ------
+    InputError `simulate.draws` where draws are no whole multiple of replicates or none.
+    
+    Source
+    ------
+    own convention
+    
+    Verified by
+    -----------
+    tests/cpp/simulate/test_simulation.cpp
     """
 def fittings() -> list[tuple[str, str, typing.Any]]:
     """
@@ -11105,7 +11225,9 @@ def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | t
     structure's cost and what that cost varies together with the others. Visits are picked one by
     one, each the best after those before it. Beside that each has the width of P10 to P90 to be
     expected by draws, which takes no shape for granted: for 16 outcomes of its measurements all
-    structures are drawn with them certain, and the widths averaged.
+    structures are drawn with them certain, and the widths averaged. What the job correlates with a
+    measured input moves with it at its own structure and keeps what spread is then left; elsewhere
+    it stays as drawn.
     
     Parameters
     ----------
@@ -11143,7 +11265,7 @@ def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | t
     
     Source
     ------
-    law of total variance; what is shared is taken input by input
+    law of total variance; what is shared is taken input by input, without correlations
     
     Verified by
     -----------

@@ -8,7 +8,7 @@ import sys
 from collections.abc import Callable
 from typing import TYPE_CHECKING, Any
 
-from scupper.errors import FileError
+from scupper.errors import FileError, InputError
 
 if TYPE_CHECKING:
     from scupper.inventory import Inventory
@@ -27,6 +27,13 @@ def add_decide(
     command.add_argument("--terms", metavar="TERMS.json", help="terms by key, text with units")
     command.add_argument("--basis", choices=["avoidable", "full"], default="avoidable")
     command.add_argument("--hours", metavar="TIME", help='crew hours there are: splits, as "600 h"')
+    command.add_argument(
+        "--equipment",
+        metavar="KIND=TIME",
+        action="append",
+        default=[],
+        help='hours there are of a kind of equipment: splits, as bucket_truck="200 h"',
+    )
     command.add_argument("--draws", type=int, metavar="N", default=2000)
     command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
     command.add_argument("--out", metavar="FILE.html", required=True, help="HTML to print")
@@ -47,7 +54,8 @@ def _decide(options: argparse.Namespace, inventory: Inventory, job: Job) -> None
         draws=options.draws,
         progress=sys.stderr.isatty(),
     )
-    split = decision.split(options.hours) if options.hours else None
+    yard = dict(map(_hours_of, options.equipment))
+    split = decision.split(options.hours, equipment=yard) if options.hours or yard else None
     print(decision)
     if split:
         print(split)
@@ -56,6 +64,14 @@ def _decide(options: argparse.Namespace, inventory: Inventory, job: Job) -> None
     if options.workbook:
         decision.save_workbook(options.workbook, split)
         print(options.workbook)
+
+
+def _hours_of(text: str) -> tuple[str, str]:
+    """A kind of equipment and the hours there are of it."""
+    kind, equals, hours = text.partition("=")
+    if not (kind and equals and hours):
+        raise InputError("command.equipment", "--equipment", text, 'as bucket_truck="200 h"')
+    return kind.strip(), hours.strip()
 
 
 def _terms(path: str | None) -> dict[str, Any]:

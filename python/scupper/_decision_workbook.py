@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 import xlsxwriter
 from xlsxwriter.utility import xl_rowcol_to_cell
 
+from scupper._decision_facts import invented
 from scupper._workbook_looks import Looks, Table
 
 if TYPE_CHECKING:
@@ -34,14 +35,27 @@ def workbook(decision: Decision, split: Split | None) -> bytes:
     chance = decision.chance.rename_axis("figure").reset_index()
     _write_rows(book, looks, "How sure", chance)
     if split is not None:
-        _write_rows(book, looks, "Split", split.table)
+        _write_rows(book, looks, "Split", split.table.drop(columns=_empty(split.table)))
+        hours = split.capacity.join(split.worth.drop(columns=["used", "available"]))
+        _write_rows(book, looks, "Hours", hours.reset_index())
+        if split.over != "nothing":
+            law = split.law.rename_axis("least saving by law").reset_index()
+            _write_rows(book, looks, "Least saving", law)
+        _write_rows(book, looks, "What goes out", split.out.reset_index())
     book.close()
     return file.getvalue()
+
+
+def _empty(table: Any) -> list[str]:
+    """Columns of nothing but empty text: regions that nobody asked for."""
+    return [str(column) for column in table if (table[column] == "").all()]
 
 
 def _write_ways(sheet: Any, looks: Looks, decision: Decision) -> None:
     columns = {"line": 30.0, "amount": 14.0, "side": 14.0, "why": 60.0, "source": 60.0}
     table = Table(sheet, looks, decision.recommendation, columns)
+    for text in invented(decision):
+        sheet.write_string(1, 0, text, looks.status)
     row = Table.FIRST_ROW
     cells: dict[str, list[str]] = {}
     for line in decision.to_pandas().to_dict("records"):
@@ -75,11 +89,31 @@ def _sum(sheet: Any, looks: Looks, row: int, name: str, terms: Sequence[str], va
 def _write_rows(book: xlsxwriter.Workbook, looks: Looks, name: str, rows: Any) -> None:
     """A table as it is; what is no number is text, and NaN an empty cell."""
     sheet = book.add_worksheet(name)
-    widths = {str(column): 24.0 if i == 0 else 18.0 for i, column in enumerate(rows.columns)}
-    Table(sheet, looks, name, widths)
+    numbers = list(rows.select_dtypes("number").columns)
+    widths = {_heading(column): _width(rows[column], column in numbers) for column in rows.columns}
+    table = Table(sheet, looks, name, widths, [_heading(column) for column in numbers])
     for at, record in enumerate(rows.to_dict("records"), start=Table.FIRST_ROW):
-        for column, value in enumerate(record.values()):
-            if isinstance(value, bool | str):
-                sheet.write_string(at, column, str(value), looks.text)
-            elif value == value and abs(value) < float("inf"):
-                sheet.write_number(at, column, value, looks.figure)
+        table.row(at, [None if key in numbers else _text(x) for key, x in record.items()])
+        for column, (key, value) in enumerate(record.items()):
+            if key in numbers and value == value and abs(value) < float("inf"):
+                small = 0 < abs(value) < 10 and value != int(value)  # 0.0994 by area, not 0.10
+                sheet.write_number(at, column, value, looks.plain if small else looks.money)
+
+
+def _heading(column: Any) -> str:
+    return str(column).replace("_", " ")
+
+
+def _text(value: Any) -> str:
+    """Words for yes, no and nothing."""
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    return str(value) if value == value else ""
+
+
+def _width(column: Any, number: bool) -> float:
+    """As wide as what stands in it, within what a page has room for."""
+    longest = max((len(str(x)) for x in column), default=0)
+    if number:
+        return max(14.0, len(_heading(column.name)) + 3.0)
+    return min(max(longest, len(_heading(column.name)), 8) + 3.0, 36.0)

@@ -8,8 +8,8 @@ from typing import Any
 from scupper.errors import Error
 
 
-def needed(module: str, what: str) -> Any:
-    """A module of the extra ``cluster``, or an error that says how to come by it.
+def needed(module: str, what: str, extra: str = "cluster") -> Any:
+    """A module of an extra, or an error that says how to come by it.
 
     Parameters
     ----------
@@ -17,10 +17,12 @@ def needed(module: str, what: str) -> Any:
         As ``"pyarrow.parquet"``.
     what
         What it is needed for.
+    extra
+        With which it is installed.
     """
     try:
         return import_module(module)
     except ImportError:
         package = module.partition(".")[0]
-        allowed = f"{what} needs it: pip install 'scupper[cluster]'"
+        allowed = f"{what} needs it: pip install 'scupper[{extra}]'"
         raise Error("package.missing", package, "not installed", allowed) from None

@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING
 
 from scupper import _core
 from scupper._paper import nice
+from scupper._report import number
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -56,7 +57,7 @@ def _too_strong(estimate: Estimate) -> Iterator[str]:
 def _untold(estimate: Estimate) -> Iterator[str]:
     for label, low, high, unit, worth in estimate._core.untold():
         counted = unit in ("each", "1")
-        shown = f"{low:,.0f}–{high:,.0f}" if counted else f"{low:,.4g}–{high:,.4g} {nice(unit)}"
+        shown = f"{number(low)}–{number(high)}" + ("" if counted else f" {nice(unit)}")
         yield (
             f"{label} {shown}, not counted: over that range the price moves by "
             f"{estimate.currency} {worth:,.0f}"

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING, Any
 from scupper._frames import frame
 from scupper._job_facts import scope
 from scupper._paper import words
+from scupper._report import number
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -100,4 +101,4 @@ def _amount(row: dict[str, Any]) -> str:
     if row["key"].startswith("margin."):
         return f"{row['likely']:.1%}"
     unit = "" if row["unit"] in ("1", "each") else f" {row['unit']}"
-    return f"{row['likely']:,.4g}{unit}"
+    return f"{number(row['likely'])}{unit}"

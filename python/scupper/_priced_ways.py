@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
@@ -32,6 +33,7 @@ class PricedWays:
     own: Programme
     out: Programme
     columns: dict[str, Numbers]
+    threads: int | None = None
 
     @classmethod
     def of(
@@ -50,7 +52,7 @@ class PricedWays:
         out = estimate_all(inv, contract, threads=threads, progress=progress)
         places = {"areas": _AREA, "direct": _TOTAL, "wages": _WAGES, "crew_time": _TIME}
         columns = {name: _column(own, key) for name, key in places.items()}
-        return cls(inv, own, out, {**columns, "price": _column(out, _TOTAL)})
+        return cls(inv, own, out, {**columns, "price": _column(out, _TOTAL)}, threads)
 
     @property
     def both(self) -> list[int]:
@@ -83,6 +85,14 @@ class PricedWays:
     def listed(self, rows: list[int]) -> Inventory:
         """The structures of some positions."""
         return gathered([self.inventory[i] for i in rows])
+
+    @cached_property
+    def equipment_times(self) -> dict[str, Numbers]:
+        """Seconds of every kind of equipment of the in-house job by position in the inventory."""
+        import numpy as np
+
+        times = _core.equipment_times(self.inventory._core, self.own.job.plan, self.threads or 0)
+        return {name: np.asarray(column) for name, column in times}
 
     def names(self, rows: list[int]) -> dict[str, Any]:
         """Columns that say which structures stand at some positions."""

@@ -5,26 +5,24 @@ from __future__ import annotations
 import io
 import os
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Any
 
 from scupper import _core
-from scupper._rate_sheets import ABOUT, COLUMNS
-from scupper.errors import InputError
+from scupper._rate_sheets import ABOUT, BETWEEN, COLUMNS, WEIGHTS
 from scupper.results import safe_cells
 
 if TYPE_CHECKING:
     import pandas as pd
 
+Document = dict[str, Any]
+
 
 def sheet_bytes(
-    path: str | os.PathLike[str], book: _core.RateBook, values: pd.DataFrame
+    path: str | os.PathLike[str], book: _core.RateBook, values: pd.DataFrame, document: Document
 ) -> str | bytes:
-    """The whole sheet by the ending of its name."""
+    """The whole sheet by the ending of its name, from the table and the document of a book."""
     import pandas as pd
 
-    if book.listed_keys:
-        found = f"values or a sample for {', '.join(book.listed_keys)}"
-        raise InputError("rates.listed", os.fspath(path), found, "a rate book as JSON")
     about = pd.DataFrame(
         [{"key": name, "likely": getattr(book, name), "label": "of the book"} for name in ABOUT]
     )
@@ -34,8 +32,9 @@ def sheet_bytes(
         shared_share=values["shared_share"].where(~certain),
         unit=values["unit"].replace({"1": "", "each": ""}),
     )  # fmt: skip
-    values = _with_words(values.astype(object))
-    table = pd.concat([about, values]).reindex(columns=list(COLUMNS)).astype(object)
+    values = _with_lists(_with_words(values.astype(object)), document)
+    columns = [*COLUMNS, WEIGHTS] if WEIGHTS in values else list(COLUMNS)
+    table = pd.concat([about, values]).reindex(columns=columns).astype(object)
     table = table.where(table.notna(), "")
     if Path(path).suffix.lower() == ".csv":
         return safe_cells(table).to_csv(index=False)
@@ -48,6 +47,21 @@ def _with_words(values: pd.DataFrame) -> pd.DataFrame:
     values.loc[words, "likely"] = [
         _core.ownership_names()[int(n)] for n in values.loc[words, "likely"]
     ]
+    return values
+
+
+def _with_lists(values: pd.DataFrame, document: Document) -> pd.DataFrame:
+    """A value that is stated by those it takes, or by a sample, has them all in one cell."""
+    for key, entry in document["inputs"].items():
+        stated = entry.get("sample", entry.get("values")) if isinstance(entry, dict) else None
+        if stated is None:
+            continue
+        row = values["key"] == key
+        unit = f" {values.loc[row, 'unit'].iloc[0]}"
+        numbers = [str(text).removesuffix(unit).replace(",", "") for text in stated]
+        values.loc[row, ["low", "likely", "high"]] = [None, f"{BETWEEN} ".join(numbers), None]
+        if WEIGHTS in entry:
+            values.loc[row, WEIGHTS] = f"{BETWEEN} ".join(str(w) for w in entry[WEIGHTS])
     return values
 
 

@@ -27,6 +27,10 @@ COLUMNS = (
     "date",
     "note",
 )
+#: Of a row whose `likely` cell lists the values it takes; a list without it is a sample.
+WEIGHTS = "weights"
+#: Between the values of a list.
+BETWEEN = ";"
 #: Rows at the top whose `likely` cell says something of the book itself.
 ABOUT = ("name", "version", "date", "currency", "source", "note")
 _VALUES = ("low", "likely", "high")
@@ -67,7 +71,7 @@ def sheet_rows(path: str | os.PathLike[str]) -> list[Row]:
         if len(cells) > len(known):
             found = f"{len(cells)} cells"
             raise InputError("rates.cells", f"{name}:{line}", found, f"{len(known)} cells")
-        named = dict.fromkeys(COLUMNS, "") | dict(zip(known, cells, strict=False))
+        named = dict.fromkeys((*COLUMNS, WEIGHTS), "") | dict(zip(known, cells, strict=False))
         rows.append(Row(line, named))
     return rows
 
@@ -142,6 +146,8 @@ def _put(inputs: dict[str, Any], row: Row) -> None:
         for name in _VALUES:
             entry.pop(name, None)
         entry.setdefault("built_up", {})[part] = _part(row)
+    elif _is_list(row):
+        entry |= _list(row)
     elif "built_up" not in entry:
         low, likely, high = (_value(row, name) for name in _VALUES)
         if low is None and high is None:
@@ -155,6 +161,21 @@ def _put(inputs: dict[str, Any], row: Row) -> None:
             entry[name] = row.cells[name]
     if part:
         entry.pop("value", None)
+
+
+def _is_list(row: Row) -> bool:
+    return BETWEEN in row.cells["likely"] or bool(row.cells[WEIGHTS])
+
+
+def _list(row: Row) -> dict[str, Any]:
+    """Values in proportion to weights, or a sample: "1; 2; 4", in the unit of the row."""
+    stated = [_with_unit(text, row) for text in _split(row.cells["likely"])]
+    weights = [_number(text) for text in _split(row.cells[WEIGHTS])]
+    return {"values": stated, WEIGHTS: weights} if weights else {"sample": stated}
+
+
+def _split(cell: str) -> list[str]:
+    return [text.strip() for text in cell.split(BETWEEN)] if cell else []
 
 
 def _part(row: Row) -> Any:
@@ -178,8 +199,10 @@ def _whole_and_part(key: str) -> tuple[str, str]:
 def _value(row: Row, column: str) -> Any:
     """Number and unit as one text; a number alone where the row has no unit; else as it stands."""
     text = row.cells[column]
-    if not text:
-        return None
+    return _with_unit(text, row) if text else None
+
+
+def _with_unit(text: str, row: Row) -> Any:
     number = _number(text)
     if isinstance(number, str):
         return text
@@ -234,6 +257,11 @@ def _unreadable(family: list[Row], about: dict[str, str], name: str) -> Error | 
     for row in family:
         if not row.cells["likely"]:
             return InputError("rates.empty", f"{name}:{row.line} likely", "nothing", "a number")
+        for end in ("low", "high"):
+            if _is_list(row) and row.cells[end]:
+                allowed = "nothing beside several values"
+                place = f"{name}:{row.line} {end}"
+                return InputError("rates.list", place, row.cells[end], allowed)
     try:
         _core.RateBook.read(json.dumps(sheet_document(family) | about), name)
     except Error as e:
@@ -249,6 +277,8 @@ def _column(row: Row, e: Error) -> str:
     """The column that an error speaks of."""
     if e.id in ("schema.key", "cost.part", "json.key"):
         return "key"
+    if e.path.endswith(f".{WEIGHTS}"):
+        return WEIGHTS
     for column in (*_VALUES, "shared_share", "unit"):
         if row.cells[column] and row.cells[column] in e.found:
             return column

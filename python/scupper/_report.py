@@ -3,13 +3,21 @@
 from __future__ import annotations
 
 from html import escape
+from math import isnan
 from typing import TYPE_CHECKING
+
+from scupper import _core
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
     from scupper.programme import Programme
 
 Lines = list[tuple[str, str]]
+
+
+def number(value: float) -> str:
+    """A number to four digits as people write it: "12,880"; a dash where there is none."""
+    return "–" if isnan(value) else _core.format_quantity(value, "1", 4)
 
 
 def text(lines: Lines) -> str:

@@ -19,6 +19,7 @@ from scupper.job import Job
 _FORM = 1
 _MANIFEST = "manifest.json"
 _JOB = "job.json"
+_ROUND = "replicates-"
 #: How many differences a refusal names.
 _MOST = 3
 
@@ -86,6 +87,16 @@ class RunFolder:
     def job(self) -> Job:
         """The job of the run."""
         return Job.from_file(self._path / _JOB)
+
+    def round(self, replicates: int) -> RunFolder:
+        """The folder within it of a round that has so many replicates."""
+        return RunFolder(self._path / f"{_ROUND}{replicates:06d}")
+
+    def latest(self) -> RunFolder:
+        """The last round of which any part is finished; the folder itself where it has none."""
+        rounds = [RunFolder(path) for path in sorted(self._path.glob(f"{_ROUND}*"))]
+        begun = [one for one in rounds if one._file(0).exists()]
+        return begun[-1] if begun else self
 
     def _file(self, number: int) -> Path:
         return self._path / f"part-{number:06d}.npz"

@@ -45,6 +45,14 @@ class ReadBids:
         return self.core.currency
 
     @property
+    def title(self) -> str:
+        """The first line above the headings of the first form; empty where there is none."""
+        others = self.sheets[0].others()
+        rows = zip(others["text"], others["taken_for"], strict=True)
+        titles = [str(text) for text, taken_for in rows if taken_for == "title"]
+        return titles[0] if titles and not titles[0].lower().startswith("bidder") else ""
+
+    @property
     def bidders(self) -> list[str]:
         """Who bids, in the order of the files."""
         return [bid.bidder for bid in self.core.bids]
@@ -131,7 +139,9 @@ def _decimal(text: str | None) -> Decimal | None:
 
 
 def _sheet_lines(sheet: _core.SheetRead) -> list[str]:
-    lines = [f"{sheet.file} {sheet.sheet}".strip() + f": headings in line {sheet.header_row}"]
+    first, rows = sheet.header_row, sheet.header_rows
+    where = f"line {first}" if rows == 1 else f"lines {first} to {first + rows - 1}"
+    lines = [f"{sheet.file} {sheet.sheet}".strip() + f": headings in {where}"]
     for letter, heading, role, bidder in sheet.columns():
         whose = f" of {bidder}" if bidder else ""
         lines.append(f'  {letter:3} "{heading}": {role.replace("_", " ")}{whose}')
@@ -149,8 +159,9 @@ def read_bids(
 ) -> ReadBids:
     """Reads bid forms, CSV or XLSX: one file a bidder, or one tabulation with columns for each.
 
-    Title rows, merged headings, signs and commas, brackets for negatives, subtotals, totals and
-    notes are understood; what is doubtful is listed, what is not understood too.
+    Title rows, headings over two or three rows, merged ones, signs and commas, brackets for
+    negatives, subtotals, totals and notes are understood; what is doubtful is listed, what is not
+    understood too.
 
     Parameters
     ----------

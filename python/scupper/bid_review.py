@@ -30,10 +30,12 @@ class BidReview:
     advice: procurement rules are local.
     """
 
-    def __init__(self, core: _core.BidReview, currency: str, governs: str) -> None:
+    def __init__(self, core: _core.BidReview, currency: str, governs: str, title: str = "") -> None:
         self._core = core
         self.currency = currency
         self.governs = governs
+        #: What the contract is called, as on the first form; empty where that does not say.
+        self.title = title
 
     @cached_property
     def summary(self) -> pd.DataFrame:
@@ -108,13 +110,30 @@ class BidReview:
             dict(zip(("stage", "bidder", "total", "rank"), zip(*rows, strict=True), strict=True))
         )
 
-    def with_time(self, daily_cost: float | str | Decimal) -> pd.DataFrame:
+    def with_time(self, daily_cost: Any) -> pd.DataFrame:
         """Sums that cost-plus-time bids are compared by: the bid and its days at the road-user cost
-        of a day; what is paid stays the bid."""
-        table = _exact(self._core.with_time(str(daily_cost)))
+        of a day; what is paid stays the bid.
+
+        Parameters
+        ----------
+        daily_cost
+            An amount that was advertised, or what it follows from: a `DailyCost`, the traffic past
+            a closure (``est.road_users``), an estimate or a programme.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By bidder: corrected, days, sum, rank. Its ``attrs["daily_cost"]`` says what a day costs
+            and what that rests on.
+        """
+        from scupper._daily_cost import daily_cost_of
+
+        cost = daily_cost_of(daily_cost, self.currency)
+        table = _exact(self._core.with_time(str(cost.amount)))
         table.index = self.summary.index
         table.insert(0, "days", self.summary["days"])
         table.insert(0, "corrected", self.summary["corrected"])
+        table.attrs["daily_cost"] = cost
         return table
 
     def unbalanced(
@@ -222,13 +241,15 @@ class BidReview:
         Parameters
         ----------
         quantities
-            Draws of the quantities: a DataFrame with a column an item (items that it lacks stay as
-            on the form), or an array of draws x items; None draws them here.
+            Draws of the quantities: a DataFrame with a column an item, as `PayItems.draws` makes of
+            a simulation (items that it lacks stay as on the form), or an array of draws x items;
+            None draws them here, from least and most of each item.
 
         Returns
         -------
         dict
-            low, draws, chance, its standard error, regret (what the low bid costs over the least,
+            low, draws, chance, its standard error (an upper limit where draws fill even parts, as
+            those of `scupper.simulate` do), regret (what the low bid costs over the least,
             on average), and by bidder: lowest (share of draws), mean_total.
         """
         import pandas as pd
@@ -267,7 +288,8 @@ class BidReview:
     def save(self, path: str | os.PathLike[str], **facts: Any) -> None:
         """Writes the award sheet: a workbook with live formulas (.xlsx), or a page (.html).
 
-        `facts` may be ``reversal=`` and ``early=`` (by bidder), as these methods return them.
+        `facts` may be ``reversal=``, ``early=`` (by bidder) and ``time=``, as `reversal`,
+        `early_payment` and `with_time` return them.
         """
         ending = os.path.splitext(os.fspath(path))[1].lower()
         if ending == ".xlsx":
@@ -334,7 +356,7 @@ def review(
     items = item_texts(bids, ranges)
     given, engineer = bid_texts(bids)
     core = _core.BidReview(bids.currency, items, given, engineer, governs, outlier, fewest)
-    return BidReview(core, bids.currency, governs)
+    return BidReview(core, bids.currency, governs, bids.title)
 
 
 def read_ranges(path: str | os.PathLike[str]) -> pd.DataFrame:

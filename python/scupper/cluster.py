@@ -13,7 +13,7 @@ from __future__ import annotations
 import os
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core
@@ -28,7 +28,7 @@ from scupper.inventory import Inventory
 from scupper.job import Job
 from scupper.programme import Programme
 from scupper.programme import estimate_all as _estimate_all
-from scupper.simulating import Simulation
+from scupper.simulating import Simulation, require_limit
 from scupper.simulating import simulate as _simulate
 
 if TYPE_CHECKING:
@@ -106,6 +106,7 @@ def simulate(
     folder: str | os.PathLike[str] | None = None,
     sampling: str = "latin_hypercube",
     replicates: int | None = None,
+    relative_error: float | None = None,
     threads: int | None = None,
     progress: Progress = False,
 ) -> Simulation:
@@ -121,6 +122,9 @@ def simulate(
         The job. It goes to each worker once.
     draws, seed, sampling, replicates
         As for `scupper.simulate`.
+    relative_error
+        As for `scupper.simulate`, of the total of the whole list: all parts are drawn in rounds of
+        more and more replicates. A folder keeps the parts of each round.
     client
         A ``distributed.Client``: `local`, or of a cluster elsewhere whose workers have this package
         in the same version. A part whose worker is lost is done again. None for this process.
@@ -151,28 +155,71 @@ def simulate(
         ``cluster.worker_lost`` where a part loses its worker again and again,
         ``cluster.no_workers`` where there is none for a minute.
     """
+    require_limit(relative_error)
     pieces = Pieces(source, rows)
-    task = _Simulate(int(draws), int(seed), sampling, replicates)
-    settings = {"rows": rows, **vars(task)}
+    most = _Simulate(int(draws), int(seed), sampling, replicates)
+    settings: dict[str, Any] = {"rows": rows, **vars(most)}
+    if relative_error is not None:
+        settings["relative_error"] = relative_error
     store = _store(folder, "simulate", job, settings)
+    how = _How(job, client, threads, progress)
+    if relative_error is None:
+        found = _run_of(pieces, most, how, store)
+    else:
+        found = _run_until(pieces, most, relative_error, how, store)
+    found.records = pieces.records if pieces.from_files else None
+    return found
+
+
+@dataclass(frozen=True)
+class _How:
+    """What all rounds of a run have in common."""
+
+    job: Job
+    client: Any
+    threads: int | None
+    progress: Progress
+
+
+def _run_until(
+    pieces: Pieces, most: _Simulate, relative_error: float, how: _How, store: RunFolder | None
+) -> Simulation:
+    """Round after round, each with more replicates, until the mean total cost is known."""
+    if most.replicates is None:
+        most = replace(most, replicates=_core.replicates_for(max(most.draws, 1)))
+    number = most.replicates or 1
+    following = _core.first_round(most.draws, number)
+    while True:
+        draws, replicates = following
+        task = replace(most, draws=draws, replicates=replicates)
+        within = None if store is None else store.round(replicates)
+        if within is not None:
+            within.begin("simulate", how.job, vars(task))
+        found = _run_of(pieces, task, how, within)
+        following = found._core.next_round(most.draws, number, relative_error)
+        if following == (draws, replicates):
+            if store is not None and within is not None:
+                store.finish(within.facts()["parts"])
+            return found
+
+
+def _run_of(pieces: Pieces, task: _Simulate, how: _How, store: RunFolder | None) -> Simulation:
+    """One run over all parts."""
     core: _core.Simulation | None = None
     identity: dict[str, list[Any]] = {}
     for _, (*state, names) in _states(
-        pieces, task, job, store, client, threads, progress, "simulating"
+        pieces, task, how.job, store, how.client, how.threads, how.progress, "simulating"
     ):
         kept = tuple(state) if store is None else _rowless(state)
-        core = _appended(core, _core.Simulation.of_state(job.plan, kept))
+        core = _appended(core, _core.Simulation.of_state(how.job.plan, kept))
         if store is None:
             for column, values in names.items():
                 identity.setdefault(column, []).extend(values)
     if core is None:
-        found = _nothing(job, task)
-    elif store is None:
-        found = Simulation(core, job, identity)
-    else:
-        found = FolderSimulation(core, job, store)
-    found.records = pieces.records if pieces.from_files else None
-    return found
+        return _nothing(how.job, task)
+    if store is None:
+        return Simulation(core, how.job, identity)
+    return FolderSimulation(core, how.job, store)
 
 
 def _store(
@@ -273,6 +320,8 @@ class FolderSimulation(Simulation):
 def finished(folder: str | os.PathLike[str]) -> FolderSimulation:
     """What of a simulation in a folder is finished: the parts from the first on.
 
+    Of a run with a limit of its standard error those of the last round of which there is any.
+
     Parameters
     ----------
     folder
@@ -292,7 +341,7 @@ def finished(folder: str | os.PathLike[str]) -> FolderSimulation:
     what = store.facts().get("what")
     if what != "simulate":
         raise InputError("cluster.folder", os.fspath(folder), f"a run of {what}", "of simulate")
-    job = store.job()
+    store, job = store.latest(), store.job()
     core: _core.Simulation | None = None
     for *state, _ in store.states():
         core = _appended(core, _core.Simulation.of_state(job.plan, _rowless(state)))

@@ -10,6 +10,7 @@ from typing import TYPE_CHECKING
 
 from scupper import _bid_commands, _core
 from scupper._decide_command import add_decide
+from scupper._draw_commands import add_draws
 from scupper._learning_command import add_learn
 from scupper.errors import Error, InputError, Interrupted
 
@@ -17,7 +18,6 @@ if TYPE_CHECKING:
     from scupper.estimating import Estimate
     from scupper.inventory import Inventory
     from scupper.job import Job
-    from scupper.simulating import Simulation
 
 USER_ERROR = 2
 INTERRUPTED = 130
@@ -62,8 +62,7 @@ def _parser() -> argparse.ArgumentParser:
     _add_workbook(commands)
     _add_papers(commands)
     _add_alternatives(commands)
-    _add_simulate(commands)
-    _add_survey_list(commands)
+    add_draws(commands, _add_job, _listed)
     _add_outings(commands)
     add_decide(commands, _add_job, _listed)
     _add_job(_bid_commands.add_items(commands))
@@ -175,39 +174,6 @@ def _add_alternatives(commands: argparse._SubParsersAction[argparse.ArgumentPars
     )
     command.add_argument("--out", metavar="FILE.html", help="the same as HTML to print")
     command.set_defaults(run=_alternatives)
-
-
-def _add_simulate(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    command = commands.add_parser("simulate", help="say how sure the price of a list is")
-    _add_job(command)
-    command.add_argument("--draws", type=int, metavar="N", default=10_000, help="at most")
-    command.add_argument("--seed", type=int, metavar="N", default=1, help="same seed, same draws")
-    command.add_argument(
-        "--sampling",
-        default="latin_hypercube",
-        metavar="KIND",
-        help="latin_hypercube, sobol, sobol_single or plain",
-    )
-    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
-    command.add_argument("--budget", type=float, metavar="AMOUNT", help="say how likely it is held")
-    command.add_argument("--folder", metavar="DIR", help="keep finished parts; go on from there")
-    command.add_argument("--workers", type=int, metavar="N", help="processes that share the parts")
-    command.add_argument(
-        "--out", metavar="RANGES", required=True, help="a row a structure: .csv or .parquet"
-    )
-    command.set_defaults(run=_simulate)
-
-
-def _add_survey_list(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
-    command = commands.add_parser(
-        "survey-list", help="list the visits and measurements that narrow the cost most"
-    )
-    _add_job(command)
-    command.add_argument("--visits", type=int, metavar="N", default=20, help="structures at most")
-    command.add_argument("--select", metavar="IDS", help="structure numbers, comma-separated")
-    command.add_argument("--out", metavar="LIST.csv", required=True, help="the list")
-    command.add_argument("--sheet", metavar="SHEET.csv", help="a new sheet to fill in for it")
-    command.set_defaults(run=_survey_list)
 
 
 def _add_outings(commands: argparse._SubParsersAction[argparse.ArgumentParser]) -> None:
@@ -361,56 +327,6 @@ def _page(options: argparse.Namespace) -> None:
 def _card(options: argparse.Namespace) -> None:
     _priced(options).save_work_card(options.out)
     print(options.out)
-
-
-def _simulate(options: argparse.Namespace) -> None:
-    inventory = _records(options)
-    job = _surveyed(options, inventory)
-    found = _simulated(options, _chosen(options, inventory), job)
-    if options.out.lower().endswith(".parquet"):
-        found.to_parquet(options.out)
-    else:
-        found.save(options.out)
-    print(found)
-    if options.budget is not None:
-        print(f"above {options.budget:,.0f}: {found.chance_above(options.budget):.1%} of draws")
-
-
-def _simulated(options: argparse.Namespace, chosen: Inventory, job: Job) -> Simulation:
-    """In one go, or in parts where they are kept or shared."""
-    from contextlib import nullcontext
-
-    from scupper import cluster
-    from scupper.simulating import simulate
-
-    draws, seed, bar = options.draws, options.seed, sys.stderr.isatty()
-    sampling = options.sampling
-    if options.folder is None and options.workers is None:
-        return simulate(chosen, job, draws, seed, sampling=sampling, progress=bar)
-    with nullcontext() if options.workers is None else cluster.local(options.workers) as client:
-        return cluster.simulate(
-            chosen,
-            job,
-            draws,
-            seed,
-            sampling=sampling,
-            client=client,
-            folder=options.folder,
-            progress=bar,
-        )
-
-
-def _survey_list(options: argparse.Namespace) -> None:
-    from scupper.surveying import survey_list
-
-    inventory = _records(options)
-    job = _surveyed(options, inventory)
-    bar = sys.stderr.isatty()
-    found = survey_list(_chosen(options, inventory), job, options.visits, progress=bar)
-    found.save(options.out)
-    if options.sheet:
-        found.write_sheet(options.sheet)
-    print(found)
 
 
 def _outings(options: argparse.Namespace) -> None:

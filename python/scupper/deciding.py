@@ -9,17 +9,19 @@ from math import inf
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
-from scupper._arguments import single
 from scupper._decision_draws import Case, DrawnChoice, Draws
+from scupper._decision_turns import Turning
 from scupper._delivery_terms import Terms, fields, follows, terms_of
 from scupper._files import write_whole
 from scupper._frames import frame
 from scupper._priced_ways import PricedWays
 from scupper._progress import Progress
+from scupper._split_problem import hours_there, problem_of, size_of
+from scupper._split_solver import Rules
 from scupper._stamp import stamp
 from scupper.errors import InputError, UnknownNameError
 from scupper.inventory import Inventory, gathered
-from scupper.splitting import Labels, Rules, Split, problem_of, size_of
+from scupper.splitting import Labels, Split
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -28,10 +30,8 @@ if TYPE_CHECKING:
     from scupper._core import Derivation, Structure
     from scupper.job import Job
 
-_BREAK_EVENS = ("work.area", "work.structures", "in_house.other_time")
 
-
-class Decision:
+class Decision(Turning):
     """A year's work with own people and by contract.
 
     Attributes
@@ -92,6 +92,11 @@ class Decision:
         return self.advantage > 0
 
     @property
+    def structures(self) -> int:
+        """How many have a price either way."""
+        return len(self._ways.both)
+
+    @property
     def crew_hours(self) -> float:
         """Paid crew hours of a year's work."""
         return float(_core.from_si(self._sums["crew_time"], "h"))
@@ -129,119 +134,6 @@ class Decision:
         return _core.explain_ways(
             self._values, self.basis, self._sources, self.jobs[0].plan, levels
         )
-
-    @cached_property
-    def _units(self) -> dict[str, str]:
-        return dict(zip(fields(), _core.delivery_units(self.jobs[0].plan), strict=True))
-
-    def _shown(self, key: str, si: float) -> float:
-        return float(_core.from_si(si, self._units[key]))
-
-    @cached_property
-    def sensitivity(self) -> pd.DataFrame:
-        """Every input by how far it moves the choice, the farthest first.
-
-        Returns
-        -------
-        pandas.DataFrame
-            By key: label, unit, value, low, high (as given, or 20 % either way), given, at_low and
-            at_high (advantage of own people), turns (within low and high), flips_at (the nearest
-            value at which both ways cost the same; NaN: nowhere that was looked at), away (how far
-            that is, over the value).
-        """
-        table = frame(_core.way_sensitivity(self._values, self.basis, self._terms.ranges))
-        for column in ("value", "low", "high", "flips_at"):
-            pairs = zip(table["key"], table[column], strict=True)
-            table[column] = [self._shown(key, si) for key, si in pairs]
-        table.insert(2, "unit", [self._units[key] for key in table["key"]])
-        return table.set_index("key")
-
-    @cached_property
-    def flips(self) -> pd.DataFrame:
-        """The values at which the choice turns, the nearest first, as of `sensitivity`."""
-        table = self.sensitivity
-        found = table[table["flips_at"].notna()].sort_values("away", kind="stable")
-        return found[["label", "unit", "value", "flips_at", "away", "turns"]]
-
-    def flips_at(self, key: str) -> list[float]:
-        """Every value of an input at which both ways cost the same, the others held.
-
-        Parameters
-        ----------
-        key
-            As ``"work.area"``; in the job's unit, as `sensitivity` shows it.
-        """
-        return [self._shown(key, si) for si in _core.way_flip(self._values, key, self.basis)[1]]
-
-    @cached_property
-    def break_even(self) -> pd.DataFrame:
-        """Yearly area, number of structures and use of the equipment elsewhere where it turns.
-
-        Returns
-        -------
-        pandas.DataFrame
-            By key: label, unit, now, at (all crossings), low and high (between which it was looked
-            for), above (which way is cheaper at the high end); no crossing: an empty list.
-        """
-        rows = []
-        for key in _BREAK_EVENS:
-            _, found, low, high = _core.way_flip(self._values, key, self.basis)
-            at = list(fields()).index(key)
-            there = [*self._values[:at], high, *self._values[at + 1 :]]
-            own = _core.advantage(there, self.basis) > 0
-            rows.append({
-                "key": key, "label": fields()[key]["label"], "unit": self._units[key],
-                "now": self._shown(key, self._values[at]),
-                "at": [self._shown(key, si) for si in found],
-                "low": self._shown(key, low), "high": self._shown(key, high),
-                "above": "own people" if own else "contract",
-            })  # fmt: skip
-        import pandas as pd
-
-        return pd.DataFrame(rows).set_index("key")
-
-    def job_break_even(
-        self, key: str, low: Any, high: Any, *, jobs: str = "both", parts: int = 12
-    ) -> list[float]:
-        """Every value of an input of the jobs at which both ways cost the same.
-
-        The list is priced anew at every value that is tried.
-
-        Parameters
-        ----------
-        key
-            Key of the input schema, as ``"shift.travel_time"``.
-        low, high
-            Between which to look: text with a unit.
-        jobs
-            Whose input: ``"in_house"``, ``"contract"`` or ``"both"``.
-        parts
-            In how many parts to look; two crossings within one part go unseen.
-
-        Returns
-        -------
-        list of float
-            In the unit of `low`, ascending; empty: no crossing.
-        """
-        if jobs not in ("in_house", "contract", "both"):
-            raise UnknownNameError("delivery.jobs", "jobs", f'"{jobs}"', "in_house, contract, both")
-        first, unit, _ = _core.parse_quantity(str(low), "low")
-        last = _core.parse_as(str(high), unit, "high")
-
-        def advantage(si: float) -> float:
-            value: Any = si if unit == "1" else f"{si!r} {unit}"
-            own, out = (
-                job.replace({key: value}) if jobs in ("both", name) else job
-                for name, job in zip(("in_house", "contract"), self.jobs, strict=True)
-            )
-            ways = PricedWays.of(self._ways.inventory, own, out, self._draws.threads)
-            if not ways.both:
-                return float("nan")
-            return _core.advantage(ways.case(self._terms.values), self.basis)
-
-        found = _core.crossings(advantage, first, last, parts, 1e-4)
-        shown = str(low).lstrip("+-0123456789., ") or "1"
-        return [float(_core.from_si(si, shown)) for si in found]
 
     @cached_property
     def _drawn(self) -> DrawnChoice:
@@ -289,6 +181,7 @@ class Decision:
         self,
         hours: Any = None,
         *,
+        equipment: Mapping[str, Any] | None = None,
         contracts: int = 1,
         least: Any = None,
         most: Any = None,
@@ -296,6 +189,7 @@ class Decision:
         by: str | None = None,
         within: bool = False,
         together: bool = False,
+        saving_over: str = "contract",
         seconds: float = 60.0,
     ) -> Split:
         """Which structures own people clean and which go out, so that the whole costs least.
@@ -307,6 +201,9 @@ class Decision:
         ----------
         hours
             Paid crew hours there are, as ``"600 h"``; None for no limit.
+        equipment
+            Hours there are of kinds of equipment of the in-house job, all pieces together, as
+            ``{"bucket_truck": "200 h"}``; those that are left out have no limit.
         contracts
             How many may be let; in each region with `within`.
         least, most
@@ -319,6 +216,11 @@ class Decision:
             Whether a contract has structures of one region only.
         together
             Whether the structures of a region go one way, in one contract.
+        saving_over
+            What the least saving of the terms (``contract.differential_share``, as in `STATUTORY`)
+            is counted over: ``"contract"``, each by itself, as the rule compares the work of one
+            solicitation; ``"programme"``, all that goes out; ``"nothing"``. It is in what the split
+            is chosen by and in no cost; `Split.law` shows the split with and without it.
         seconds
             The longest a solve may take; `Split.proven` says whether it was enough.
 
@@ -328,8 +230,16 @@ class Decision:
             Where no split keeps to all rules, with the rule that stands in the way; where scipy is
             missing.
         """
+        on_top = ("contract.administration", "contract.inspection", "in_house.supervision")
+        shares = (self._value(on_top[0]), self._value(on_top[1]), self._value(on_top[2]))
+        problem, regions = problem_of(self._ways, shares, size, by)
+        law = (
+            self._value("contract.differential_share"),
+            self._value("contract.differential_most"),
+            float(_core.from_si(self._value("contract.years"), "year")),
+        )
         rules = Rules(
-            time_there=inf if hours is None else single("hours", hours, "s", None),
+            there=hours_there(problem, hours, equipment),
             kept=self._value("in_house.kept"),
             per_contract=self._value("contract.preparation"),
             contracts=contracts,
@@ -337,9 +247,9 @@ class Decision:
             most=inf if most is None else size_of("most", most, size),
             within_regions=within,
             together=together,
+            saving=saving_over,
+            law=law,
         )
-        on_top = (self._value("contract.administration"), self._value("contract.inspection"))
-        problem, regions = problem_of(self._ways, on_top, size, by)
         names = self._ways.names(self._ways.either)
         return Split(problem, rules, Labels(names, regions, self.currency), seconds)
 

@@ -204,7 +204,7 @@ def _cell(value: Any) -> str:
 
 
 def _range_text(row: Mapping[Any, Any], when: str) -> str:
-    return " – ".join(f"{row[f'{when}_{what}']:,.4g}" for what in _RANGE)
+    return " – ".join(_report.number(row[f"{when}_{what}"]) for what in _RANGE)
 
 
 def _strip(axes: Axes, row: Mapping[Any, Any]) -> None:

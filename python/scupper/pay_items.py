@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING, Any
 from scupper import _core
 from scupper._files import read_text, write_whole
 from scupper._frames import frame
+from scupper._progress import Progress, told
 from scupper.errors import InputError, UnknownNameError
 from scupper.estimating import Estimate
 from scupper.programme import Programme, estimate_all
@@ -19,6 +20,8 @@ from scupper.results import safe_cells
 
 if TYPE_CHECKING:
     import pandas as pd
+
+    from scupper.simulating import Simulation
 
 _DECIMALS = ("quantity", "low", "high", "unit_price", "extension", "amount", "difference")
 _SHOWN = ["code", "group", "description", "unit", "quantity", "low", "high", "unit_price",
@@ -124,6 +127,41 @@ class PayItems:
             if len(values := self._core.quantities(at)):
                 columns[code] = values
         return frame(columns)
+
+    def draws(
+        self, simulation: Simulation, *, threads: int | None = None, progress: Progress = False
+    ) -> pd.DataFrame:
+        """Quantities of the items in every draw of a simulation, before rounding; a lump sum is 1.
+
+        The draws are the simulation's own: quantities that rest on one uncertain input move
+        together, and with the price. `BidReview.reversal` takes them.
+
+        Parameters
+        ----------
+        simulation
+            What `scupper.simulate` made of the same structures under the same job.
+        threads
+            How many; None for as many as the machine has. The draws are the same to the bit.
+        progress
+            As for `scupper.simulate`.
+
+        Returns
+        -------
+        pandas.DataFrame
+            A row a draw, a column an item.
+
+        Raises
+        ------
+        InputError
+            Where the simulation is of other structures or another job.
+        """
+        import pandas as pd
+
+        with told(progress, "counting items") as watch:
+            values = self._core.draws(
+                self.programme.inventory._core, simulation._core, threads or 0, watch
+            )
+        return pd.DataFrame(values, columns=list(self._table["code"]), copy=False)
 
     def blank_form(self, path: str | os.PathLike[str]) -> None:
         """Writes the form to send to bidders (.xlsx or .csv): items and quantities, prices blank.

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
 
+from scupper._bid_sheets import rounding
 from scupper._files import write_whole
 from scupper._paper import render, words
 from scupper._price_facts import PriceFacts
@@ -91,7 +92,8 @@ class Proposal:
         """The proposal as HTML that prints."""
         return render("proposal.html", proposal=self, items=self.by_structure,
                       rows=self.by_structure.to_pandas().to_dict("records"),
-                      quantities=self.by_quantity.to_pandas().to_dict("records"))  # fmt: skip
+                      quantities=self.by_quantity.to_pandas().to_dict("records"),
+                      rounding=rounding(self.by_quantity))  # fmt: skip
 
     def save(self, path: str | os.PathLike[str]) -> None:
         """Writes that page whole, or not at all; the items save themselves as workbooks."""

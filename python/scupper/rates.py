@@ -82,12 +82,15 @@ class RateBook:
     def save(self, path: str | os.PathLike[str], units: str = "us") -> None:
         """Writes the book by the ending of the name: .json, .csv or .xlsx; whole or not at all.
 
-        A sheet holds the values, not the operations: those stand in JSON only.
+        A sheet holds the values, not the operations: those stand in JSON only. What is stated by
+        several values has them in the cell `likely`, "1; 2; 4": a sample, or with a cell `weights`
+        the values it takes.
         """
         if not is_sheet(path):
             write_whole(path, self._core.write(units) + "\n")
             return
-        write_whole(path, sheet_bytes(path, self._core, self.to_pandas(units)))
+        table = self.to_pandas(units)
+        write_whole(path, sheet_bytes(path, self._core, table, self.to_dict(units)))
 
     @property
     def name(self) -> str:

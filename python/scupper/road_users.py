@@ -52,6 +52,8 @@ class RoadUsers:
         Every stage with a closure, with its own total.
     not_figured : list of str
         What no record or job tells, so that the total is not known. It is among the warnings.
+    sources : list of str
+        Values of time and of a detour, and whose they are.
     cautions : list of str
         What these figures rest on.
     """
@@ -75,6 +77,7 @@ class RoadUsers:
         self.per_hour: float = core.hourly_cost
         self.per_closure: float = core.per_closure
         self.total: float = core.total
+        self.sources: list[str] = core.sources
         self.cautions: list[str] = core.cautions
         self.not_figured: list[str] = core.not_figured
         self.stages = [RoadUsers(stage, currency) for stage in core.stages]

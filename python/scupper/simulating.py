@@ -342,10 +342,7 @@ def simulate(
     """
     inv = gathered(inventory)
     number = _core.replicates_for(max(draws, 1)) if replicates is None else replicates
-    if relative_error is not None and not relative_error > 0:
-        raise InputError(
-            "simulate.relative_error", "relative_error", str(relative_error), "above 0"
-        )
+    require_limit(relative_error)
     with told(progress, "simulating") as watch:
         core = _core.simulate(
             inv._core,
@@ -359,6 +356,14 @@ def simulate(
             watch,
         )
     return Simulation(core, job, identities(inv, core.simulated().tolist()))
+
+
+def require_limit(relative_error: float | None) -> None:
+    """Refuses a standard error that no number of draws has."""
+    if relative_error is not None and not relative_error > 0:
+        raise InputError(
+            "simulate.relative_error", "relative_error", str(relative_error), "above 0"
+        )
 
 
 def swings(
@@ -389,17 +394,17 @@ def swings(
     Returns
     -------
     pandas.DataFrame
-        By key, the widest first: label, structures, cost_at_low, cost_at_high, width (named after
-        the figure, in the job's units). NaN where a structure then has no price. Its ``attrs`` hold
-        the estimate and the unit; `tornado` draws it.
+        By key, the widest first: label, structures, cost_estimate, cost_at_low, cost_at_high, width
+        (named after the figure) and their unit. NaN where a structure then has no price. `tornado`
+        draws it, as it is or read back from a file.
     """
     inv = gathered(inventory)
     with told(progress, "moving inputs") as watch:
         found = _core.swings(inv._core, job.plan, figure, level, threads or 0, watch)
     names = {f"at_{end}": f"{figure}_at_{end}" for end in ("low", "high")}
     table = frame(found.columns()).rename(columns=names).set_index("key")
-    table.attrs.update(estimate=found.estimated, unit=found.unit)
-    return table
+    table.insert(2, f"{figure}_estimate", found.estimated)
+    return table.assign(unit=found.unit)
 
 
 def sensitivity(

@@ -4,47 +4,17 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from functools import cached_property
-from math import inf
+from math import inf, isnan
 from typing import TYPE_CHECKING, Any
 
 from scupper import _core, _report
 from scupper._arguments import single
 from scupper._frames import frame
-from scupper.errors import InputError, SolveError, UnknownNameError
+from scupper._split_solver import Rules, infeasible, solved
+from scupper.errors import InputError, SolveError
 
 if TYPE_CHECKING:
     import pandas as pd
-
-    from scupper._priced_ways import PricedWays
-
-#: What sizes of contracts are of, and a unit of each.
-_SIZES = {"price": "currency", "area": "m2", "structures": "1"}
-#: Which rule to lift, in words, to see what stands in the way of any split.
-_LIFTED: dict[str, dict[str, Any]] = {
-    "the hours there are": {"time_there": inf},
-    "the least size of a contract": {"least": 0.0},
-    "the most of a contract": {"most": inf},
-    "keeping regions together": {"together": False},
-}
-
-
-@dataclass(frozen=True)
-class Rules:
-    """What a split keeps to, in SI."""
-
-    time_there: float = inf
-    kept: float = 0.0
-    per_contract: float = 0.0
-    contracts: int = 1
-    least: float = 0.0
-    most: float = inf
-    within_regions: bool = False
-    together: bool = False
-    nothing_in_house: bool = False
-
-    def on(self, problem: _core.SplitProblem) -> _core.SplitProblem:
-        """The structures under these rules."""
-        return problem.under(**vars(self))
 
 
 @dataclass(frozen=True)
@@ -63,9 +33,12 @@ class Split:
     ----------
     cost : float
         Of the year: structures either way, keeping the crew, letting contracts.
+    saving_asked : float
+        What the contracts have to save besides by the terms' least saving; in no cost, but in what
+        the split is chosen by.
     proven : bool
-        Whether the solver proved that nothing costs less; else the time ran out, and `bound` is
-        what no split can be cheaper than.
+        Whether the solver proved that no cost with `saving_asked` is less; else the time ran out,
+        and `bound` is what none can be less than.
     """
 
     def __init__(
@@ -75,14 +48,20 @@ class Split:
         self._rules = rules
         self._labels = labels
         self._seconds = seconds
-        unknowns, self.proven, self.bound = _solved(rules.on(problem), seconds)
-        if unknowns is None:
-            raise _infeasible(problem, rules, seconds)
         under = rules.on(problem)
+        unknowns, self.proven, self.bound = solved(under, seconds)
+        if unknowns is None:
+            raise infeasible(problem, rules, seconds)
         self._split = under.split(unknowns)
         if fault := under.fault(self._split["to"]):
             raise SolveError("delivery.split", "split", fault, "a split that keeps to its rules")
         self.cost: float = self._split["cost"]
+        self.saving_asked: float = self._split["saving_asked"]
+
+    @property
+    def currency(self) -> str:
+        """Three-letter code of every amount."""
+        return self._labels.currency
 
     @cached_property
     def table(self) -> pd.DataFrame:
@@ -92,6 +71,13 @@ class Split:
         """
         ways = ["in-house" if k == 0 else f"contract {k}" for k in self._split["to"]]
         return frame({**self._labels.structures, "region": self._labels.regions, "way": ways})
+
+    @cached_property
+    def counts(self) -> dict[str, int]:
+        """Structures by way, own people first."""
+        counts = self.table["way"].value_counts()
+        order = sorted(counts.index, key=lambda way: (way != "in-house", len(way), way))
+        return {str(way): int(counts[way]) for way in order}
 
     @cached_property
     def parts(self) -> pd.Series[float]:
@@ -108,18 +94,110 @@ class Split:
     @property
     def hours_used(self) -> float:
         """Paid crew hours of what own people clean."""
-        return float(_core.from_si(self._split["time"], "h"))
+        return float(_core.from_si(self._split["times"][0], "h"))
 
     @cached_property
+    def capacity(self) -> pd.DataFrame:
+        """The hours of the crew and of every kind of equipment that the list needs.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By resource: used (by this split), available (inf: no limit), all_in_house (what the
+            whole list would take); hours of all pieces together.
+        """
+        whole = self._all_in_house["times"]
+        free = [inf] * (len(whole) - len(self._rules.there))
+        columns = {
+            "used": self._split["times"],
+            "available": [*self._rules.there, *free],
+            "all_in_house": whole,
+        }
+        hours = {name: [float(_core.from_si(si, "h")) for si in values]
+                 for name, values in columns.items()}  # fmt: skip
+        table = frame({"resource": self._problem.resources, **hours}).set_index("resource")
+        return table[(table["all_in_house"] > 0) | (table["available"] < inf)]
+
+    def worth_of_hours(self, more: Any = "10 h") -> pd.DataFrame:
+        """What more hours of each limited resource would save, the other limits held.
+
+        The split is solved anew with the hours, and without the limit: no price from a relaxed
+        programme. One hour more rarely fits another structure; some hours together may. What law
+        asks to be saved is no money and not counted, though splits are chosen by it too.
+
+        Parameters
+        ----------
+        more
+            How many hours more, text with a unit.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By resource: used and available [h], saving (of `more`, in the currency), per_hour,
+            saving_unlimited (without the limit) and used_unlimited [h] (what it would then use),
+            proven (both solved to the end).
+
+        Raises
+        ------
+        InputError
+            Where `more` is no time above 0.
+        """
+        si = single("more", more, "s", None)
+        if not si > 0:
+            raise InputError("delivery.more", "more", str(more), "a time above 0")
+        rows = {}
+        for at, there in enumerate(self._rules.there):
+            if there == inf:
+                continue
+            resource = self._problem.resources[at]
+            with_more, first = self._with_hours(at, there + si)
+            unlimited, second = self._with_hours(at, inf)
+            saving = self.cost - with_more["cost"]
+            rows[resource] = {
+                "used": self.capacity.at[resource, "used"],
+                "available": self.capacity.at[resource, "available"],
+                "saving": saving,
+                "per_hour": float(_core.unit_cost(saving, float(_core.from_si(si, "h")))),
+                "saving_unlimited": self.cost - unlimited["cost"],
+                "used_unlimited": float(_core.from_si(unlimited["times"][at], "h")),
+                "proven": self.proven and first and second,
+            }
+        import pandas as pd
+
+        columns = ["used", "available", "saving", "per_hour", "saving_unlimited",
+                   "used_unlimited", "proven"]  # fmt: skip
+        table = pd.DataFrame.from_dict(rows, orient="index", columns=columns)
+        return table.rename_axis("resource")
+
+    @cached_property
+    def worth(self) -> pd.DataFrame:
+        """`worth_of_hours` of ten hours."""
+        return self.worth_of_hours()
+
+    def _with_hours(self, resource: int, there: float) -> tuple[dict[str, Any], bool]:
+        under = self._rules.with_hours(resource, there).on(self._problem)
+        unknowns, proven, _ = solved(under, self._seconds)
+        if unknowns is None:
+            raise SolveError("delivery.solver", "split", "no answer", "a longer time")
+        return under.split(unknowns), proven
+
+    @cached_property
+    def _all_in_house(self) -> dict[str, Any]:
+        return dict(self._rules.on(self._problem).priced([0] * len(self.table)))
+
+    @property
     def all_in_house(self) -> float:
         """Cost of everything in-house, however many hours that takes; NaN where it cannot be."""
-        return float(self._problem_of(time_there=inf).priced([0] * len(self.table))["cost"])
+        return float(self._all_in_house["cost"])
 
     @cached_property
     def all_contract(self) -> float:
-        """Least cost of everything by contract under the same rules; NaN where it cannot be."""
-        under = self._problem_of(nothing_in_house=True)
-        unknowns, _, _ = _solved(under, self._seconds)
+        """Least cost of everything by contract under the same rules; NaN where it cannot be.
+
+        Without what a contract has to save besides.
+        """
+        under = replace(self._rules, nothing_in_house=True, saving="nothing").on(self._problem)
+        unknowns, _, _ = solved(under, self._seconds)
         return float("nan") if unknowns is None else float(under.split(unknowns)["cost"])
 
     @property
@@ -127,142 +205,91 @@ class Split:
         """Whether there are hours enough to do everything in-house."""
         return not self._rules.on(self._problem).fault([0] * len(self.table))
 
-    def value_of_hours(self, more: float = 10.0) -> float:
-        """What an hour more would be worth: the split is solved again with some hours more.
+    @cached_property
+    def one_way(self) -> tuple[str, float]:
+        """The cheaper way to do the whole list that the hours allow, and its cost; NaN: none."""
+        ways = {"all by contract": self.all_contract}
+        if self.fits_in_house:
+            ways["all in-house"] = self.all_in_house
+        return min(ways.items(), key=lambda way: inf if isnan(way[1]) else way[1])
 
-        Parameters
-        ----------
-        more
-            How many; a single one rarely fits another structure.
+    @property
+    def saving(self) -> float:
+        """By how much the split is cheaper than the cheaper way to do the whole list."""
+        return self.one_way[1] - self.cost
+
+    @cached_property
+    def without_law(self) -> Split:
+        """The split that costs least where contracts need not save anything besides."""
+        if self.over == "nothing":
+            return self
+        rules = replace(self._rules, saving="nothing")
+        return Split(self._problem, rules, self._labels, self._seconds)
+
+    @cached_property
+    def law(self) -> pd.DataFrame:
+        """What the least saving by law does to the split.
 
         Returns
         -------
-        float
-            Saving over the hours, in the currency for an hour; 0 where hours are not limited.
+        pandas.DataFrame
+            Columns ``without`` and ``with``; rows in_house and out (structures), contracts, cost,
+            saving_asked (what the contracts let have to save besides) and saving (against the
+            cheaper way to do the whole list).
         """
-        if self._rules.time_there == inf:
-            return 0.0
-        there = self._rules.time_there + float(_core.to_si(more, "h", "h", "more"))
-        under = self._problem_of(time_there=there)
-        unknowns, _, _ = _solved(under, self._seconds)
-        if unknowns is None:
-            raise SolveError("delivery.solver", "split", "no answer", "a longer time")
-        saved = self.cost - under.split(unknowns)["cost"]
-        return float(_core.unit_cost(saved, more))
+        import pandas as pd
 
-    def _problem_of(self, **changes: Any) -> _core.SplitProblem:
-        return replace(self._rules, **changes).on(self._problem)
+        splits = {"without": self.without_law, "with": self}
+        return pd.DataFrame({
+            name: {
+                "in_house": split.counts.get("in-house", 0),
+                "out": len(split.table) - split.counts.get("in-house", 0),
+                "contracts": split.contracts,
+                "cost": split.cost,
+                "saving_asked": split.saving_asked,
+                "saving": split.saving,
+            }
+            for name, split in splits.items()
+        })  # fmt: skip
 
-    def _lines(self) -> _report.Lines:
-        money = self._labels.currency
-        counts = self.table["way"].value_counts()
-        lines = [(str(way), f"{n:,} structures") for way, n in counts.items()]
-        lines += [
-            ("cost", f"{money} {self.cost:,.0f}{'' if self.proven else ', not proven least'}"),
-            ("crew hours", f"{self.hours_used:,.0f}"),
-            ("all in-house", f"{money} {self.all_in_house:,.0f}"
-             f"{'' if self.fits_in_house else ', more hours than there are'}"),
-            ("all by contract", f"{money} {self.all_contract:,.0f}"),
-        ]  # fmt: skip
-        return lines
+    @cached_property
+    def out(self) -> pd.DataFrame:
+        """What goes out against the same work with own people, where the crew is kept anyway.
+
+        Returns
+        -------
+        pandas.DataFrame
+            By contract, or for all contracts at once where a least saving is counted over the
+            programme: structures that own people could do as well, in_house and by_contract (with
+            letting), saved, asked (by law), meets (saved is no less). Work that saves less goes out
+            where hours or rules leave no cheaper way.
+        """
+        rows = dict(self._split["out"])
+        names = [f"contract {int(k)}" if k else "all contracts" for k in rows["contract"]]
+        columns = ["structures", "in_house", "by_contract", "saved", "asked"]
+        table = frame({"contract": names, **{name: rows[name] for name in columns}})
+        table["structures"] = table["structures"].astype(int)
+        table["meets"] = [bool(x) for x in rows["meets"]]
+        return table.set_index("contract")
+
+    @property
+    def over(self) -> str:
+        """What a least saving by law is counted over: nothing, contract, programme."""
+        return self._rules.saving if self._rules.law[0] > 0 else "nothing"
+
+    @property
+    def verdict(self) -> str:
+        """In one or two sentences: who does what, at what cost, what it saves."""
+        from scupper._split_facts import verdict
+
+        return verdict(self)
 
     def __repr__(self) -> str:
-        return _report.text(self._lines())
+        from scupper._split_facts import summary
+
+        return _report.text(summary(self))
 
     def _repr_html_(self) -> str:
-        return _report.html(self._lines())
+        from scupper._split_facts import summary
 
-
-def size_of(name: str, value: Any, size: str) -> float:
-    """The size of a contract in SI."""
-    return single(name, value, _SIZES.get(size, "1"), None)
-
-
-def problem_of(
-    ways: PricedWays, on_top: tuple[float, float], size: str, by: str | None
-) -> tuple[_core.SplitProblem, list[str]]:
-    """What has a price one way at least, as a split's structures, and the region of each.
-
-    Parameters
-    ----------
-    ways
-        The list priced both ways.
-    on_top
-        Administration and inspection over the price.
-    size
-        What sizes of contracts are of.
-    by
-        The field of the record that says the region.
-    """
-    import numpy as np
-
-    if size not in _SIZES:
-        raise UnknownNameError("delivery.size", "size", f'"{size}"', ", ".join(_SIZES))
-    rows = ways.either
-    regions = _regions(ways, rows, by)
-    columns = {name: column[rows] for name, column in ways.columns.items()}
-    sizes = {
-        "price": np.nan_to_num(columns["price"]),
-        "area": np.nan_to_num(columns["areas"]),
-        "structures": np.ones(len(rows)),
-    }[size]
-    numbers = list(ways.names(rows)["structure_id"])
-    time = np.nan_to_num(columns["crew_time"])
-    lists = (columns["direct"], columns["price"], time, sizes)
-    direct, price, hours, size_list = (numbers_of.tolist() for numbers_of in lists)
-    problem = _core.SplitProblem(*on_top, numbers, regions, direct, price, hours, size_list)
-    return problem, regions
-
-
-def _regions(ways: PricedWays, rows: list[int], by: str | None) -> list[str]:
-    if by is None:
-        return [""] * len(rows)
-    if by not in ("county", "district"):
-        raise UnknownNameError("delivery.by", "by", f'"{by}"', '"county", "district"')
-    recorded = ways.inventory._core.recorded({by})[by]
-    return [str(recorded[i]) for i in rows]
-
-
-def _solved(problem: _core.SplitProblem, seconds: float) -> tuple[list[float] | None, bool, float]:
-    """Unknowns of least cost, or None where there are none; whether proven; the bound."""
-    optimize, sparse = _solver()
-    model = problem.model()
-    shape = (len(model["low"]), len(model["cost"]))
-    rows = sparse.csr_matrix((model["entries"], model["columns"], model["starts"]), shape=shape)
-    found = optimize.milp(
-        model["cost"],
-        integrality=1,
-        bounds=optimize.Bounds(0, model["upper"]),
-        constraints=optimize.LinearConstraint(rows, model["low"], model["high"]),
-        options={"mip_rel_gap": 0.0, "time_limit": seconds},
-    )
-    if found.x is None and found.status != 2:
-        raise SolveError("delivery.solver", "split", found.message, "a longer time")
-    bound = found.get("mip_dual_bound")
-    unknowns = None if found.x is None else found.x.tolist()
-    return unknowns, found.status == 0, float("nan") if bound is None else float(bound)
-
-
-def _solver() -> tuple[Any, Any]:
-    try:
-        from scipy import optimize, sparse
-    except ImportError:
-        raise InputError(
-            "delivery.solver", "split", "no scipy", "scipy: pip install 'scupper[split]'"
-        ) from None
-    return optimize, sparse
-
-
-def _infeasible(problem: _core.SplitProblem, rules: Rules, seconds: float) -> InputError:
-    """Which rule stands in the way: the one without which there is a split."""
-    found = []
-    for words, changes in _LIFTED.items():
-        lifted = replace(rules, **changes)
-        if lifted != rules and _solved(lifted.on(problem), seconds)[0] is not None:
-            found.append(words)
-    allowed = (
-        f"without {', or without '.join(found)} one does"
-        if found
-        else "fewer rules: several rules at once stand in the way"
-    )
-    return InputError("delivery.no_split", "split", "no split keeps to all rules", allowed)
+        return _report.html(summary(self))

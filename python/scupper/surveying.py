@@ -18,6 +18,7 @@ from scupper.results import safe_cells
 
 if TYPE_CHECKING:
     import pandas as pd
+    from matplotlib.axes import Axes
 
     from scupper.job import Job
 
@@ -36,6 +37,11 @@ class SurveyList(ListResult[_core.SurveyList]):
     def range(self) -> tuple[float, float]:
         """P5 and P95 of the programme's cost as things are known now."""
         return self._core.low, self._core.high
+
+    @property
+    def middle_range(self) -> float:
+        """Width of P10 to P90 of the programme's cost as things are known now."""
+        return self._core.middle_range
 
     @cached_property
     def visits(self) -> pd.DataFrame:
@@ -120,6 +126,20 @@ class SurveyList(ListResult[_core.SurveyList]):
             sheet[header] = ["" if v in asked else _core.NOT_ASKED for v in self.visits["visit"]]
         write_whole(path, safe_cells(sheet).to_csv(index=False))
 
+    def plot(self, most: int = 12, ax: Axes | None = None) -> Axes:
+        """Draws what to measure first: by how much each visit alone narrows P10–P90.
+
+        Parameters
+        ----------
+        most
+            How many visits are shown.
+        ax
+            Axes to draw on; None for a figure of its own.
+        """
+        from scupper._risk_charts import survey_bars
+
+        return survey_bars(self, most, ax)
+
     def _lines(self) -> _report.Lines:
         low, high = self.range
         lines = [
@@ -155,6 +175,8 @@ def survey_list(
     from the variance of the programme's cost, whatever they turn out to be; a measurement what it
     takes alone. Both are told as how much the width of P5–P95 shrinks, if its shape stays. What
     is measured at a structure tells nothing of the others: they keep what they share of a spread.
+    Where the job's ``correlations`` name a measured input, measuring it also tells of those that
+    vary together with it at its structure.
 
     Parameters
     ----------

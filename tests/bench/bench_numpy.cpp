@@ -1,7 +1,7 @@
-// One structure for bench_numpy.py. bench_numpy write FOLDER DRAWS writes its price as a NumPy
-// program, the drawn inputs and the figures of every draw. bench_numpy time DRAWS prints the processor
-// seconds of the engine on one thread: for the same price over the same draws, and for a whole simulation
-// with the inputs drawn and iterative solves run in every draw.
+// Structures for bench_numpy.py. bench_numpy write FOLDER DRAWS writes the price of each as a NumPy
+// program, its guesses, the drawn inputs and the figures of every draw. bench_numpy time DRAWS prints
+// the processor seconds of the engine on one thread: for the same prices over the same draws, and for a
+// whole simulation of the structures.
 #include "bench.hpp"
 #include "numpy_program.hpp"
 #include "scupper/inventory.hpp"
@@ -24,10 +24,19 @@ namespace {
 using namespace scupper;
 using simulate::detail::block_draws;
 
-std::vector<Structure> one_structure(const std::shared_ptr<const estimate::Plan>& plan) {
+constexpr std::size_t structures = 20;
+
+/// Structures from all over a file.
+std::vector<Structure> sample(const std::shared_ptr<const estimate::Plan>& plan) {
     const std::string path = std::string(SCUPPER_TESTS_DIR) + "/data/inventory/dc_2019_part.txt";
     const auto list = inventory::read_inventory(path).structures;
-    return {list[estimate::estimate_all(list, plan).priced.front()]};
+    const auto priced = estimate::estimate_all(list, plan).priced;
+    std::vector<Structure> out;
+    for (std::size_t i = 0; i < structures; ++i) {
+        const std::size_t place = priced[i * priced.size() / structures];
+        out.push_back(list[place]);
+    }
+    return out;
 }
 
 std::vector<std::size_t> figures_of(const estimate::Plan& plan) {
@@ -65,33 +74,23 @@ struct Recorded {
         return leads;
     }
 
-    std::vector<Step> solves() const {
-        std::vector<Step> steps;
-        for (Step step = 0; step < recording.steps().size(); ++step) {
-            if (recording.steps()[step].op == Op::opaque) {
-                steps.push_back(step);
-            }
-        }
-        return steps;
-    }
-
     Recording recording;
     std::vector<Traced> inputs;
     estimate::Workspace<Traced> workspace;
     std::vector<Step> ends;
 };
 
-/// A structure, and which of its inputs are drawn: those that move a figure, but no solve.
+/// A structure, and which of its inputs are drawn: those that move a figure.
 struct Case {
-    explicit Case(std::size_t draws) : plan(estimate::make_plan(json::demo_job())) {
-        list = one_structure(plan);
-        resolve(list.front(), *plan, resolved);
+    Case(const Structure& structure, const std::shared_ptr<const estimate::Plan>& job,
+         std::size_t draws)
+        : plan(job) {
+        resolve(structure, *plan, resolved);
         const Recorded recorded(resolved, *plan);
         const std::vector<char> moves = recorded.leads_to(recorded.ends);
-        const std::vector<char> solved = recorded.leads_to(recorded.solves());
         for (std::size_t i = 0; i < resolved.uncertain.size(); ++i) {
             const Uncertain& input = resolved.uncertain[i];
-            if (moves[i] && !solved[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
+            if (moves[i] && !std::isnan(input.guess.likely) && !is_certain(input)) {
                 drawn.push_back(i);
             }
         }
@@ -106,7 +105,6 @@ struct Case {
         }
     }
     std::shared_ptr<const estimate::Plan> plan;
-    std::vector<Structure> list;
     estimate::Resolved resolved;
     std::vector<std::size_t> drawn;
     std::vector<double> columns; ///< input after input
@@ -118,14 +116,12 @@ void save(const std::string& path, const std::vector<double>& numbers) {
                static_cast<std::streamsize>(numbers.size() * sizeof(double)));
 }
 
-void write(const std::string& folder, std::size_t draws) {
-    const Case c(draws);
-    const Recorded recorded(c.resolved, *c.plan);
-    const bench::NumpyProgram program(recorded.recording, recorded.ends, c.drawn);
-    std::vector<double> figures(recorded.ends.size() * draws);
+/// The figures of every draw, figure after figure.
+std::vector<double> priced(const Case& c, std::size_t draws) {
+    const std::vector<std::size_t> places = figures_of(*c.plan);
+    std::vector<double> figures(places.size() * draws);
     std::vector<double> values = c.resolved.values;
     estimate::Workspace<double> workspace(*c.plan);
-    const std::vector<std::size_t> places = figures_of(*c.plan);
     for (std::size_t d = 0; d < draws; ++d) {
         for (std::size_t k = 0; k < c.drawn.size(); ++k) {
             values[c.drawn[k]] = c.columns[k * draws + d];
@@ -135,24 +131,39 @@ void write(const std::string& folder, std::size_t draws) {
             figures[f * draws + d] = workspace.figures.at(places[f]);
         }
     }
-    save(folder + "/inputs.f64", c.columns);
-    save(folder + "/figures.f64", figures);
-    std::ofstream(folder + "/numpy_price.py") << program.text();
-    std::ofstream guesses(folder + "/guesses.csv");
+    return figures;
+}
+
+void write(const std::string& stem, const Case& c, std::size_t draws) {
+    const Recorded recorded(c.resolved, *c.plan);
+    const bench::NumpyProgram program(recorded.recording, recorded.ends, c.drawn);
+    save(stem + "_inputs.f64", c.columns);
+    save(stem + "_figures.f64", priced(c, draws));
+    std::ofstream(stem + "_price.py") << program.text();
+    std::ofstream guesses(stem + "_guesses.csv");
+    guesses.precision(17);
     for (const std::size_t place : c.drawn) {
         const Uncertain& input = c.resolved.uncertain[place];
-        guesses << input.guess.low << ',' << input.guess.likely << ',' << input.guess.high << ','
-                << input.shared_share << '\n';
+        guesses << place << ',' << input.guess.low << ',' << input.guess.likely << ','
+                << input.guess.high << ',' << input.shared_share << '\n';
     }
     std::printf("%zu drawn inputs, %zu operations on vectors\n", c.drawn.size(),
                 program.operations());
+}
+
+void write(const std::string& folder, std::size_t draws) {
+    const auto plan = estimate::make_plan(json::demo_job());
+    const std::vector<Structure> list = sample(plan);
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        write(folder + "/" + std::to_string(i), Case(list[i], plan, draws), draws);
+    }
 }
 
 /// The shortest of several rounds [s of processor], which other programs hardly disturb.
 template <class Work>
 double shortest(Work&& work) {
     std::clock_t least = std::numeric_limits<std::clock_t>::max();
-    for (int i = 0; i < 9; ++i) {
+    for (int i = 0; i < 5; ++i) {
         const std::clock_t start = std::clock();
         work();
         least = std::min(least, std::clock() - start);
@@ -160,37 +171,48 @@ double shortest(Work&& work) {
     return static_cast<double>(least) / CLOCKS_PER_SEC;
 }
 
-void time_engine(std::size_t draws) {
-    const Case c(draws);
+/// Price alone: the draws are there.
+void price_case(const Case& c, std::size_t draws, std::vector<double>& out) {
     const std::vector<std::size_t> places = figures_of(*c.plan);
-    std::vector<double> out(places.size() * draws);
     simulate::detail::Tape tape(*c.plan);
     std::vector<double> block(c.drawn.size() * block_draws);
     std::vector<const double*> columns;
     for (std::size_t k = 0; k < c.drawn.size(); ++k) {
         columns.push_back(block.data() + k * block_draws);
     }
+    tape.record(c.resolved, places);
+    tape.draw_over(c.drawn, columns);
+    for (std::size_t first = 0; first < draws; first += block_draws) {
+        const std::size_t count = std::min(block_draws, draws - first);
+        for (std::size_t k = 0; k < c.drawn.size(); ++k) {
+            std::copy_n(c.columns.data() + k * draws + first, count,
+                        block.data() + k * block_draws);
+        }
+        tape.run(count);
+        for (std::size_t f = 0; f < places.size(); ++f) {
+            for (std::size_t i = 0; i < count; ++i) {
+                out[f * draws + first + i] = tape.figure(f)[i];
+            }
+        }
+    }
+}
+
+void time_engine(std::size_t draws) {
+    const auto plan = estimate::make_plan(json::demo_job());
+    const std::vector<Structure> list = sample(plan);
+    std::vector<Case> cases;
+    for (const Structure& s : list) {
+        cases.emplace_back(s, plan, draws);
+    }
+    std::vector<double> out(figures_of(*plan).size() * draws);
     const double price_alone = shortest([&] {
-        tape.record(c.resolved, places);
-        tape.draw_over(c.drawn, columns);
-        for (std::size_t first = 0; first < draws; first += block_draws) {
-            const std::size_t count = std::min(block_draws, draws - first);
-            for (std::size_t k = 0; k < c.drawn.size(); ++k) {
-                std::copy_n(c.columns.data() + k * draws + first, count,
-                            block.data() + k * block_draws);
-            }
-            tape.run(count);
-            for (std::size_t f = 0; f < places.size(); ++f) {
-                for (std::size_t i = 0; i < count; ++i) {
-                    out[f * draws + first + i] = tape.figure(f)[i];
-                }
-            }
+        for (const Case& c : cases) {
+            price_case(c, draws, out);
         }
         bench::keep(out);
     });
-    const double whole = shortest([&] {
-        bench::keep(simulate::simulate(c.list, c.plan, {.draws = draws, .replicates = 1}, 1));
-    });
+    const double whole = shortest(
+        [&] { bench::keep(simulate::simulate(list, plan, {.draws = draws, .replicates = 1}, 1)); });
     std::printf("%.9f %.9f\n", price_alone, whole);
 }
 

@@ -12,7 +12,7 @@
 namespace bench {
 
 /// Writes `def price(x):`, which takes the drawn inputs row by row and returns the figures asked
-/// for; iterative solves are held. Names are used again after their last use, so that
+/// for; iterative solves call `friction_factor` and `line_flow`. Names are used again after their last use, so that
 /// NumPy finds its memory warm.
 class NumpyProgram {
   public:
@@ -24,7 +24,8 @@ class NumpyProgram {
         for (std::size_t row = 0; row < drawn.size(); ++row) {
             names_[drawn[row]] = "x[" + std::to_string(row) + "]";
         }
-        text_ = "import numpy as np\nfrom numpy import inf, nan\n\n\ndef price(x):\n";
+        text_ = "import numpy as np\nfrom numpy import inf, nan\n"
+                "from numpy_solves import friction_factor, line_flow\n\n\ndef price(x):\n";
         for (scupper::Step step = 0; step < names_.size(); ++step) {
             write(step);
         }
@@ -119,6 +120,8 @@ class NumpyProgram {
             return call("np.logical_not");
         case Op::choose:
             return call("np.where");
+        case Op::opaque:
+            return call(arguments.size() == 2 ? "friction_factor" : "line_flow");
         default:
             return name(arguments[0]);
         }

@@ -36,6 +36,10 @@ def assert_same(found: sc.Simulation, expected: sc.Simulation) -> None:
     assert found.unpriced.equals(expected.unpriced)
 
 
+#: A limit that the first round does not hold and one of the next does.
+UNTIL = {"draws": 400, "replicates": 20, "relative_error": 0.0015}
+
+
 def stop_after(parts: int) -> Callable[[int, int], bool]:
     """Says no within the part that follows on so many."""
     return lambda done, _: done <= parts * ROWS
@@ -56,6 +60,8 @@ def test_a_lost_worker_changes_no_bit(county: sc.Inventory, job: sc.Job) -> None
 
         found = run(many, job, draws=1500, rows=15, client=client, progress=kill_one)
         programme = sc.cluster.estimate_all(many, job, client=client, rows=50)
+        enough = run(county, job, **UNTIL, rows=20, client=client)
+    assert_same(enough, sc.simulate(county, job, **UNTIL, seed=3))
     assert len(killed) == 1
     assert_same(found, sc.simulate(many, job, 1500, 3))
     alone = sc.estimate_all(many, job)
@@ -105,6 +111,37 @@ def test_a_stopped_run_goes_on(
     }
     assert_same(run(county, job, folder=folder, progress=lambda *_: None), whole)
     assert json.loads((folder / "manifest.json").read_text())["parts"] == -(-len(county) // ROWS)
+
+
+def test_a_stop_rule_in_parts_is_that_of_one_process(
+    county: sc.Inventory, job: sc.Job, tmp_path: Path
+) -> None:
+    whole = sc.simulate(county, job, **UNTIL, seed=3)
+    assert 80 < whole.draws < UNTIL["draws"]  # it went on after the first round of four replicates
+    assert whole.relative_error() <= UNTIL["relative_error"]
+    assert_same(run(county, job, **UNTIL), whole)
+
+    told: list[int] = []
+
+    def stop_in_second_round(done: int, _: int) -> bool:
+        told.append(done)
+        second = any(later < done for done, later in zip(told, told[1:], strict=False))
+        return not (second and done > ROWS)
+
+    folder = tmp_path / "run"
+    with pytest.raises(sc.Interrupted):
+        run(county, job, **UNTIL, folder=folder, progress=stop_in_second_round)
+    rounds = sorted(f.name for f in folder.glob("replicates-*"))
+    assert rounds[0] == "replicates-000004"
+    assert len(rounds) == 2
+    assert len(sc.cluster.finished(folder).to_pandas()) <= ROWS  # of the second round
+    kept = run(county, job, **UNTIL, folder=folder)
+    assert_same(kept, whole)
+    assert_same(sc.cluster.finished(folder), whole)
+    with pytest.raises(sc.InputError, match="relative_error 0.0015"):
+        run(county, job, **{**UNTIL, "relative_error": 0.002}, folder=folder)
+    with pytest.raises(sc.InputError, match="above 0"):
+        run(county, job, relative_error=0.0)
 
 
 def test_ctrl_c_leaves_whole_parts(county: sc.Inventory, job: sc.Job, tmp_path: Path) -> None:

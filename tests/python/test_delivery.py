@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import json
 from io import BytesIO
 from pathlib import Path
@@ -13,8 +14,10 @@ import openpyxl
 import pytest
 
 import scupper as sc
+from scupper import _decide_command
 from scupper.command_line import main
 
+REFERENCE = Path(__file__).parents[1] / "reference"
 #: Invented terms of an invented agency.
 TERMS: dict[str, Any] = {
     "in_house.kept": "6000 USD",
@@ -45,6 +48,17 @@ def jobs() -> tuple[sc.Job, sc.Job]:
 @pytest.fixture(scope="module")
 def decision(listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job]) -> sc.delivery.Decision:
     return sc.delivery.decide(listed, *jobs, TERMS, draws=400, threads=1)
+
+
+def test_terms_of_law_are_the_published_ones() -> None:
+    with (REFERENCE / "cost" / "economy.csv").open(encoding="utf-8", newline="") as file:
+        rows = {row["id"]: row for row in csv.DictReader(file)}
+    share = sc.delivery.STATUTORY["contract.differential_share"]
+    assert float(share.removesuffix(" %")) == float(rows["makebuy-001"]["expected"])
+    most = sc.delivery.STATUTORY["contract.differential_most"]
+    assert float(most.removesuffix(" USD")) == float(rows["makebuy-005"]["expected"])
+    overhead = sc.delivery.terms().at["in_house.overhead", "source"]
+    assert f"{rows['makebuy-006']['expected']} % in OMB Circular A-76" in overhead
 
 
 def test_both_ways_are_the_prices_of_the_list(
@@ -105,10 +119,21 @@ def test_the_same_draws_serve_both_ways(
 
 def test_split_of_the_list(decision: sc.delivery.Decision) -> None:
     free = decision.split()
+    assert free.over == "nothing"
     half = decision.split(f"{decision.crew_hours / 2!r} h")
     assert half.hours_used <= decision.crew_hours / 2 + 1e-6
     assert half.cost >= free.cost - 1e-6
     assert half.cost <= half.all_contract + 1e-6
+    yard = {"bucket_truck": "20 h", "water_truck": "45 h"}
+    short = decision.split("60 h", equipment=yard)
+    assert (short.capacity["used"] <= short.capacity["available"] + 1e-6).all()
+    assert list(short.worth.index) == ["crew", "water_truck", "bucket_truck"]
+    assert (short.worth["saving_unlimited"] >= short.worth["saving"] - 1e-6).all()
+    assert short.worth["saving"].max() > 0
+    with pytest.raises(sc.UnknownNameError, match="bucket_truck"):
+        decision.split(equipment={"bucket_trck": "20 h"})
+    with pytest.raises(sc.UnknownNameError, match="programme"):
+        decision.split(saving_over="list")
     counties = decision.split(by="district", within=True, together=True)
     assert counties.table.groupby("region")["way"].nunique().max() == 1
     with pytest.raises(sc.UnknownNameError):
@@ -117,18 +142,56 @@ def test_split_of_the_list(decision: sc.delivery.Decision) -> None:
         decision.split(by="parish")
 
 
+def test_a_least_saving_by_law_in_the_split(
+    decision: sc.delivery.Decision,
+    listed: sc.Inventory,
+    jobs: tuple[sc.Job, sc.Job],
+    tmp_path: Path,
+) -> None:
+    terms = {**TERMS, **sc.delivery.STATUTORY, "contract.differential_share": "25 %"}
+    law = sc.delivery.decide(listed, *jobs, terms, draws=20, threads=1)
+    held, free = law.split("60 h"), decision.split("60 h")
+    assert held.without_law.cost == pytest.approx(free.cost)
+    out = held.table["way"] != "in-house"
+    columns = law._ways.columns["wages"][law._ways.either]
+    asked = 0.25 * 1.08 * columns[out.to_numpy()].sum()
+    assert held.saving_asked == pytest.approx(asked)
+    assert held.cost >= free.cost - 1e-6
+    assert held.cost + held.saving_asked <= free.cost + 0.25 * 1.08 * (
+        columns[(free.table["way"] != "in-house").to_numpy()].sum()
+    ) + 1e-6  # fmt: skip
+    row = held.out.loc["contract 1"]
+    assert row["asked"] == pytest.approx(held.saving_asked)
+    assert row["saved"] == pytest.approx(row["in_house"] - row["by_contract"])
+    assert row["in_house"] + held.parts["in_house"] + held.parts["kept"] == pytest.approx(
+        held.all_in_house
+    )
+    law.page(tmp_path / "law.html", held)
+    page = (tmp_path / "law.html").read_text(encoding="utf-8")
+    assert "least saving by law, each contract by itself" in page
+    assert law.split("60 h", saving_over="nothing").cost == pytest.approx(free.cost)
+
+
 def test_paper_workbook_and_command(
     decision: sc.delivery.Decision, jobs: tuple[sc.Job, sc.Job], tmp_path: Path
 ) -> None:
-    split = decision.split("60 h")
+    split = decision.split("60 h", equipment={"water_truck": "45 h"})
     decision.page(tmp_path / "page.html", split)
     page = (tmp_path / "page.html").read_text(encoding="utf-8")
     assert decision.recommendation in page
+    assert split.verdict in page
+    assert page.index("Invented data") < page.index(decision.recommendation)
+    assert "hours of the crew where there are 60" in page
+    for structure in split.table["structure_id"]:
+        assert structure in page
     assert "What would turn it" in page
     decision.save_workbook(tmp_path / "book.xlsx", split)
     sheet = openpyxl.load_workbook(BytesIO((tmp_path / "book.xlsx").read_bytes()))["Both ways"]
     formulas = [c.value for row in sheet.iter_rows() for c in row if str(c.value).startswith("=")]
     assert len(formulas) == 5
+    hours = openpyxl.load_workbook(BytesIO((tmp_path / "book.xlsx").read_bytes()))["Hours"]
+    assert [hours.cell(row, 1).value for row in (4, 5)] == ["crew", "combination_truck"]
+    assert hours.cell(4, 3).value == 60
     own, let = tmp_path / "own.json", tmp_path / "let.json"
     for path, job in zip((own, let), jobs, strict=True):
         job.save(path)
@@ -136,10 +199,14 @@ def test_paper_workbook_and_command(
     code = main([
         "decide", str(sc.demo_records()), "--job", str(own), "--contract", str(let), "--terms",
         str(tmp_path / "terms.json"), "--select", "TC-0001,TC-0002,TC-0003", "--draws", "40",
-        "--out", str(tmp_path / "command.html"),
+        "--hours", "9 h", "--equipment", "water_truck=8 h", "--out", str(tmp_path / "command.html"),
     ])  # fmt: skip
     assert code == 0
-    assert "In-house or contract" in (tmp_path / "command.html").read_text(encoding="utf-8")
+    page = (tmp_path / "command.html").read_text(encoding="utf-8")
+    assert "In-house or contract" in page
+    assert "hours of the water truck where there are 8" in page
+    with pytest.raises(sc.InputError, match="bucket_truck"):
+        _decide_command._hours_of("8 h")
 
 
 def test_refusals(listed: sc.Inventory, jobs: tuple[sc.Job, sc.Job]) -> None:

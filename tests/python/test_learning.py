@@ -49,6 +49,14 @@ def test_the_invented_season_is_slower_at_drains_and_faster_on_the_deck(
     assert (kept["old_likely"] == kept["new_likely"]).all()
 
 
+def test_rates_print_as_people_write_them(season: sc.Learned) -> None:
+    row = season.to_pandas().set_index("key").loc[DECK]
+    text = repr(season)
+    rounded = float(f"{row['new_likely']:.4g}")
+    assert f"{rounded:,.0f} – " in text  # as 12,880
+    assert "e+" not in text
+
+
 def test_nothing_in_the_log_is_lost(season: sc.Learned) -> None:
     lines = len(sc.demo_log().read_text(encoding="utf-8").splitlines()) - 1
     told = set(season.jobs["line"]) | set(season.faults["line"])

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import csv
 import json
 from decimal import ROUND_HALF_UP, Decimal
 from pathlib import Path
@@ -188,6 +189,75 @@ def test_what_is_doubtful_is_listed_with_its_cell(tmp_path: Path) -> None:
     (tmp_path / "map.json").write_text('{"scupper_form": 1,\n "rows": 3}', encoding="utf-8")
     with pytest.raises(sc.UnknownNameError, match=r"map\.json:2"):
         sc.read_bids(tmp_path / "empty.csv", tmp_path / "map.json")
+
+
+def _tabulation() -> openpyxl.Workbook:
+    """Three bidders side by side under merged names, headings over two rows; invented."""
+    book = openpyxl.Workbook()
+    sheet = book.active
+    assert sheet is not None
+    for row in (
+        ["Tamarack County (invented): tabulation of bids"],
+        [None, None, None, None, "Alder (invented)", None, None, "Birch (invented)", None, None,
+         "Engineer's estimate"],
+        ["Item", "Description", "Unit", "Estimated", "Unit", "Extended", None, "Unit", "Extended",
+         None, "Unit", "Extended"],
+        ["No.", None, None, "Quantity", "Price", "Amount", "Note", "Price", "Amount", "Note",
+         "Price", "Amount"],
+        [1, "Deck", "SF", 12500, 0.25, 3125, "firm", 0.2, 2500, None, 0.22, 2750],
+        [2, "Drains", "EA", 40, 80, 3200, None, "95.00/EA", 3800, None, 90, 3600],
+        [None, "Total bid", None, None, None, 6325, None, None, 6300, None, None, 6350],
+    ):  # fmt: skip
+        sheet.append(row)
+    for cells in ("A1:L1", "E2:G2", "H2:J2", "K2:L2", "B3:B4", "C3:C4"):
+        sheet.merge_cells(cells)
+    return book
+
+
+def test_headings_over_two_rows_under_merged_names(tmp_path: Path) -> None:
+    book = _tabulation()
+    book.save(tmp_path / "tab.xlsx")
+    assert book.active is not None
+    rows = book.active.iter_rows(values_only=True)
+    texts = [["" if cell is None else str(cell) for cell in row] for row in rows]
+    with (tmp_path / "tab.csv").open("w", encoding="utf-8", newline="") as file:
+        csv.writer(file).writerows(texts)
+    for name in ("tab.xlsx", "tab.csv"):
+        bids = sc.read_bids(tmp_path / name)
+        assert bids.bidders == ["Alder (invented)", "Birch (invented)"]
+        assert list(bids.items["unit"]) == ["SF", "EA"]
+        birch = bids.lines("Birch (invented)")
+        assert list(birch["unit_price"]) == [Decimal("0.2"), Decimal("95.00")]
+        assert list(bids.lines("Engineer's estimate")["extension"]) == [2750, 3600]
+        assert dict(bids.totals) == {
+            "Alder (invented)": 6325, "Birch (invented)": 6300, "Engineer's estimate": 6350,
+        }  # fmt: skip
+        assert ": headings in lines 3 to 4" in bids.preview
+        assert 'E   "Unit Price": unit price of Alder (invented)' in bids.preview
+        assert 'D   "Estimated Quantity": quantity' in bids.preview
+        found = bids.doubts[["line", "column", "text", "taken"]].itertuples(index=False)
+        assert [tuple(row) for row in found] == [
+            (4, "G", "Note", "nothing of its column"),
+            (4, "J", "Note", "nothing of its column"),
+            (6, "H", "95.00/EA", "95.00"),
+        ]
+
+
+def test_items_are_drawn_with_the_price(programme: sc.Programme) -> None:
+    """The quantities of the items and the price come from one set of draws."""
+    import numpy as np
+
+    items = sc.bids.pay_items(programme, draws=0)
+    simulation = sc.simulate(programme.inventory, programme.job, 500, seed=3)
+    drawn = items.draws(simulation, threads=1)
+    assert drawn.equals(items.draws(simulation, threads=3))
+    assert list(drawn.columns) == list(items.to_pandas()["code"])
+    assert (drawn["MOB"] == 1).all()
+    cost = simulation.total_draws()
+    assert np.corrcoef(drawn["DEBRIS-HAUL"], cost)[0, 1] > 0.1
+    with pytest.raises(sc.InputError) as refused:
+        items.draws(sc.simulate(programme.inventory, sc.Job.demo(), 500, seed=3))
+    assert refused.value.id == "bid.simulation"
 
 
 def test_a_proposal_says_what_is_not_in_its_price(tmp_path: Path) -> None:

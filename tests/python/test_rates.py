@@ -130,6 +130,59 @@ def test_a_built_up_rate_is_explained_down_to_its_parts(agency: sc.rates.RateBoo
     }
 
 
+@pytest.mark.parametrize("ending", ["json", "csv", "xlsx"])
+@pytest.mark.parametrize("units", ["us", "si"])
+def test_lists_of_values_and_samples_stand_in_one_cell(
+    tmp_path: Path, ending: str, units: str
+) -> None:
+    lists = {
+        "shift.travel_time": {"values": ["1 h", "2 h", "1.5 h"], "weights": [3, 1, 0.5]},
+        "operation[deck_hand_line].time_per_unit": {"sample": ["8,000 ft2/h", "12,000 ft2/h"]},
+        "margin.overhead": {"sample": [0.1, 0.15, 0.12]},
+    }
+    book = sc.rates.RateBook.from_dict({**AGENCY, "inputs": {**AGENCY["inputs"], **lists}})
+    file = tmp_path / f"rates.{ending}"
+    book.save(file, units)
+    again = sc.rates.read(file).to_dict()["inputs"]
+    for key, entry in book.to_dict()["inputs"].items():
+        if key in lists:
+            found = again[key]
+            assert found.get("weights") == entry.get("weights")
+            word = "sample" if "sample" in entry else "values"
+            for one, other in zip(found[word], entry[word], strict=True):
+                assert number_of(one) == pytest.approx(number_of(other), rel=1e-12)
+    assert sc.rates.faults(file).empty if ending != "json" else True
+    job = sc.Job.demo()
+    structure = sc.read_inventory(sc.demo_records())[0]
+    costs = [
+        sc.estimate(structure, job.with_rates(b)).cost.total for b in (book, sc.rates.read(file))
+    ]
+    assert costs[0] == pytest.approx(costs[1], rel=1e-12)
+
+
+def number_of(value: str | float) -> float:
+    return float(str(value).partition(" ")[0].replace(",", ""))
+
+
+@pytest.mark.parametrize(
+    ("line", "column", "allowed"),
+    [
+        ("price.disposal,,70,80; 90,,USD/t,,", "low", "nothing beside"),
+        ("price.disposal,,,80; 90,,USD/t,,1", "likely|weights", "weight"),
+        ("price.disposal,,,80; x,,USD/t,,", "likely", "number|unit"),
+        ("price.disposal,,,80; 90,,USD/t,,1; x", "weights", "number"),
+    ],
+)
+def test_a_list_that_makes_no_sense_is_refused(
+    tmp_path: Path, line: str, column: str, allowed: str
+) -> None:
+    file = tmp_path / "rates.csv"
+    file.write_text(SHEET.replace("unit,source", "unit,source,weights", 1) + line + "\n")
+    with pytest.raises(sc.InputError, match=allowed) as caught:
+        sc.rates.read(file)
+    assert caught.value.path.rpartition(" ")[2] in column.split("|")
+
+
 SHEET = """key,label,low,likely,high,unit,source
 name,,,county rates,,,
 currency,,,USD,,,

@@ -2,13 +2,22 @@
 
 from __future__ import annotations
 
+import json
+from pathlib import Path
+
+import matplotlib as mpl
 import numpy as np
+import pandas as pd
 import pytest
 from SALib.analyze import sobol as reference
 from SALib.sample import sobol as saltelli
 
 import scupper as sc
 from scupper import _core
+from scupper.command_line import main
+
+mpl.use("Agg")
+PNG = b"\x89PNG\r\n\x1a\n"
 
 
 @pytest.fixture(scope="module")
@@ -63,3 +72,40 @@ def test_correlated_inputs_are_one_factor(one: sc.Inventory, job: sc.Job) -> Non
         sc.sensitivity(one, job, draws=100, together=[[first], [first]])
     with pytest.raises(sc.UnknownNameError, match="simulate.figure"):
         sc.sensitivity(one, job, figure="noise", draws=100)
+
+
+def test_the_command_writes_what_the_call_gives(
+    one: sc.Inventory, job: sc.Job, tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    words = ["sensitivity", str(sc.demo_records()), "--select", "TC-0001", "--figure", "hours"]
+    words += ["--draws", "100", "--top", "3"]
+    table = sc.sensitivity(one, job, "hours", 100, top=3)
+    for name in ("table.csv", "table.json"):
+        assert main([*words, "--out", str(tmp_path / name)]) == 0
+    shown = capsys.readouterr().out
+    assert table["label"].iloc[0] in shown
+    assert f"{table['total'].iloc[0]:.3f}" in shown
+    read = pd.read_csv(tmp_path / "table.csv", index_col="key")
+    pd.testing.assert_frame_equal(read, table, check_exact=False, rtol=1e-12)
+    rows = json.loads((tmp_path / "table.json").read_text())
+    assert [row["key"] for row in rows] == list(table.index)
+    assert rows[0]["total"] == pytest.approx(table["total"].iloc[0])
+    assert rows[-1]["rank_correlation"] is None  # of several inputs
+    assert main([*words, "--figure", "noise"]) == 2
+
+
+def test_the_commands_of_draws_plot_what_they_say(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    records = [str(sc.demo_records()), "--select", "TC-0001,TC-0002"]
+    out, plot = str(tmp_path / "out.csv"), tmp_path / "chance.png"
+    words = ["simulate", *records, "--draws", "400", "--relative-error", "0.1", "--out", out]
+    assert main([*words, "--budget", "9000", "--plot", str(plot)]) == 0
+    assert "160 draws" in capsys.readouterr().out  # four of ten replicates are enough
+    assert plot.read_bytes().startswith(PNG)
+    visits = tmp_path / "visits.png"
+    words = ["survey-list", *records, "--visits", "1", "--out", out, "--plot", str(visits)]
+    assert main(words) == 0
+    assert visits.read_bytes().startswith(PNG)
+    assert main([*words[:-1], str(tmp_path / "visits.tiff3")]) == 2
+    assert "png" in capsys.readouterr().err

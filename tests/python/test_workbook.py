@@ -77,6 +77,34 @@ def test_figures_and_lines_are_formulas(file: Path) -> None:
     assert all(not isinstance(row[1].value, str) for row in solves)
 
 
+def test_listed_values_stand_in_explanation_and_workbook(
+    county: sc.Inventory, job: sc.Job, tmp_path: Path
+) -> None:
+    wages = ["28 USD/h", "30 USD/h", "35 USD/h"]
+    told = job.replace(
+        {
+            "shift.travel_time": {"values": ["1 h", "2 h"], "weights": [3, 1]},
+            "labour[flagger].wage": {"sample": wages},
+        }
+    )
+    listed = sc.estimate(county["TC-0001"], told)
+    steps = {s["key"]: s for s in listed.explain("cost.total", depth=None).to_dict()["steps"]}
+    assert steps["cost.total"]["value"] == pytest.approx(listed.cost.total)
+    travel, wage = steps["shift.travel_time"], steps["labour[flagger].wage"]
+    assert (travel["value"], travel["unit"]) == (pytest.approx(1.25), "h")  # the mean
+    assert travel["source"].endswith("one of 2 by weight")
+    assert (wage["value"], wage["unit"]) == (pytest.approx(30.75), "USD/h")  # linear between
+    assert wage["source"].endswith("a sample of 3")
+    listed.save_workbook(tmp_path / "listed.xlsx")
+    kept = openpyxl.load_workbook(tmp_path / "listed.xlsx", data_only=True)
+    agree(summary(kept), listed)
+    inputs = rows(kept, "Inputs", "key")
+    row = [cell.value for cell in kept["Inputs"][inputs["shift.travel_time"]]]
+    assert row[1] == pytest.approx(1.25)
+    assert {"1 h", "2 h"} <= set(row)
+    assert any("one of 2 by weight" in str(cell) for cell in row)
+
+
 def test_text_that_looks_like_a_formula_stays_text(
     county: sc.Inventory, job: sc.Job, tmp_path: Path
 ) -> None:

@@ -7,6 +7,8 @@
 #include "scupper/bid/checking.hpp"
 #include "scupper/bid/comparison.hpp"
 #include "scupper/bid/crossover.hpp"
+#include "scupper/bid/daily_cost.hpp"
+#include "scupper/bid/item_draws.hpp"
 #include "scupper/bid/item_list.hpp"
 #include "scupper/bid/pay_item.hpp"
 #include "scupper/bid/pay_items.hpp"

@@ -6,5 +6,6 @@
 #include "scupper/delivery/chance.hpp"
 #include "scupper/delivery/discount_rates.hpp"
 #include "scupper/delivery/equipment.hpp"
+#include "scupper/delivery/equipment_hours.hpp"
 #include "scupper/delivery/split.hpp"
 #include "scupper/delivery/ways.hpp"

@@ -1,11 +1,11 @@
 #include "counted.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/simulate/total_draws.hpp"
 #include "scupper/unit.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <mutex>
 
 namespace scupper::bid::detail {
 
@@ -30,26 +30,18 @@ double factor_of(const ItemRule& rule, const LayoutField& field, const std::stri
     return unit.unit.empty() ? 1.0 : parse_unit(unit.unit, path).factor;
 }
 
-/// Sums over the structures, driver by driver, draw by draw. Fixed point: the order is of no
-/// account.
-using Sums = std::vector<estimate::FixedTotal>;
-
-void add_draws(const estimate::Resolved& resolved, const estimate::DrawSettings& settings,
-               std::span<const std::size_t> places, Sums& sums) {
-    const std::vector<double> drawn = estimate::draw_group({&resolved, 1}, settings, places);
-    for (std::size_t i = 0; i < drawn.size(); ++i) {
-        if (std::isfinite(drawn[i])) { // a draw without a price still has its quantities
-            sums[i].add(drawn[i]);
-        }
-    }
+/// Draws that have a number; a draw without a price still has its quantities.
+std::vector<double> numbers_of(std::vector<double> drawn) {
+    std::erase_if(drawn, [](double x) { return std::isnan(x); });
+    std::sort(drawn.begin(), drawn.end());
+    return drawn;
 }
 
 } // namespace
 
-Drivers drivers_of(const ItemScheme& list, const estimate::Plan& plan) {
+Drivers drivers_of(std::span<const ItemRule> rules, const estimate::Plan& plan) {
     Drivers drivers;
-    for (std::size_t i = 0; i < list.rules.size(); ++i) {
-        const ItemRule& rule = list.rules[i];
+    for (const ItemRule& rule : rules) {
         const std::string path = "items[" + rule.item.code + "]";
         const bool lump = rule.driver.empty();
         const std::size_t place = lump ? 0 : estimate::figure_place_of(plan, rule.driver);
@@ -67,29 +59,13 @@ std::vector<Range> drawn_ranges(const estimate::Programme& programme,
     if (n == 0 || settings.draws.draws == 0) {
         return {};
     }
-    Sums sums(settings.draws.draws * n);
-    std::mutex adding;
-    const auto block = [&](std::size_t first, std::size_t last) {
-        estimate::Resolved resolved;
-        Sums part(sums.size());
-        for (std::size_t i = first; i < last; ++i) {
-            const std::size_t row = programme.priced[i];
-            estimate::resolve(structures[row], *programme.plan, resolved);
-            add_draws(resolved, settings.draws, drivers.places, part);
-        }
-        const std::lock_guard lock(adding);
-        for (std::size_t i = 0; i < part.size(); ++i) {
-            sums[i].add(part[i]);
-        }
-    };
-    estimate::run_blocks(programme.priced.size(), settings.threads, block, {}, 8);
+    const auto& [seed, draws, sampling] = settings.draws;
+    const auto totals = simulate::total_draws(
+        programme, structures, drivers.places,
+        {.seed = seed, .draws = draws, .replicates = 1, .sampling = sampling}, settings.threads);
     std::vector<Range> ranges;
     for (std::size_t k = 0; k < n; ++k) {
-        std::vector<double> sample;
-        for (std::size_t d = k; d < sums.size(); d += n) {
-            sample.push_back(sums[d].value());
-        }
-        std::sort(sample.begin(), sample.end());
+        const std::vector<double> sample = numbers_of(totals[k]);
         const double factor = drivers.unit_factors[k];
         ranges.push_back(factor == 0.0 ? Range{1.0, 1.0}
                                        : Range{estimate::sorted_quantile(sample, 0.05) / factor,

@@ -11,8 +11,8 @@ struct Drivers {
     std::vector<double> unit_factors; ///< [SI per unit, n] 0 for a lump sum
 };
 
-/// Looks the drivers of a list up.
-Drivers drivers_of(const ItemScheme& list, const estimate::Plan& plan);
+/// Looks the drivers of items up.
+Drivers drivers_of(std::span<const ItemRule> rules, const estimate::Plan& plan);
 
 /// What draws say of the sum of every driver: 5 % and 95 %, in the item's unit.
 struct Range {

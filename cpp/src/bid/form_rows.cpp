@@ -10,8 +10,9 @@ namespace {
 
 class Rows {
   public:
-    Rows(const Sheet& sheet, const FormMapping& mapping, const Currency& currency, SheetRead& read)
-        : sheet_(sheet), mapping_(mapping), currency_(currency), read_(read) {}
+    Rows(const Sheet& sheet, const FormMapping& mapping, const Currency& currency,
+         const Header& header, SheetRead& read)
+        : sheet_(sheet), mapping_(mapping), currency_(currency), header_(header), read_(read) {}
 
     void above(std::size_t row) {
         if (!is_blank(row)) {
@@ -47,11 +48,20 @@ class Rows {
         return std::any_of(sheet_.rows[row].begin(), sheet_.rows[row].end(), is);
     }
     bool is_heading(std::size_t row) const { // repeated on a next page
-        std::size_t same = 0;
-        for (const ReadColumn& c : read_.columns) {
-            same += plain(cell_at(sheet_, row, c.column)) == plain(c.heading) ? 1U : 0U;
+        for (std::size_t headings = header_.first; headings <= header_.last; ++headings) {
+            std::size_t same = 0;
+            std::size_t all = 0;
+            for (const ReadColumn& c : read_.columns) {
+                const std::string heading = plain(cell_at(sheet_, headings, c.column));
+                all += heading.empty() ? 0U : 1U;
+                same +=
+                    !heading.empty() && heading == plain(cell_at(sheet_, row, c.column)) ? 1U : 0U;
+            }
+            if (same * 2 > all) {
+                return true;
+            }
         }
-        return same * 2 > read_.columns.size();
+        return false;
     }
     bool is_total_row(std::size_t row) const {
         const std::string& code = cell_at(sheet_, row, column_of(Role::code));
@@ -302,6 +312,7 @@ class Rows {
     const Sheet& sheet_;
     const FormMapping& mapping_;
     const Currency& currency_;
+    const Header& header_;
     SheetRead& read_;
     std::string group_;
 };
@@ -309,12 +320,12 @@ class Rows {
 } // namespace
 
 void read_rows(const Sheet& sheet, const FormMapping& mapping, const Currency& currency,
-               std::size_t header, SheetRead& read) {
-    Rows rows(sheet, mapping, currency, read);
+               const Header& header, SheetRead& read) {
+    Rows rows(sheet, mapping, currency, header, read);
     for (std::size_t row = 0; row < sheet.rows.size(); ++row) {
-        if (row < header) {
+        if (row < header.first) {
             rows.above(row);
-        } else if (row > header) {
+        } else if (row > header.last) {
             rows.beneath(row);
         }
     }

@@ -1,6 +1,7 @@
 #pragma once
 // The rows beneath the headings of a form. Internal to reading it.
 
+#include "header.hpp"
 #include "scupper/bid/amounts.hpp"
 #include "scupper/bid/read_form.hpp"
 
@@ -8,6 +9,6 @@ namespace scupper::bid::detail {
 
 /// Reads every row: items, totals, groups, notes. The columns and bids of the read are known.
 void read_rows(const Sheet& sheet, const FormMapping& mapping, const Currency& currency,
-               std::size_t header, SheetRead& read);
+               const Header& header, SheetRead& read);
 
 } // namespace scupper::bid::detail

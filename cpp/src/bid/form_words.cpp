@@ -79,15 +79,6 @@ constexpr std::array<Known, 62> headings{{
     {"words", Role::words},
 }};
 
-Role role_of(std::string_view text) {
-    for (const Known& known : headings) {
-        if (known.text == text) {
-            return known.role;
-        }
-    }
-    return Role::none;
-}
-
 /// Endings of a heading that names its bidder too: "bidder A unit price", "A ext".
 constexpr std::array<Known, 10> endings{{
     {"unit price", Role::unit_price},
@@ -181,9 +172,16 @@ std::string plain(std::string_view text) {
     return all;
 }
 
+Role role_named(std::string_view text) {
+    const std::string words = plain(text);
+    const auto* found = std::find_if(headings.begin(), headings.end(),
+                                     [&](const Known& known) { return known.text == words; });
+    return found == headings.end() ? Role::none : found->role;
+}
+
 Heading heading_of(std::string_view cell) {
     const std::string text = plain(cell);
-    if (const Role role = role_of(text); role != Role::none) {
+    if (const Role role = role_named(text); role != Role::none) {
         return {role, {}};
     }
     for (const Known& ending : endings) {

@@ -22,6 +22,8 @@ struct Heading {
     std::string bidder{};
 };
 Heading heading_of(std::string_view cell);
+/// The role of a heading that is known word for word.
+Role role_named(std::string_view text);
 
 /// What a row without figures of an item may be.
 bool is_total(std::string_view cell, const std::vector<std::string>& own_words);

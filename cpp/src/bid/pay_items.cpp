@@ -92,6 +92,7 @@ class Gatherer {
         for (std::size_t i = 0; i < list_.rules.size(); ++i) {
             PricedItem item;
             item.item = list_.rules[i].item;
+            item.driver = list_.rules[i].driver;
             item.direct = direct_[i];
             item.lines = sums_[i].take();
             all.items.push_back(std::move(item));
@@ -236,7 +237,7 @@ void keep_used(ItemScheme& list, Gathered& all, std::vector<std::string>& unused
 void count_all(Gathered& all, const ItemScheme& list, const estimate::Programme& programme,
                std::span<const Structure> structures,
                const std::vector<estimate::Estimate>& estimates, const ItemSettings& settings) {
-    const detail::Drivers drivers = detail::drivers_of(list, *programme.plan);
+    const detail::Drivers drivers = detail::drivers_of(list.rules, *programme.plan);
     for (std::size_t i = 0; i < all.items.size(); ++i) {
         count(all.items[i], list.rules[i], drivers.unit_factors[i], drivers.places[i], estimates);
     }
@@ -275,7 +276,8 @@ PayItems pay_items(const estimate::Programme& programme, std::span<const Structu
         gatherer.add(estimates[row], row);
     }
     Gathered all = gatherer.take();
-    PayItems contract{.currency = parse_currency(programme.plan->job.currency, "job.currency")};
+    PayItems contract{.currency = parse_currency(programme.plan->job.currency, "job.currency"),
+                      .plan = programme.plan};
     keep_used(list, all, contract.unused);
     share_out(all);
     count_all(all, list, programme, structures, estimates, settings);

@@ -48,20 +48,20 @@ std::string labelled(const Sheet& sheet, IsLabel is_label, std::size_t& row_foun
 }
 
 /// Who bids on a form of one bidder.
-std::string sole_bidder(const Sheet& sheet, std::size_t header, SheetRead& read) {
-    std::size_t row = header;
+std::string sole_bidder(const Sheet& sheet, const detail::Header& header, SheetRead& read) {
+    std::size_t row = header.first;
     const std::string named = labelled(sheet, detail::is_bidder_label, row);
-    if (!named.empty() && row != header) {
+    if (!named.empty() && !header.holds(row)) {
         return named;
     }
     const std::string stem = std::filesystem::path(sheet.file).stem().string();
-    read.doubts.push_back({place_of(sheet, header), "", "", "no name of a bidder on the form",
+    read.doubts.push_back({place_of(sheet, header.last), "", "", "no name of a bidder on the form",
                            "the file's name, " + stem});
     return stem;
 }
 
 /// Every bidder of the columns, in their order.
-void add_bids(const Sheet& sheet, std::size_t header, SheetRead& read) {
+void add_bids(const Sheet& sheet, const detail::Header& header, SheetRead& read) {
     for (ReadColumn& column : read.columns) {
         const bool price = column.role == Role::unit_price || column.role == Role::extension ||
                            column.role == Role::words;
@@ -110,14 +110,15 @@ std::string column_letters(std::size_t column) {
 SheetRead read_sheet(const Sheet& sheet, const FormMapping& mapping) {
     const Currency currency = parse_currency(mapping.currency, "currency");
     SheetRead read{.file = sheet.file, .sheet = sheet.name};
-    const std::size_t header = detail::header_row_of(sheet, mapping);
-    read.header_row = static_cast<int>(header) + 1;
+    const detail::Header header = detail::header_of(sheet, mapping);
+    read.header_row = static_cast<int>(header.first) + 1;
+    read.header_rows = static_cast<int>(header.last - header.first) + 1;
     read.columns = detail::columns_of(sheet, mapping, header, read);
     add_bids(sheet, header, read);
     detail::read_rows(sheet, mapping, currency, header, read);
     read_days(sheet, currency, read);
     if (read.items.empty()) {
-        throw InputError({"bid.no_item", sheet.file + ":" + std::to_string(read.header_row + 1),
+        throw InputError({"bid.no_item", sheet.file + ":" + std::to_string(header.last + 2),
                           "no row with an item", "rows of items beneath the headings"});
     }
     return read;

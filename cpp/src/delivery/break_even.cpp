@@ -1,6 +1,7 @@
 #include "scupper/delivery/break_even.hpp"
 
 #include "require.hpp"
+#include "scupper/unit.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -82,8 +83,9 @@ std::optional<double> linear_break_even(double fixed, double unit, double other_
 std::vector<double> crossings(const std::function<double(double)>& f, double low, double high,
                               std::size_t parts, double tolerance) {
     const double wide = tolerance * (high - low);
-    detail::require(low <= high && std::isfinite(low) && std::isfinite(high), "limits",
-                    detail::number(low) + " to " + detail::number(high), "low <= high");
+    detail::require(std::isfinite(high), "limits", high, "a number");
+    detail::require(std::isfinite(low) && low <= high, "limits", low,
+                    "no more than " + format_number(high, 9));
     detail::require(parts >= 1, "parts", "0", ">= 1");
     std::vector<double> found;
     const auto at = [&](std::size_t i) {
@@ -126,8 +128,8 @@ Flip flip_of(const Case<double>& given, Input input, Basis basis) {
 }
 
 Length<> one_way_distance(const Time<>& travel, const Speed<>& speed) {
-    detail::require(travel.si() >= 0.0, "travel", detail::number(travel.si()), ">= 0 s");
-    detail::require(speed.si() > 0.0, "speed", detail::number(speed.si()), "> 0 m/s");
+    detail::require(travel.si() >= 0.0, "travel", travel.si(), ">= 0 s");
+    detail::require(speed.si() > 0.0, "speed", speed.si(), "> 0 m/s");
     return 0.5 * (speed * travel);
 }
 
@@ -142,12 +144,12 @@ Sensitivity moved(const Case<double>& given, Input input, Basis basis,
     row.high = std::min(field.most, row.value + by);
     for (const GivenRange& range : ranges) {
         if (range.input == input) {
-            detail::require(range.low <= row.value && row.value <= range.high &&
-                                range.low >= field.least && range.high <= field.most,
-                            "range",
-                            std::string(field.key) + " " + detail::number(range.low) + " to " +
-                                detail::number(range.high) + " (SI)",
-                            "limits around " + detail::number(row.value));
+            const std::string around = std::string(field.key) + " between limits around " +
+                                       format_number(row.value, 9) + " (SI)";
+            detail::require(field.least <= range.low && range.low <= row.value, "range", range.low,
+                            around);
+            detail::require(row.value <= range.high && range.high <= field.most, "range",
+                            range.high, around);
             row.low = range.low;
             row.high = range.high;
             row.ranged = true;

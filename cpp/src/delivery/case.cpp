@@ -1,6 +1,7 @@
 #include "scupper/delivery/case.hpp"
 
 #include "require.hpp"
+#include "scupper/unit.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -54,9 +55,11 @@ void check(const Case<double>& given) {
     for (std::size_t i = 0; i < case_table.size(); ++i) {
         const CaseField& field = case_table[i];
         const double value = given.values[i];
-        detail::require(value >= field.least && value <= field.most, std::string(field.key),
-                        detail::number(value) + " (SI)",
-                        detail::number(field.least) + " to " + detail::number(field.most));
+        if (!(value >= field.least && value <= field.most)) {
+            const std::string most = format_number(field.most, 9);
+            detail::refuse(std::string(field.key), value,
+                           format_number(field.least, 9) + " to " + most + " (SI)");
+        }
     }
     detail::require(given[Input::ownership] <= 0.0 || given[Input::rated_time] > 0.0,
                     "in_house.rated_time", "0", "> 0 where equipment is owned");

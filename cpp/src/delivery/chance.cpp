@@ -27,7 +27,7 @@ void check_totals(const PairedTotals& t) {
                     "as many draws of either way");
     check_draws(draws, t.replicates);
     const double least = std::min({t.direct_estimated, t.crew_time_estimated, t.price_estimated});
-    detail::require(least > 0.0, "estimated", detail::number(least), "totals above 0");
+    detail::require(least > 0.0, "estimated", least, "totals above 0");
 }
 
 double mean_over(std::span<const double> x, const std::function<double(double)>& f) {
@@ -72,7 +72,7 @@ double advantage_at(const Case<double>& given, Basis basis, double direct, doubl
                     double price, double price_estimated) {
     check(given);
     const double least = std::min(direct_estimated, price_estimated);
-    detail::require(least > 0.0, "estimated", detail::number(least), "totals above 0");
+    detail::require(least > 0.0, "estimated", least, "totals above 0");
     if (std::isnan(direct) || std::isnan(price)) {
         return std::numeric_limits<double>::quiet_NaN();
     }

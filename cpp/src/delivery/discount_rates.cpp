@@ -3,6 +3,7 @@
 #include "require.hpp"
 #include "scupper/cost.hpp"
 #include "scupper/delivery/case.hpp"
+#include "scupper/unit.hpp"
 
 #include <string>
 
@@ -15,7 +16,7 @@ constexpr double longest_published = 30.0;
 } // namespace
 
 double discount_rate(int edition, Prices prices, double years) {
-    detail::require(years > 0.0, "years", detail::number(years), "> 0");
+    detail::require(years > 0.0, "years", years, "> 0");
     const DiscountRate* shorter = nullptr;
     const DiscountRate* longer = nullptr;
     for (const DiscountRate& row : discount_rate_table) { // by edition, kind and term, ascending
@@ -27,8 +28,8 @@ double discount_rate(int edition, Prices prices, double years) {
     }
     detail::require(shorter != nullptr, "edition", std::to_string(edition), "2003 or 2021");
     if (longer == nullptr) {
-        detail::require(shorter->years >= longest_published, "years", detail::number(years),
-                        "up to " + detail::number(shorter->years));
+        detail::require(shorter->years >= longest_published, "years", years,
+                        "up to " + format_number(shorter->years, 9));
         return shorter->rate;
     }
     if (longer->years <= shorter->years) {

@@ -12,18 +12,18 @@ namespace scupper::delivery {
 namespace {
 
 void at_least_zero(const char* name, double value) {
-    detail::require(value >= 0.0 && std::isfinite(value), name, detail::number(value), ">= 0");
+    detail::require(value >= 0.0 && std::isfinite(value), name, value, ">= 0");
 }
 
 void share(const char* name, double value) {
-    detail::require(value >= 0.0 && value <= 1.0, name, detail::number(value), "0 to 1");
+    detail::require(value >= 0.0 && value <= 1.0, name, value, "0 to 1");
 }
 
 void check(const Purchase& p) {
     at_least_zero("price", p.price);
     share("loses", p.loses);
     at_least_zero("operating", p.operating);
-    detail::require(std::isfinite(p.growth), "growth", detail::number(p.growth), "a number");
+    detail::require(std::isfinite(p.growth), "growth", p.growth, "a number");
 }
 
 /// The rate of the flows' own kind.

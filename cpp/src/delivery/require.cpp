@@ -1,9 +1,9 @@
 #include "require.hpp"
 
 #include "scupper/error.hpp"
+#include "scupper/unit.hpp"
 
-#include <array>
-#include <cstdio>
+#include <cmath>
 #include <vector>
 
 namespace scupper::delivery::detail {
@@ -24,10 +24,8 @@ void unknown(const std::string& name, std::string_view word,
                             near.empty() ? all : "\"" + near + "\"?"});
 }
 
-std::string number(double value) {
-    std::array<char, 32> text{};
-    std::snprintf(text.data(), text.size(), "%.9g", value);
-    return text.data();
+void refuse(const std::string& name, double found, const std::string& allowed) {
+    refuse(name, std::isfinite(found) ? format_number(found, 9) : "no finite number", allowed);
 }
 
 } // namespace scupper::delivery::detail

@@ -22,7 +22,13 @@ inline void require(bool right, const std::string& name, const std::string& foun
 [[noreturn]] void unknown(const std::string& name, std::string_view word,
                           std::span<const std::string_view> known);
 
-/// A number in nine digits.
-std::string number(double value);
+/// Throws InputError `delivery.<name>` with the number that was found.
+[[noreturn]] void refuse(const std::string& name, double found, const std::string& allowed);
+
+inline void require(bool right, const std::string& name, double found, const std::string& allowed) {
+    if (!right) {
+        refuse(name, found, allowed);
+    }
+}
 
 } // namespace scupper::delivery::detail

@@ -1,6 +1,7 @@
 #include "require.hpp"
 #include "split_parts.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <limits>
 #include <map>
@@ -13,22 +14,32 @@ namespace {
 constexpr double unlimited = std::numeric_limits<double>::infinity();
 
 void check_rules(const SplitRules& rules) {
-    const bool right = rules.time_there >= 0.0 && rules.kept >= 0.0 && rules.per_contract >= 0.0 &&
-                       rules.least >= 0.0 && rules.most >= rules.least && rules.contracts <= 1000;
+    const bool right = std::all_of(rules.limits.begin(), rules.limits.end(),
+                                   [](const SplitLimit& l) { return l.there >= 0.0; }) &&
+                       rules.kept >= 0.0 && rules.per_contract >= 0.0 && rules.least >= 0.0 &&
+                       rules.most >= rules.least && rules.contracts <= 1000;
     detail::require(right, "rules", "a limit that cannot be kept",
-                    "time, costs and sizes >= 0, least <= most, at most 1,000 contracts");
+                    "hours, costs and sizes >= 0, least <= most, at most 1,000 contracts");
+    const SavingRule& s = rules.saving;
+    detail::require(s.share >= 0.0 && s.most >= 0.0 && s.years > 0.0 && std::isfinite(s.share) &&
+                        std::isfinite(s.years),
+                    "rules", "a saving that cannot be asked", "share and most >= 0, years > 0");
 }
 
-void check_items(const std::vector<SplitItem>& items) {
+void check_items(const std::vector<SplitItem>& items, const SplitRules& rules) {
     detail::require(!items.empty(), "items", "none", "at least one structure");
     const auto cost = [](double x) { return std::isnan(x) || (x >= 0.0 && std::isfinite(x)); };
     const auto known = [](double x) { return x >= 0.0 && std::isfinite(x); };
     for (const SplitItem& item : items) {
         const bool own = !std::isnan(item.in_house);
         const bool right = cost(item.in_house) && cost(item.contract) && known(item.size) &&
-                           (own || !std::isnan(item.contract)) && (!own || known(item.time));
+                           known(item.personnel) && (own || !std::isnan(item.contract)) &&
+                           (!own || std::all_of(item.times.begin(), item.times.end(), known));
         detail::require(right, "items", item.name,
-                        "costs, time and size >= 0, and a price for one way at least");
+                        "costs, hours and size >= 0, and a price for one way at least");
+        detail::require(item.times.size() == items.front().times.size() &&
+                            item.times.size() >= rules.limits.size(),
+                        "items", item.name, "hours of every resource that has a limit");
     }
 }
 
@@ -42,15 +53,20 @@ class ModelWriter {
         model_.contracts = layout_.contracts();
         model_.cost.assign(layout_.unknowns(), 0.0);
         model_.upper.assign(layout_.unknowns(), 1.0);
+        model_.whole.assign(layout_.unknowns(), 1);
         model_.starts.push_back(0);
     }
 
     SplitModel write() {
         costs();
         every_unit_goes_somewhere();
-        crew_time();
+        hours();
+        only_where(0, layout_.kept());
         for (std::size_t k = 1; k <= layout_.contracts(); ++k) {
             contract(k);
+        }
+        for (std::size_t g = 0; g < layout_.groups(); ++g) {
+            least_saving(g);
         }
         return std::move(model_);
     }
@@ -61,13 +77,19 @@ class ModelWriter {
             const std::size_t u = layout_.unit_of(i);
             choice(layout_.place(u, 0), items_[i].in_house, !rules_.nothing_in_house);
             for (std::size_t k = 1; k <= layout_.contracts(); ++k) {
-                choice(layout_.place(u, k), items_[i].contract, layout_.may_go(items_[i], k));
+                choice(layout_.place(u, k), items_[i].contract + asked(items_[i]),
+                       layout_.may_go(items_[i], k));
             }
         }
         model_.cost[layout_.kept()] = rules_.kept;
         for (std::size_t k = 1; k <= layout_.contracts(); ++k) {
             model_.cost[layout_.let(k)] = rules_.per_contract;
         }
+    }
+    /// What going out is held to save, as long as that stays below its most.
+    double asked(const SplitItem& item) const {
+        return rules_.saving.over == SavingOver::nothing ? 0.0
+                                                         : rules_.saving.share * item.personnel;
     }
     void choice(std::size_t place, double cost, bool allowed) {
         if (std::isnan(cost) || !allowed) {
@@ -86,21 +108,43 @@ class ModelWriter {
         }
     }
 
-    void crew_time() {
-        if (rules_.time_there < unlimited) {
-            sum(0, &SplitItem::time);
-            end_row(0.0, rules_.time_there);
+    void hours() {
+        for (std::size_t r = 0; r < rules_.limits.size(); ++r) {
+            if (rules_.limits[r].there < unlimited) {
+                sum(0, [r](const SplitItem& item) { return item.times[r]; });
+                end_row(0.0, rules_.limits[r].there);
+            }
         }
-        only_where(0, layout_.kept());
+    }
+    /// What the share exceeds the most by is not asked: r <= share of all - most where w, else 0.
+    void least_saving(std::size_t group) {
+        const double most_excess = detail::excess(items_, rules_.saving);
+        const std::size_t reached = layout_.reached(group);
+        const std::size_t rebate = layout_.rebate(group);
+        model_.cost[rebate] = -1.0;
+        model_.upper[rebate] = most_excess;
+        model_.whole[rebate] = 0;
+        entry(rebate, 1.0);
+        entry(reached, -most_excess);
+        end_row(-unlimited, 0.0);
+        const bool all = rules_.saving.over == SavingOver::programme;
+        for (std::size_t k = all ? 1 : group + 1; k <= (all ? layout_.contracts() : group + 1);
+             ++k) {
+            sum(k, [this](const SplitItem& item) { return -asked(item); });
+        }
+        entry(rebate, 1.0);
+        entry(reached, rules_.saving.most / rules_.saving.years);
+        end_row(-unlimited, 0.0);
     }
     void contract(std::size_t k) {
+        const auto size = [](const SplitItem& item) { return item.size; };
         if (rules_.least > 0.0) {
-            sum(k, &SplitItem::size);
+            sum(k, size);
             entry(layout_.let(k), -rules_.least);
             end_row(0.0, unlimited);
         }
         if (rules_.most < unlimited) {
-            sum(k, &SplitItem::size);
+            sum(k, size);
             entry(layout_.let(k), -rules_.most);
             end_row(-unlimited, 0.0);
         }
@@ -125,10 +169,11 @@ class ModelWriter {
         end_row(0.0, unlimited);
     }
 
-    void sum(std::size_t k, double SplitItem::*what) {
+    template <class What>
+    void sum(std::size_t k, const What& what) {
         std::vector<double> of_unit(layout_.units(), 0.0);
         for (std::size_t i = 0; i < items_.size(); ++i) {
-            of_unit[layout_.unit_of(i)] += items_[i].*what;
+            of_unit[layout_.unit_of(i)] += what(items_[i]);
         }
         for (std::size_t u = 0; u < layout_.units(); ++u) {
             entry(layout_.place(u, k), of_unit[u]);
@@ -154,6 +199,17 @@ class ModelWriter {
 
 namespace detail {
 
+double excess(const std::vector<SplitItem>& items, const SavingRule& rule) {
+    if (rule.over == SavingOver::nothing) {
+        return 0.0;
+    }
+    double personnel = 0.0;
+    for (const SplitItem& item : items) {
+        personnel += item.personnel;
+    }
+    return rule.share * personnel - rule.most / rule.years;
+}
+
 SplitLayout::SplitLayout(const std::vector<SplitItem>& items, const SplitRules& rules)
     : within_regions_(rules.within_regions) {
     std::map<std::string, std::size_t> unit_of_region;
@@ -168,13 +224,16 @@ SplitLayout::SplitLayout(const std::vector<SplitItem>& items, const SplitRules& 
     for (const std::string& region : regions) {
         regions_of_contracts_.insert(regions_of_contracts_.end(), rules.contracts, region);
     }
+    if (excess(items, rules.saving) > 0.0) {
+        groups_ = rules.saving.over == SavingOver::programme ? 1 : contracts();
+    }
 }
 
 } // namespace detail
 
 SplitModel split_model(const std::vector<SplitItem>& items, const SplitRules& rules) {
     check_rules(rules);
-    check_items(items);
+    check_items(items, rules);
     return ModelWriter(items, rules).write();
 }
 

@@ -9,7 +9,11 @@
 
 namespace scupper::delivery::detail {
 
-/// Units, contracts and places of the unknowns: x[u, k] row by row, then y, then z.
+/// By how much the share of all personnel cost exceeds the most that has to be saved in a year; 0 or
+/// less where no contract reaches that most.
+double excess(const std::vector<SplitItem>& items, const SavingRule& rule);
+
+/// Units, contracts and places of the unknowns: x[u, k] row by row, then y, z, w and r.
 class SplitLayout {
   public:
     SplitLayout(const std::vector<SplitItem>& items, const SplitRules& rules);
@@ -23,7 +27,11 @@ class SplitLayout {
     }
     std::size_t kept() const { return units_ * (contracts() + 1); }
     std::size_t let(std::size_t contract) const { return kept() + contract; }
-    std::size_t unknowns() const { return kept() + 1 + contracts(); }
+    /// Contracts, or all of them as one, whose least saving may reach its most.
+    std::size_t groups() const { return groups_; }
+    std::size_t reached(std::size_t group) const { return let(contracts()) + 1 + group; }
+    std::size_t rebate(std::size_t group) const { return reached(groups_) + group; }
+    std::size_t unknowns() const { return rebate(groups_); }
     /// Whether an item may go to a contract, numbered from 1, by its region.
     bool may_go(const SplitItem& item, std::size_t contract) const {
         const std::string& region = regions_of_contracts_[contract - 1];
@@ -39,6 +47,7 @@ class SplitLayout {
     std::vector<std::size_t> unit_of_{};
     std::vector<std::string> regions_of_contracts_{}; ///< empty text where any region will do
     std::size_t units_ = 0;
+    std::size_t groups_ = 0;
     bool within_regions_ = false;
 };
 

@@ -75,11 +75,9 @@ struct Worker {
         const T years = named("number of years", in(Input::years) / factor::year);
         line(conversion,
              cost::capital_recovery_factor(in(Input::interest), years) * money(Input::conversion));
-        const Amount<T> personnel =
-            named("personnel cost of all years", years * (wages() + ways.lines[supervision]));
-        line(differential, cost::conversion_differential(personnel, in(Input::differential_share),
-                                                         money(Input::differential_most)) /
-                               years);
+        line(differential,
+             least_saving(wages() + ways.lines[supervision], years, in(Input::differential_share),
+                          money(Input::differential_most)));
     }
 };
 
@@ -91,6 +89,13 @@ Basis basis_of(std::string_view word) {
         detail::unknown("basis", word, basis_names);
     }
     return static_cast<Basis>(found - basis_names.begin());
+}
+
+template <class T>
+Amount<T> least_saving(const Amount<T>& personnel, const T& years, const T& share,
+                       const Amount<T>& most) {
+    const Amount<T> of_all_years = named("personnel cost of all years", years * personnel);
+    return cost::conversion_differential(of_all_years, share, most) / years;
 }
 
 template <class T>
@@ -129,6 +134,10 @@ Derivation explain(const Case<double>& given, Basis basis,
     return derive(recording, figure.si().step_in(recording));
 }
 
+template Amount<double> least_saving(const Amount<double>&, const double&, const double&,
+                                     const Amount<double>&);
+template Amount<Traced> least_saving(const Amount<Traced>&, const Traced&, const Traced&,
+                                     const Amount<Traced>&);
 template Ways<double> compare_ways(const Case<double>&);
 template Ways<Traced> compare_ways(const Case<Traced>&);
 template Amount<double> advantage(const Ways<double>&, Basis);

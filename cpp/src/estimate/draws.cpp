@@ -1,6 +1,7 @@
 #include "scupper/estimate/draws.hpp"
 
 #include "figure_keys.hpp"
+#include "scupper/error.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -54,19 +55,29 @@ double InputDraws::Drawn::uniform(std::size_t draw, Sampler Term::*part) const {
     return normal_cdf(score);
 }
 
+double InputDraws::Drawn::uniform(std::size_t draw) const {
+    if (shared_share <= 0.0) {
+        return uniform(draw, &Term::own);
+    }
+    if (shared_share >= 1.0) {
+        return uniform(draw, &Term::shared);
+    }
+    return blend(uniform(draw, &Term::shared), uniform(draw, &Term::own), shared_share);
+}
+
+double InputDraws::uniform(std::size_t draw, std::size_t place) const {
+    const auto at = std::ranges::lower_bound(inputs_, place, {}, &Drawn::place);
+    if (at == inputs_.end() || at->place != place) {
+        throw InputError({"estimate.draws", resolved_->model.plan->inputs.fields()[place].key,
+                          "no spread", "an input with a spread"});
+    }
+    return at->uniform(draw);
+}
+
 void InputDraws::fill(std::size_t draw, std::span<double> values) const {
     std::copy(resolved_->values.begin(), resolved_->values.end(), values.begin());
     for (const Drawn& input : inputs_) {
-        double u = 0.0;
-        if (input.shared_share <= 0.0) {
-            u = input.uniform(draw, &Term::own);
-        } else if (input.shared_share >= 1.0) {
-            u = input.uniform(draw, &Term::shared);
-        } else {
-            u = blend(input.uniform(draw, &Term::shared), input.uniform(draw, &Term::own),
-                      input.shared_share);
-        }
-        values[input.place] = input.quantile(u);
+        values[input.place] = input.quantile(input.uniform(draw));
     }
 }
 

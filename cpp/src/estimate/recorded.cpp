@@ -11,6 +11,13 @@ namespace scupper::estimate::detail {
 
 namespace {
 
+/// How a value came to be that is no three-point guess.
+std::string words_of(const Listed& list) {
+    const std::string number = std::to_string(list.values().size());
+    return list.family() == Family::empirical ? "a sample of " + number
+                                              : "one of " + number + " by weight";
+}
+
 Label label_of(const LayoutField& field, const Uncertain& value) {
     Label label{.name = field.label,
                 .key = field.key,
@@ -22,6 +29,9 @@ Label label_of(const LayoutField& field, const Uncertain& value) {
         if (!value.origin->date.empty()) {
             label.source += ", " + value.origin->date;
         }
+    }
+    if (const Listed* list = value.guess.listed) {
+        label.source += (label.source.empty() ? "" : "; ") + words_of(*list);
     }
     return label;
 }

@@ -1,6 +1,7 @@
 #include "scupper/estimate/road_users.hpp"
 
 #include "scupper/estimate/inputs.hpp"
+#include "scupper/estimate/show.hpp"
 #include "scupper/estimate/site_closure.hpp"
 #include "traffic_facts.hpp"
 #include "users_past.hpp"
@@ -126,6 +127,36 @@ Amount<> lost(const closure::VehicleTime<>& delay, const AmountPerTime<>& value)
     return delay.si() > 0.0 ? closure::delay_cost(delay, value) : Amount<>(0.0);
 }
 
+/// A value as it was priced, and where it comes from.
+std::string stated(const Past& e, std::string_view key) {
+    const Plan& plan = *e.resolved.model.plan;
+    const std::size_t place = plan.inputs.at(key, "road users");
+    const LayoutField& field = plan.inputs.fields()[place];
+    const Uncertain& input = e.resolved.uncertain[place];
+    std::string text = std::string(field.label) + ": " +
+                       Show(plan.job).text(e.resolved.values[place], field.dimension, key) + ", " +
+                       std::string(basis_name(input.basis));
+    if (input.origin != nullptr) {
+        for (const std::string& said : {input.origin->source, input.origin->note}) {
+            text += said.empty() ? "" : "; " + said;
+        }
+    }
+    return text;
+}
+
+void add_sources(const Past& e, RoadUsers& u) {
+    const auto say = [&](std::string_view key, double si) {
+        if (!std::isnan(si)) {
+            u.sources.push_back(stated(e, key));
+        }
+    };
+    say("traffic.car_time_value", priced(e).get<"traffic.car_time_value">().si());
+    say("traffic.truck_time_value", priced(e).get<"traffic.truck_time_value">().si());
+    if (u.kind == Kind::full_closure) {
+        say("traffic.running_cost", priced(e).get<"traffic.running_cost">().si());
+    }
+}
+
 void add_cost(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
     u.time_value =
         closure::time_value(priced(e).get<"traffic.car_time_value">(),
@@ -195,6 +226,7 @@ void add_traffic(const TrafficFacts& facts, const Past& e, RoadUsers& u) {
         add_slowing(facts, e, u);
     }
     add_cost(facts, e, u);
+    add_sources(e, u);
     add_cautions(facts, e, u);
     add_not_figured(e, u);
 }

@@ -24,6 +24,7 @@ bool is_dirt(std::string_view key) {
     return key.find("dirt") != key.npos || key.find("dry_pick_up") != key.npos;
 }
 
+/// A unit of the table, with the currency in place of the word for it.
 std::string in_currency(std::string_view unit, const std::string& currency) {
     static constexpr std::string_view word = "currency";
     std::string text(unit);
@@ -44,7 +45,24 @@ std::string_view rate_unit(const Dimension& d, std::string_view key, UnitSystem 
     return us ? "ft/h" : "m/h";
 }
 
-/// The unit of a row of the table, with the currency in place of the word for it.
+/// Water by area, length or dirt is no length, area or number; none for water of any other kind.
+std::string_view water_unit(const Dimension& d, std::string_view key, UnitSystem system) {
+    const bool us = system == UnitSystem::us;
+    if (!key.ends_with(".water_per_unit")) {
+        return {};
+    }
+    if (d == dim::volume / dim::area) {
+        return us ? "gal/ft2" : "L/m2";
+    }
+    if (d == dim::volume / dim::length) {
+        return us ? "gal/ft" : "L/m";
+    }
+    if (d == dim::none) {
+        return us ? "gal/ft3" : "L/m3";
+    }
+    return {};
+}
+
 } // namespace
 
 UnitSystem unit_system(std::string_view word) {
@@ -72,6 +90,9 @@ Unit Show::unit(const Dimension& dimension, std::string_view key) const {
     }
     if (is_shown_as_rate(dimension, key)) {
         return parse_unit(rate_unit(dimension, key, system_), key);
+    }
+    if (const std::string_view water = water_unit(dimension, key, system_); !water.empty()) {
+        return parse_unit(water, key);
     }
     if (const ShownIn* row = shown_in(key)) {
         return parse_unit(in_currency(system_ == UnitSystem::us ? row->us : row->metric, currency_),

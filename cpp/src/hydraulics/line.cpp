@@ -1,14 +1,12 @@
 #include "scupper/hydraulics/line.hpp"
 
-#include "bracketed.hpp"
-#include "line_fault.hpp"
+#include "line_flow.hpp"
 #include "scupper/hydraulics/friction.hpp"
 #include "scupper/hydraulics/nozzle.hpp"
 #include "scupper/traced.hpp"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 #include <span>
 #include <type_traits>
 #include <utility>
@@ -16,8 +14,6 @@
 
 namespace scupper::hydraulics {
 namespace {
-
-constexpr double no_number = std::numeric_limits<double>::quiet_NaN();
 
 template <class T>
 Pressure<T> hose_loss(const Line<T>& line, const Flow<T>& flow) {
@@ -43,40 +39,10 @@ Pressure<T> tip_pressure(const Line<T>& line, const Flow<T>& flow) {
                            line.fluid.density);
 }
 
-// The flow at which losses and tip take the pressure that the rise leaves. Searched for over the
-// square of the flow, in which the demand is nearly straight.
-Solved free_flow(const Line<double>& line) {
-    const Pressure<double> left =
-        line.pump_pressure - static_pressure(line.rise, line.fluid.density);
-    const auto excess = [&](double square) {
-        const Flow<double> q(std::sqrt(square));
-        return (hose_loss(line, q) + fittings_loss(line, q) + tip_pressure(line, q) - left).si();
-    };
-    const Flow<double> without_losses =
-        nozzle_flow(line.nozzle.bore, left, line.nozzle.discharge_coefficient, line.fluid.density);
-    const double most = without_losses.si() * without_losses.si();
-    const detail::Root high{most, excess(most)};
-    const detail::Root low{0.0, -left.si()};
-    const double if_square_law = most * left.si() / (left.si() + std::max(high.f, 0.0));
-    const detail::Root root =
-        detail::bracketed_root(excess, low, high, if_square_law, 1e-13 * left.si());
-    return {std::sqrt(root.x), root.f / left.si()};
-}
-
-Solved solve_line(const Line<double>& line) {
-    if (detail::fault_of(line)) {
-        return {no_number, no_number};
-    }
-    const Solved free = free_flow(line);
-    if (line.flow_limit && line.flow_limit->si() < free.value) {
-        return {line.flow_limit->si(), 0.0};
-    }
-    return free;
-}
-
 constexpr SolveInfo line_info{
     "flow of the line",
-    "bracketed search for the flow at which rise, friction, fittings and tip take the pump's "
+    "Newton inside a bracket for the flow at which rise, friction, fittings and tip take the "
+    "pump's "
     "pressure, at most the pump's flow; their sum grows with the flow, so that it converges",
     dim::flow};
 
@@ -147,25 +113,27 @@ std::vector<Traced> inputs_of(const Line<Traced>& line) {
 }
 
 /// The same line with other numbers, as `inputs_of` has them.
-double solve_again(Line<double>& line, std::span<const double> numbers) {
+double solve_again(detail::LineFlow& solver, Line<double>& line, std::span<const double> numbers) {
     auto next = numbers.begin();
     each_number(line, [&](auto& number) {
         number = std::remove_reference_t<decltype(number)>(*next);
         ++next;
     });
-    return solve_line(line).value;
+    return solver.solve(line).value;
 }
 
 double flow_of(const Line<double>& line) {
-    return solve_line(line).value;
+    return detail::LineFlow().solve(line).value;
 }
 
 Traced flow_of(const Line<Traced>& line) {
     Line<double> numbers = plain(line);
-    const Solved solved = solve_line(numbers);
-    return scupper::detail::record_solve(
-        line_info, solved, inputs_of(line),
-        [numbers](std::span<const double> x) mutable { return solve_again(numbers, x); });
+    detail::LineFlow solver;
+    const Solved solved = solver.solve(numbers);
+    return scupper::detail::record_solve(line_info, solved, inputs_of(line),
+                                         [solver, numbers](std::span<const double> x) mutable {
+                                             return solve_again(solver, numbers, x);
+                                         });
 }
 
 template <class T>

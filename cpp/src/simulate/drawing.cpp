@@ -99,12 +99,9 @@ void Drawing::fill_own(const Input& input, std::size_t first, std::span<double> 
                        [&](double, double score) { return input.own_weight * score; });
         return;
     }
-    const ScoreOfUniform& score = ScoreOfUniform::instance();
     fill_uniforms(settings_, resolved_->stream, resolved_->model.plan->hashes[input.place], first,
                   out, own_dimensions_[input.place]);
-    for (double& x : out) {
-        x = input.own_weight * score(x);
-    }
+    ScoreOfUniform::instance().each(input.own_weight, out);
 }
 
 /// Normal scores: what structures share and each one's own, put together.
@@ -113,8 +110,8 @@ void Drawing::draw_scores(const Input& input, std::size_t first, std::span<doubl
         fill_own(input, first, out);
     }
     if (input.shared_weight > 0.0) {
-        std::array<double, block_draws> common;
-        shared_.fill(input.place, first, {common.data(), out.size()});
+        std::array<double, block_draws> memory;
+        const double* common = shared_.scores(input.place, first, {memory.data(), out.size()});
         for (std::size_t i = 0; i < out.size(); ++i) {
             const double own = input.own_weight > 0.0 ? out[i] : 0.0;
             out[i] = own + input.shared_weight * common[i];
@@ -124,8 +121,12 @@ void Drawing::draw_scores(const Input& input, std::size_t first, std::span<doubl
 
 void Drawing::draw_input(const Input& input, std::size_t first, std::span<double> out) const {
     draw_scores(input, first, out);
+    if (input.values != nullptr) {
+        input.values->each(out);
+        return;
+    }
     for (double& x : out) {
-        x = input.values != nullptr ? (*input.values)(x) : (*input.quantile)(normal_cdf(x));
+        x = (*input.quantile)(normal_cdf(x));
     }
 }
 
@@ -139,6 +140,11 @@ bool Drawing::is_out_of_bounds(std::size_t count) const {
     const auto& fields = resolved_->model.plan->inputs.fields();
     for (std::size_t k = 0; k < inputs_.size(); ++k) {
         const LayoutField& field = fields[inputs_[k].place];
+        const ValueOfScore* values = inputs_[k].values;
+        if (values != nullptr && values->least() >= field.least &&
+            values->greatest() <= field.greatest) {
+            continue; // no draw can be
+        }
         bool inside = true;
         for (std::size_t i = 0; i < count; ++i) {
             inside &= columns_[k][i] >= field.least && columns_[k][i] <= field.greatest;

@@ -2,6 +2,7 @@
 
 #include "scupper/estimate/run.hpp"
 #include "strata.hpp"
+#include "told.hpp"
 
 #include <algorithm>
 #include <array>
@@ -23,6 +24,12 @@ double p10_p90(std::vector<double> costs) {
     return estimate::sorted_quantile(costs, 0.9) - estimate::sorted_quantile(costs, 0.1);
 }
 
+/// What the measurements of a visit find.
+struct Found {
+    std::vector<double> values;
+    std::vector<double> scores;
+};
+
 /// Prices a structure in all draws, as they are and with measurements certain.
 class Outcomes {
   public:
@@ -32,17 +39,22 @@ class Outcomes {
 
     Changes of(const Structure& structure, const Visit& visit) {
         resolve(structure, plan_, resolved_);
-        find_values(visit);
+        std::vector<std::size_t> places;
+        for (const Measurement& m : visit.measurements) {
+            places.push_back(m.place);
+        }
+        const Told told(resolved_, places);
+        find_values(places, told);
         values_ = resolved_.values;
         const estimate::InputDraws draws(resolved_, settings_);
         Changes changes;
         for (std::size_t d = 0; d < settings_.draws; ++d) {
             draws.fill(d, values_);
             const double before = cost();
+            const std::vector<double> scores = told_scores(draws, d, places, told);
             for (std::size_t k = 0; k < outcomes; ++k) {
-                for (std::size_t m = 0; m < visit.measurements.size(); ++m) {
-                    values_[visit.measurements[m].place] = found_[m][k];
-                }
+                put_found(places, found_[k]);
+                put_told(told, scores, found_[k].scores);
                 changes[k].push_back(cost() - before);
             }
         }
@@ -54,18 +66,60 @@ class Outcomes {
         price(resolved_.model, estimate::Inputs<double>(plan_.inputs, values_.data()), workspace_);
         return workspace_.figures.at(cost_);
     }
-    /// What each measurement finds, by outcome: a hypercube apart from the draws.
-    void find_values(const Visit& visit) {
-        found_.assign(visit.measurements.size(), {});
-        for (std::size_t m = 0; m < found_.size(); ++m) {
-            const std::size_t place = visit.measurements[m].place;
+    /// What each measurement finds, by outcome: a hypercube apart from the draws, and where they
+    /// vary together scores that do as well.
+    void find_values(const std::vector<std::size_t>& places, const Told& told) {
+        found_.assign(outcomes, {});
+        for (const std::size_t place : places) {
             const FastQuantile quantile(resolved_.uncertain[place].guess);
             const Permutation stratum({combine(settings_.seed, hash_text("found")),
                                        resolved_.stream, plan_.hashes[place]},
                                       outcomes);
             for (std::size_t k = 0; k < outcomes; ++k) {
-                found_[m][k] = quantile(middle_of(stratum(k)));
+                const double u = middle_of(stratum(k));
+                found_[k].values.push_back(quantile(u));
+                found_[k].scores.push_back(normal_quantile(u));
             }
+        }
+        for (Found& found : found_) {
+            if (told.is_joint()) {
+                told.mix(found.scores);
+                for (std::size_t m = 0; m < places.size(); ++m) {
+                    const FastQuantile quantile(resolved_.uncertain.at(places[m]).guess);
+                    found.values[m] = quantile(inner_probability(found.scores[m]));
+                }
+            }
+        }
+    }
+    void put_found(const std::vector<std::size_t>& places, const Found& found) {
+        for (std::size_t m = 0; m < places.size(); ++m) {
+            values_.at(places[m]) = found.values[m];
+        }
+    }
+    /// What of the scores of told inputs does not go with the measured ones, in a draw.
+    static std::vector<double> told_scores(const estimate::InputDraws& draws, std::size_t draw,
+                                           const std::vector<std::size_t>& places,
+                                           const Told& told) {
+        std::vector<double> rest;
+        if (told.inputs().empty()) {
+            return rest;
+        }
+        std::vector<double> measured;
+        for (const std::size_t place : places) {
+            measured.push_back(normal_quantile(draws.uniform(draw, place)));
+        }
+        for (const ToldInput& input : told.inputs()) {
+            rest.push_back(normal_quantile(draws.uniform(draw, input.place)) -
+                           told_score(input, measured));
+        }
+        return rest;
+    }
+    void put_told(const Told& told, const std::vector<double>& rest,
+                  const std::vector<double>& measured) {
+        for (std::size_t i = 0; i < rest.size(); ++i) {
+            const ToldInput& input = told.inputs()[i];
+            values_[input.place] =
+                input.quantile(inner_probability(rest[i] + told_score(input, measured)));
         }
     }
 
@@ -75,7 +129,7 @@ class Outcomes {
     estimate::Workspace<double> workspace_;
     std::size_t cost_;
     std::vector<double> values_;
-    std::vector<std::array<double, outcomes>> found_; ///< by measurement
+    std::vector<Found> found_; ///< by outcome
 };
 
 /// The width to be expected once a visit's changes are added to each outcome's totals.

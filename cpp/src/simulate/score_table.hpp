@@ -10,6 +10,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <numbers>
+#include <span>
 
 namespace scupper::simulate::detail {
 
@@ -36,17 +37,25 @@ class ScoreOfUniform {
     }
 
     double operator()(double u) const {
-        const double tail = std::min(u, 1.0 - u);
-        if (!(tail >= least)) {
-            return normal_quantile(u);
-        }
-        const auto bits = std::bit_cast<std::uint64_t>(tail);
-        const double t = static_cast<double>(bits & cell_mask) * (1.0 / (cell_mask + 1));
+        return is_in_table(u) ? interpolated(u) : normal_quantile(u);
+    }
+
+    /// Turns uniforms into their scores, each times a weight.
+    void each(double weight, std::span<double> uniforms) const;
+
+  private:
+    static bool is_in_table(double u) { return std::min(u, 1.0 - u) >= least; }
+    double interpolated(double u) const {
+        const auto bits = std::bit_cast<std::uint64_t>(std::max(std::min(u, 1.0 - u), least));
+        const double t = number_of(bits & cell_mask) * (1.0 / (cell_mask + 1));
         const double z = cells_[(bits >> dropped_bits) - first_cell](t);
         return u < 0.5 ? z : -z;
     }
-
-  private:
+    /// A count below 2^52 as a number, which every processor does to several at a time.
+    static double number_of(std::uint64_t count) {
+        constexpr double bias = 0x1p52;
+        return std::bit_cast<double>(count | std::bit_cast<std::uint64_t>(bias)) - bias;
+    }
     ScoreOfUniform() {
         for (std::size_t i = 0; i < cells_.size(); ++i) {
             const double from = tail_at(i);
@@ -93,6 +102,12 @@ class ValueOfScore {
         const double value = cells_[static_cast<std::size_t>(cell)](position - cell);
         return std::clamp(value, least_, greatest_);
     }
+
+    /// Turns scores into values.
+    void each(std::span<double> scores) const;
+
+    double least() const { return least_; }
+    double greatest() const { return greatest_; }
 
   private:
     static constexpr double reach = 8.25; ///< the score of a uniform is never farther from 0

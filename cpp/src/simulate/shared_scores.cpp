@@ -73,11 +73,12 @@ void SharedScores::draw_together(const estimate::CorrelatedInput& input,
     }
 }
 
-void SharedScores::fill(std::size_t place, std::size_t first, std::span<double> out) const {
+const double* SharedScores::scores(std::size_t place, std::size_t first,
+                                   std::span<double> memory) const {
     const estimate::CorrelatedInput* together = correlated_at(plan_, place);
     if (settings_.draws > kept_draws && together == nullptr) {
-        draw(place, first, out);
-        return;
+        draw(place, first, memory);
+        return memory.data();
     }
     Column& column = columns_[place];
     std::call_once(column.once, [&] {
@@ -88,8 +89,7 @@ void SharedScores::fill(std::size_t place, std::size_t first, std::span<double> 
             draw(place, 0, column.scores);
         }
     });
-    std::copy_n(column.scores.begin() + static_cast<std::ptrdiff_t>(first), out.size(),
-                out.begin());
+    return column.scores.data() + first;
 }
 
 const ValueOfScore& SharedScores::values_of(std::size_t place) const {

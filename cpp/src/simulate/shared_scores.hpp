@@ -38,8 +38,8 @@ class SharedScores {
   public:
     SharedScores(const estimate::Plan& plan, const SimulationSettings& settings);
 
-    /// Writes the scores of consecutive draws.
-    void fill(std::size_t place, std::size_t first, std::span<double> out) const;
+    /// The scores of consecutive draws: those kept, or written into memory as long as is asked for.
+    const double* scores(std::size_t place, std::size_t first, std::span<double> memory) const;
     /// The first dimension that no shared part takes.
     std::size_t next_dimension() const { return next_dimension_; }
 

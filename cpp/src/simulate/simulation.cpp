@@ -5,7 +5,6 @@
 #include "worker.hpp"
 
 #include <algorithm>
-#include <bit>
 #include <iterator>
 #include <mutex>
 #include <string>
@@ -16,25 +15,6 @@ namespace scupper::simulate {
 namespace {
 
 using detail::Worker;
-
-/// Sobol' points come in powers of two; one structure alone is one structure.
-void check_sobol(const SimulationSettings& settings, std::size_t structures) {
-    const std::size_t size = settings.draws / settings.replicates;
-    if (detail::is_sobol(settings.sampling) && !std::has_single_bit(size)) {
-        const std::size_t below = std::bit_floor(size) * settings.replicates;
-        throw InputError({"simulate.draws", "draws",
-                          std::to_string(settings.draws) + ", " + std::to_string(size) +
-                              " in each of " + std::to_string(settings.replicates) +
-                              " replicates of Sobol' points",
-                          std::to_string(below) + " or " + std::to_string(2 * below) +
-                              ": a power of two in each replicate"});
-    }
-    if (settings.sampling == Sampling::sobol_single && structures > 1) {
-        throw InputError({"simulate.sampling", "sampling",
-                          "sobol_single with " + std::to_string(structures) + " structures",
-                          "one structure, or sobol"});
-    }
-}
 
 void add_all(std::vector<estimate::FixedTotal>& sums,
              const std::vector<estimate::FixedTotal>& parts) {
@@ -102,7 +82,7 @@ Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads, const estimate::RunProgress& progress) {
     detail::require_whole_replicates(settings);
-    check_sobol(settings, structures.size());
+    detail::require_sobol(settings, structures.size());
     Simulation result;
     result.settings = settings;
     result.structures = structures.size();

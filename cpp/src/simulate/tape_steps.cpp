@@ -1,18 +1,10 @@
 #include "tape_steps.hpp"
 
+#include "scupper/random/wide.hpp"
 #include "scupper/traced.hpp"
 
 #include <array>
 #include <cmath>
-
-// Compiled twice where the compiler can: for processors with wider vectors and for all others. No
-// operation is fused with another (-ffp-contract=off), so that the bits are the same.
-#if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__) &&                             \
-    !defined(__SANITIZE_ADDRESS__) && !defined(__SANITIZE_THREAD__)
-#define SCUPPER_WIDE __attribute__((target_clones("avx2", "default")))
-#else
-#define SCUPPER_WIDE
-#endif
 
 namespace scupper::simulate::detail {
 

@@ -1,5 +1,6 @@
 #include "scupper/simulate/survey_list.hpp"
 #include "strata.hpp"
+#include "told.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -44,6 +45,28 @@ std::string words_of(const Measurable& measurable, const KeyParts& key) {
 
 bool has_range(const Uncertain& input) {
     return !std::isnan(input.guess.likely) && !is_certain(input);
+}
+
+/// Told inputs at the values to be expected with measured scores.
+void put_expected(const detail::Told& told, std::span<const double> scores,
+                  std::vector<double>& values) {
+    for (const detail::ToldInput& input : told.inputs()) {
+        values[input.place] =
+            detail::expected_at(input.quantile, detail::told_score(input, scores), input.spread);
+    }
+}
+
+/// Makes independent probabilities of measured inputs vary together, and what they tell with them.
+void put_together(const detail::Told& told, std::vector<double>& uniforms,
+                  std::vector<double>& values) {
+    if (!told.is_joint() && told.inputs().empty()) {
+        return;
+    }
+    std::vector<double> scores(uniforms.size());
+    std::transform(uniforms.begin(), uniforms.end(), scores.begin(), normal_quantile);
+    told.mix(scores);
+    std::transform(scores.begin(), scores.end(), uniforms.begin(), detail::inner_probability);
+    put_expected(told, scores, values);
 }
 
 } // namespace
@@ -104,15 +127,23 @@ void Surveyor::describe(const estimate::Resolved& resolved, Measurement& m) {
 std::optional<Surveyor::Candidate> Surveyor::candidate(const estimate::Resolved& resolved,
                                                        std::size_t place) {
     const Uncertain& input = resolved.uncertain[place];
+    const detail::Told told(resolved, {place});
     const double low = cost_with(resolved, place, input.guess.low);
     const double high = cost_with(resolved, place, input.guess.high);
-    if (low == high && low == cost_at_values(resolved)) {
+    if (told.inputs().empty() && low == high && low == cost_at_values(resolved)) {
         return std::nullopt;
     }
     Candidate found{{.place = place}, FastQuantile(input.guess)};
     std::vector<double> costs;
     for (std::size_t k = 0; k < detail::strata; ++k) {
-        costs.push_back(cost_with(resolved, place, found.values(detail::middle_of(k))));
+        const double u = detail::middle_of(k);
+        const double score = normal_quantile(u);
+        put_expected(told, {&score, 1}, values_);
+        costs.push_back(cost_with(resolved, place, found.values(u)));
+    }
+    for (const detail::ToldInput& input : told.inputs()) {
+        values_[input.place] =
+            estimate::price_value(resolved.uncertain[input.place], PriceAt::mean);
     }
     found.measurement.variance = detail::variance_of(costs);
     if (!(found.measurement.variance > 0.0)) {
@@ -143,14 +174,21 @@ double Surveyor::variance_together(const estimate::Resolved& resolved,
                                    std::span<const Candidate> measured) {
     const auto& [seed, draws, sampling] = settings_.draws;
     std::vector<Sampler> samplers;
+    std::vector<std::size_t> places;
     for (const Candidate& c : measured) {
-        const DrawKey key{seed, resolved.stream, plan_.hashes[c.measurement.place]};
+        places.push_back(c.measurement.place);
+        const DrawKey key{seed, resolved.stream, plan_.hashes[places.back()]};
         samplers.emplace_back(sampling, key, draws);
     }
-    std::vector<double> costs(draws);
+    const detail::Told told(resolved, places);
+    std::vector<double> costs(draws), uniforms(places.size());
     for (std::size_t d = 0; d < draws; ++d) {
-        for (std::size_t i = 0; i < measured.size(); ++i) {
-            values_[measured[i].measurement.place] = measured[i].values(samplers[i](d));
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            uniforms[i] = samplers[i](d);
+        }
+        put_together(told, uniforms, values_);
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            values_.at(places[i]) = measured[i].values(uniforms[i]);
         }
         costs[d] = cost_at_values(resolved);
     }

@@ -1,12 +1,14 @@
 #pragma once
-// Draws and prices one structure after the other on one thread. Internal to the part.
+// Draws and sums up one structure after the other on one thread. Internal to the part.
 
-#include "drawing.hpp"
-#include "tape.hpp"
+#include "figure_drawer.hpp"
 
 #include <vector>
 
 namespace scupper::simulate::detail {
+
+/// Where the simulated figures stand in the figure layout, in their order.
+std::vector<std::size_t> simulated_places(const estimate::Plan& plan);
 
 /// One for each thread; holds all the memory that draws need.
 class Worker {
@@ -23,24 +25,11 @@ class Worker {
     std::vector<estimate::Unpriced>& left_out() { return left_out_; }
 
   private:
-    void price_at(const std::vector<double>& values);
-    void draw_all();
-    void run_block(std::size_t first, std::size_t count);
-    void price_block(std::size_t first, std::size_t count);
-    /// How many draws lack one of the figures: such a sum would be of nothing.
-    std::size_t lost_draws() const;
     void summarize(std::size_t figure, StructureRange& range);
-    void add_to_totals(const SimulatedStructure& drawn);
+    void add_to_totals();
 
-    const estimate::Plan& plan_;
-    const SimulationSettings& settings_;
-    std::vector<std::size_t> places_; ///< of the simulated figures
-    Tape tape_;
-    Drawing drawing_;
-    estimate::Resolved resolved_;
-    estimate::Workspace<double> workspace_;
-    std::vector<double> values_;  ///< inputs of the draw at hand
-    std::vector<double> drawn_;   ///< figure after figure, draw by draw
+    std::size_t draws_;
+    FigureDrawer drawer_;
     std::vector<double> scratch_; ///< draws of one figure, in the order that quantiles need
     std::vector<estimate::FixedTotal> estimated_;
     std::vector<estimate::FixedTotal> totals_; ///< draw by draw, figure by figure

@@ -1,7 +1,11 @@
 // Alternates, time, competition and how near an estimate was.
 #include "bid/made_bids.hpp"
 #include "scupper/bid/award.hpp"
+#include "scupper/bid/daily_cost.hpp"
 #include "scupper/error.hpp"
+#include "scupper/quantity.hpp"
+
+#include <cmath>
 
 using namespace made;
 
@@ -43,6 +47,46 @@ TEST_CASE("days that are bid count at the cost of a day") {
     CHECK(sums == Amounts{number("115000.15"), number("114000.10"), std::nullopt});
     CHECK_THROWS_AS(with_time(form_of({}), totals, Amounts{number("-1")}, number("1")), InputError);
     CHECK_THROWS_AS(with_time(form_of({}), totals, days, number("-1")), InputError);
+}
+
+TEST_CASE("a day of closures costs what all closures cost over their number") {
+    estimate::RoadUsers one;
+    one.kind = closure::Kind::freeway_lane;
+    one.closures = Count<>(2.0);
+    one.closed = Time<>(4.0 * factor::hour);
+    one.total = Amount<>(1000.0);
+    one.start = 9;
+    one.sources = {"value of a car's time: 20 USD/h"};
+    one.cautions = {"usual hours"};
+    estimate::RoadUsers other = one;
+    other.closures = Count<>(1.0);
+    other.closed = Time<>(7.0 * factor::hour);
+    other.total = Amount<>(250.0);
+    other.start = 7;
+    other.stages = {other};
+    const Currency usd = parse_currency("USD", "test");
+    const std::vector all{one, other, estimate::RoadUsers{}};
+    const DailyCost cost = daily_cost(all, usd);
+    CHECK(to_text(cost.amount) == "416.67"); // 1,250 / 3
+    CHECK(cost.days == 3.0);
+    CHECK(to_text(daily_cost(all, usd, 2.5).amount) == "500.00"); // two closures in one day
+    CHECK_THROWS_AS(daily_cost(all, usd, 0.0), InputError);
+    CHECK(cost.structures == 2);
+    CHECK(cost.closed.si() == Approx(5.0 * factor::hour)); // (2 x 4 + 1 x 7) / 3
+    CHECK(cost.earliest == 7);
+    CHECK(cost.latest == 9);
+    CHECK(cost.sources == one.sources);
+    CHECK(cost.cautions == one.cautions);
+
+    other.total = Amount<>(std::nan(""));
+    other.not_figured = {"No value of time is given."};
+    try {
+        daily_cost(std::vector{one, other}, usd);
+        FAIL("a cost that is not known was counted");
+    } catch (const InputError& e) {
+        CHECK(e.found() == "No value of time is given.");
+    }
+    CHECK_THROWS_AS(daily_cost({}, usd), InputError);
 }
 
 TEST_CASE("competition: six bids within a fifth of the low one") {

@@ -167,6 +167,86 @@ TEST_CASE("names of bidders stand in merged cells above a tabulation") {
     CHECK_FALSE(nameless.doubts.empty());
 }
 
+TEST_CASE("headings that stand over two rows are read downwards") {
+    const Form sheet{"oak.csv",
+                     "",
+                     {{"Bidder: Oak (invented)"},
+                      {"Item", "Item", "", "Estimated", "Unit", "Extended", "Price in"},
+                      {"No.", "Description", "Unit", "Quantity", "Price", "Price", "Words"},
+                      {"1", "Deck", "SF", "100", "2.00", "200.00", "two dollars"},
+                      {"Item", "Item", "", "Estimated", "Unit", "Extended", "Price in"},
+                      {"No.", "Description", "Unit", "Quantity", "Price", "Price", "Words"},
+                      {"2", "Drains", "EA", "4", "50.00", "200.00", "fifty dollars"},
+                      {"Total", "", "", "", "", "400.00"}}};
+    const bid::SheetRead read = bid::read_sheet(sheet, {});
+    CHECK(read.header_row == 2);
+    CHECK(read.header_rows == 2);
+    CHECK(read.doubts.empty());
+    std::vector<std::string> columns;
+    for (const bid::ReadColumn& c : read.columns) {
+        columns.push_back(c.heading + ": " +
+                          std::string(bid::role_names[static_cast<std::size_t>(c.role)]));
+    }
+    CHECK(columns == std::vector<std::string>{"Item No.: code", "Item Description: description",
+                                              "Unit: unit", "Estimated Quantity: quantity",
+                                              "Unit Price: unit_price", "Extended Price: extension",
+                                              "Price in Words: words"});
+    REQUIRE(read.items.size() == 2); // headings of a next page are none
+    CHECK(*read.bids.at(0).lines[1].price_in_words == Decimal(50));
+    CHECK(*read.bids.at(0).total == Decimal(400));
+}
+
+TEST_CASE("several bidders stand side by side under merged names, headings over three rows") {
+    // A merged cell holds its text in the first of its cells, across and down.
+    Form sheet{"tab.xlsx",
+               "Tab",
+               {{"Tabulation of bids (invented)"},
+                {"Item", "Work", "Unit", "Qty", "Ash", "", "Birch Ltd", "", "Engineer's estimate"},
+                {"", "", "", "", "Unit", "Total", "Unit", "Total", "Unit", "Total"},
+                {"", "", "", "", "Price", "Price", "Price", "Price", "Price", "Price"},
+                {"1", "Deck", "SF", "100", "2", "200", "3", "300", "2.5", "250"},
+                {"2", "Drains", "EA", "4", "50", "200", "25", "100", "30", "120"},
+                {"Total", "", "", "", "", "400", "", "400", "", "370"}}};
+    const auto whole = [&](const Form& form, std::size_t doubts) {
+        const bid::SheetRead read = bid::read_sheet(form, {});
+        CHECK(read.doubts.size() == doubts);
+        std::vector<bid::Doubt> found;
+        const bid::BidSet set = bid::joined(std::vector{read}, {}, found);
+        REQUIRE(set.bids.size() == 2);
+        REQUIRE(set.engineer);
+        CHECK(set.bids[0].bidder == "Ash");
+        CHECK(set.bids[1].bidder == "Birch Ltd");
+        CHECK(*set.bids[1].lines[1].unit_price == Decimal(25));
+        CHECK(*set.bids[1].lines[1].extension == Decimal(100));
+        CHECK(*set.bids[0].total == Decimal(400));
+        CHECK(*set.engineer->total == Decimal(370));
+        CHECK(set.form.items[1].unit == "EA");
+    };
+    whole(sheet, 0);
+    Form parted = sheet; // "Price" over "Unit" and "Total"
+    parted.rows[2] = {"", "", "", "", "Price", "", "Price", "", "Price", ""};
+    parted.rows[3] = {"", "", "", "", "Unit", "Total", "Unit", "Total", "Unit", "Total"};
+    whole(parted, 0);
+    Form shortened = sheet; // one row of "Unit" and "Total" beneath the names
+    shortened.rows.erase(shortened.rows.begin() + 3);
+    whole(shortened, 0);
+    Form centred = sheet; // each name over the last of its columns
+    centred.rows[1] = {"Item", "Work", "Unit",      "Qty", "",
+                       "Ash",  "",     "Birch Ltd", "",    "Engineer's estimate"};
+    whole(centred, 3);
+    Form odd = sheet;
+    odd.rows[3][3] = "(plan)";
+    odd.rows[1].push_back("");
+    odd.rows[1].push_back("Remarks");
+    const bid::SheetRead doubtful = bid::read_sheet(odd, {});
+    REQUIRE(doubtful.doubts.size() == 2);
+    CHECK(doubtful.doubts[0].why == "a heading that is not known");
+    CHECK(doubtful.doubts[1].why == "\"(plan)\" is no part of a heading that is known");
+    CHECK(doubtful.doubts[1].taken == "quantity");
+    sheet.rows[1] = {"Item", "Work", "Unit", "Qty"};
+    CHECK(bid::read_sheet(sheet, {}).bids.at(2).bidder == "bidder 3");
+}
+
 TEST_CASE("the total of a bid is the last one that is not of alternates") {
     Form sheet = form();
     sheet.rows.insert(sheet.rows.begin() + 8, {"", "Base bid total", "", "", "", "6,045.00"});

@@ -1,5 +1,6 @@
 #include "cases.hpp"
 #include "catch.hpp"
+#include "reference.hpp"
 #include "scupper/error.hpp"
 
 #include <cmath>
@@ -17,13 +18,12 @@ double advantage_of(const d::Case<double>& c) {
 } // namespace
 
 TEST_CASE("where all is linear, the search finds what the closed form gives") {
-    d::Case<double> c = d::empty_case();
-    c[Input::structures] = 30.0;
-    c[Input::cost_each] = 900.0;
-    c[Input::price_each] = 1500.0;
-    c[Input::facilities] = 26400.0;
-    c[Input::preparation] = 3000.0;
-    c[Input::inspection] = 0.1;
+    const d::Case<double> c = case_with({{Input::structures, 30.0},
+                                         {Input::cost_each, 900.0},
+                                         {Input::price_each, 1500.0},
+                                         {Input::facilities, 26400.0},
+                                         {Input::preparation, 3000.0},
+                                         {Input::inspection, 0.1}});
     const auto closed = d::linear_break_even(26400.0, 900.0, 3000.0, 1.1 * 1500.0);
     REQUIRE(closed);
     CHECK(*closed == Approx(31.2)); // 23,400 / 750
@@ -32,8 +32,12 @@ TEST_CASE("where all is linear, the search finds what the closed form gives") {
     CHECK(flip.nearest == Approx(*closed).epsilon(1e-12));
     CHECK_FALSE(d::linear_break_even(100.0, 5.0, 0.0, 4.0));
     CHECK_FALSE(d::linear_break_even(100.0, 5.0, 0.0, 5.0));
-    // hours a year at which owning costs as much as hiring: row makebuy-090
-    CHECK(*d::linear_break_even(38292.16, 45.0, 0.0, 110.0) == Approx(589.110182672).epsilon(1e-6));
+    for (const reference::Row& row : reference::rows("cost/economy")) {
+        if (row.text("check") == "break_even_time") { // owning against hire, hours a year
+            CHECK(*d::linear_break_even(row["fixed"], row["own_var_h"], 0.0, row["hire_h"]) ==
+                  Approx(row.expected()).epsilon(1e-6));
+        }
+    }
 }
 
 TEST_CASE("at every value where the choice turns both ways cost the same") {
@@ -43,9 +47,7 @@ TEST_CASE("at every value where the choice turns both ways cost the same") {
         const auto input = static_cast<Input>(i);
         for (const double x : d::flip_of(c, input, Basis::full).all) {
             INFO(d::case_table[i].key << " " << x);
-            d::Case<double> there = c;
-            there[input] = x;
-            CHECK(std::abs(advantage_of(there)) < 1e-6 * 1e5);
+            CHECK(std::abs(advantage_of(case_with({{input, x}}, c))) < 1e-6 * 1e5);
             ++found;
         }
     }
@@ -53,8 +55,7 @@ TEST_CASE("at every value where the choice turns both ways cost the same") {
 }
 
 TEST_CASE("no crossing is said so; a function of any shape is searched part by part") {
-    d::Case<double> c = full_case();
-    c[Input::price_each] = 50000.0;
+    const d::Case<double> c = case_with({{Input::price_each, 50000.0}}, full_case());
     CHECK(std::isnan(d::flip_of(c, Input::overhead, Basis::full).nearest));
     CHECK(d::flip_of(c, Input::overhead, Basis::full).all.empty());
     const auto roots = d::crossings([](double x) { return std::cos(x); }, 0.0, 10.0, 40);

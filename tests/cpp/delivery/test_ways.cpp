@@ -53,28 +53,30 @@ TEST_CASE("the least saving by law meets the worked rows, spread over the years"
         if (row.text("check") != "conversion_differential") {
             continue;
         }
-        d::Case<double> c = d::empty_case();
         const double years = 5.0;
-        c[Input::structures] = 1.0;
-        c[Input::cost_each] = row["personnel_cost"] / years;
-        c[Input::labour_share] = 1.0;
-        c[Input::years] = years * scupper::factor::year;
-        c[Input::differential_share] = 0.10;
-        c[Input::differential_most] = 10e6;
+        const double personnel = row["personnel_cost"] / years;
+        const auto c = case_with({{Input::structures, 1.0},
+                                  {Input::cost_each, personnel},
+                                  {Input::labour_share, 1.0},
+                                  {Input::years, years * scupper::factor::year},
+                                  {Input::differential_share, 0.10},
+                                  {Input::differential_most, 10e6}});
         CHECK(years * d::compare_ways(c).differential.si() == Approx(row.expected()));
+        const scupper::Amount<> asked =
+            d::least_saving(scupper::Amount<>(personnel), years, 0.10, scupper::Amount<>(10e6));
+        CHECK(years * asked.si() == Approx(row.expected()));
     }
 }
 
 TEST_CASE("worked example A: in-house 2,335.84 against a contract of 3,433.62") {
     // in-house: labour 1,283.31, equipment 627.71, water and disposal 120.15, 15 % on all of it;
     // contract: 2,663.52 direct, times 1.28913
-    d::Case<double> c = d::empty_case();
     const double direct = 1283.31 + 627.71 + 120.15;
-    c[Input::structures] = 1.0;
-    c[Input::cost_each] = direct;
-    c[Input::labour_share] = 1283.31 / direct;
-    c[Input::overhead] = 0.15 * direct / 1283.31;
-    c[Input::price_each] = 2663.52 * 1.28913;
+    const auto c = case_with({{Input::structures, 1.0},
+                              {Input::cost_each, direct},
+                              {Input::labour_share, 1283.31 / direct},
+                              {Input::overhead, 0.15 * direct / 1283.31},
+                              {Input::price_each, 2663.52 * 1.28913}});
     const d::Ways<double> ways = d::compare_ways(c);
     CHECK(ways.full.si() == Approx(2335.84).margin(0.01));
     CHECK(ways.contract.si() == Approx(3433.62).margin(0.01));
@@ -146,9 +148,8 @@ TEST_CASE("a case that cannot be is refused by the key of its input") {
             }
         }
     }
-    d::Case<double> unspread = full_case();
-    unspread[Input::rated_time] = 0.0;
-    CHECK_THROWS_AS(d::check(unspread), scupper::InputError);
+    CHECK_THROWS_AS(d::check(case_with({{Input::rated_time, 0.0}}, full_case())),
+                    scupper::InputError);
     CHECK(d::input_of("contract.inspection") == Input::inspection);
     CHECK_THROWS_AS(d::input_of("contract.inspektion"), scupper::UnknownNameError);
     CHECK_THROWS_AS(d::basis_of("half"), scupper::UnknownNameError);

@@ -1,9 +1,9 @@
-#include <limits>
-
 #include "catch.hpp"
 #include "estimate/structures.hpp"
 #include "scupper/error.hpp"
 #include "scupper/quantity.hpp"
+
+#include <limits>
 
 using namespace scupper;
 using namespace scupper::literals;
@@ -33,6 +33,20 @@ TEST_CASE("a time per unit is shown as the rate it stands for, except by the pie
     CHECK(us.text(600.0, dim::time_each, "operation[drain_free].time_per_unit") == "10 min/each");
     CHECK(Show("si", "USD").text(3.0, dim::time / dim::length, "operation[x].time_per_unit") ==
           "3 s/m");
+}
+
+TEST_CASE("water by the foot is gallons by the foot, not an area") {
+    const std::string key = "operation[joint_flushing].water_per_unit";
+    const Show us("us", "USD");
+    const double per_length = (2.0_gal).si() / (1.0_ft).si();
+    CHECK(us.text(per_length, dim::volume / dim::length, key) == "2 gal/ft");
+    CHECK(us.text(0.0, dim::volume / dim::length, key) == "0 gal/ft");
+    CHECK(us.text((3.0_gal).si() / (1.0_ft2).si(), dim::volume / dim::area, key) == "3 gal/ft2");
+    CHECK(us.text((3.0_gal).si(), dim::volume, key) == "3 gal");
+    const Show metric("metric", "USD");
+    CHECK(metric.text(0.002, dim::volume / dim::length, key) == "2 L/m");
+    CHECK(metric.text(0.002, dim::volume / dim::area, key) == "2 L/m2");
+    CHECK(metric.text(0.002, dim::none, key) == "2 L/m3");
 }
 
 TEST_CASE("a value that does not exist says so; unknown unit systems are refused") {

@@ -66,7 +66,7 @@ TEST_CASE("The largest permutation stays in range and does not repeat", "[random
 }
 
 TEST_CASE("Over the keys all pairs of places are equally likely", "[random]") {
-    for (const std::uint64_t n : {2u, 3u, 5u, 6u, 10u, 30u}) {
+    for (const std::uint64_t n : {2u, 3u, 5u, 6u, 10u, 30u, 100u}) {
         INFO(n);
         CHECK(pair_excess(n, 40000) < 4.0);
     }
@@ -75,4 +75,17 @@ TEST_CASE("Over the keys all pairs of places are equally likely", "[random]") {
 TEST_CASE("A permutation needs 1 to 2^32 places", "[random]") {
     CHECK_THROWS_AS(Permutation({1, 2, 3}, 0), InputError);
     CHECK_THROWS_AS(Permutation({1, 2, 3}, Permutation::max_size + 1), InputError);
+}
+
+TEST_CASE("Filling gives the images that asking gives", "[random]") {
+    for (const std::uint64_t n : {5u, 511u, 512u, 1000u, 10007u}) {
+        const Permutation pi({4, 5, 6}, n);
+        for (const std::uint64_t first : {std::uint64_t{0}, n / 3, n - 1}) {
+            std::vector<std::uint64_t> images(std::min<std::uint64_t>(n - first, 300));
+            pi.fill(first, images);
+            for (std::size_t i = 0; i < images.size(); ++i) {
+                REQUIRE(images[i] == pi(first + i));
+            }
+        }
+    }
 }

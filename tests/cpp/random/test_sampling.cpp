@@ -52,12 +52,12 @@ TEST_CASE("A Latin hypercube hits every stratum once", "[random]") {
 }
 
 TEST_CASE("Filling, asking and the plain function give the same bits", "[random]") {
-    constexpr std::size_t n = 101;
+    const std::size_t n = GENERATE(101u, 700u);
     const DrawKey key{9, 8, 7};
     const Sampler plain(Sampling::plain, key, n);
     const Sampler stratified(Sampling::latin_hypercube, key, n);
     for (std::size_t first = 0; first < 4; ++first) {
-        for (std::size_t count = 0; count < 5; ++count) {
+        for (const std::size_t count : {0u, 1u, 2u, 4u, 97u}) {
             std::vector<double> p(count);
             std::vector<double> s(count);
             plain.fill(first, p);

@@ -152,6 +152,36 @@ TEST_CASE("without ranges every draw is the estimate, to the bit") {
     }
 }
 
+TEST_CASE("any figures are drawn with the bits of the simulation beside them") {
+    const std::vector<Structure> list = several(5);
+    const std::vector<std::size_t> asked{estimate::figure_place_of(*demo_plan(), "deck_top_area"),
+                                         estimate::figure_place_of(*demo_plan(), "debris.volume")};
+    for (const Sampling sampling : samplings) {
+        const SimulationSettings settings{.draws = 256, .replicates = 2, .sampling = sampling};
+        const Simulation whole = simulate::simulate(list, demo_plan(), settings);
+        const auto drawn = simulate::figure_draws(list, *demo_plan(), asked, settings, 1);
+        const auto again = simulate::figure_draws(list, *demo_plan(), asked, settings, 3);
+        CHECK(drawn.totals == again.totals);
+        CHECK(drawn.structures == whole.simulated.size());
+        REQUIRE(drawn.places.size() == simulate::figure_count + 2);
+        bool same = true;
+        for (std::size_t d = 0; d < settings.draws; ++d) {
+            const auto* row = drawn.totals.data() + d * drawn.places.size();
+            const auto* beside = whole.totals.data() + d * simulate::figure_count;
+            same = same && std::equal(beside, beside + simulate::figure_count, row);
+            same = same && row[simulate::figure_count + 1] == beside[3]; // debris
+        }
+        CHECK(same);
+    }
+    CHECK_THROWS_AS(
+        simulate::figure_draws(list, *demo_plan(), asked, {.draws = 10, .replicates = 3}),
+        InputError);
+    CHECK_THROWS_AS(
+        simulate::figure_draws(std::span(list).first(1), *demo_plan(), asked,
+                               {.draws = 8, .replicates = 1, .sampling = Sampling::sobol_single}),
+        InputError);
+}
+
 TEST_CASE("another seed draws otherwise, and the first replicate does not depend on their number") {
     const std::vector<Structure> list = several(2);
     const auto total = [&](const SimulationSettings& settings, std::size_t draw) {

@@ -68,6 +68,32 @@ bool has_words(const Visit& visit, const std::string& words) {
                        [&](const Measurement& m) { return m.words == words; });
 }
 
+/// Width of P10 to P90 of the cost of a list.
+double middle_range(const std::vector<Structure>& structures, std::size_t draws) {
+    const auto found = simulate::simulate(structures, estimate::make_plan(full_job()),
+                                          {.seed = 3, .draws = draws, .replicates = 1});
+    const simulate::DrawnTotal total(found, 0);
+    return total.quantile(0.9).value - total.quantile(0.1).value;
+}
+
+/// The same to be expected once an input of one structure is measured: at each of 16 equally
+/// probable values of it all are drawn anew.
+double expected_range(std::vector<Structure> structures, std::size_t index, std::size_t place,
+                      std::size_t draws) {
+    const auto plan = estimate::make_plan(full_job());
+    estimate::Resolved resolved;
+    estimate::resolve(structures[index], *plan, resolved);
+    const FastQuantile quantile(resolved.uncertain[place].guess);
+    std::vector<GivenValue>& given = structures[index].given;
+    given.push_back({plan->inputs.fields()[place].key, {}});
+    double sum = 0.0;
+    for (int k = 0; k < 16; ++k) {
+        given.back().value = certain(quantile((k + 0.5) / 16.0), Basis::measured);
+        sum += middle_range(structures, draws);
+    }
+    return sum / 16.0;
+}
+
 std::vector<std::string> ids(const SurveyList& list, const std::vector<Structure>& structures) {
     std::vector<std::string> names;
     for (const Visit& v : list.visits) {
@@ -241,6 +267,31 @@ TEST_CASE("the best visit comes first and every visit narrows what is left") {
         before = v.range_left;
     }
     CHECK(before > 0.0); // rates and wages stay uncertain
+}
+
+TEST_CASE("the narrowing by draws is what drawing anew at each outcome gives") {
+    constexpr std::size_t draws = 512;
+    const std::vector<Structure> structures = several(4);
+    const SurveyList list =
+        listed(structures, full_job(),
+               {.visits = 4, .least_share = 0.4, .draws = {.seed = 3, .draws = draws}});
+    const double now = middle_range(structures, draws);
+    CHECK(list.middle_range == Approx(now).epsilon(1e-5)); // values of a PERT, from two tables
+    REQUIRE(list.visits.size() >= 2);
+    CHECK(list.visits[0].left_by_draws ==
+          Approx(list.middle_range - list.visits[0].narrows_by_draws));
+    int checked = 0;
+    for (std::size_t v = 0; v < list.visits.size() && checked < 2; ++v) {
+        const Visit& visit = list.visits[v];
+        if (visit.measurements.size() == 1) {
+            const double left =
+                expected_range(structures, visit.index, visit.measurements[0].place, draws);
+            CHECK(visit.narrows_by_draws == Approx(now - left).margin(1e-4 * now));
+            CHECK(visit.narrows_by_draws > 1e-3 * now);
+            ++checked;
+        }
+    }
+    CHECK(checked == 2);
 }
 
 TEST_CASE("too few draws are refused") {

@@ -7,6 +7,7 @@
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <span>
 #include <string>
 #include <string_view>
@@ -35,6 +36,7 @@ struct ItemSettings {
 /// A pay item with its price and what makes it.
 struct PricedItem {
     PayItem item;         ///< [-] code, unit, quantity as stated with low and high
+    std::string driver{}; ///< [text] figure it is counted by; empty: a lump sum
     double counted = 0.0; ///< [unit] quantity before it is rounded
     double direct = 0.0;  ///< [currency] of the cost lines it pays
     double spread = 0.0;  ///< [currency] its part of what is spread
@@ -48,14 +50,15 @@ struct PricedItem {
 
 /// The items of a contract. Every cost line of the estimates is in exactly one item or spread.
 struct PayItems {
-    Currency currency;                          ///< [text] of every amount
-    std::vector<PricedItem> items{};            ///< [-, n] in the order of the list
-    std::vector<estimate::PricedLine> spread{}; ///< [currency, n] the lines that were spread
-    std::vector<std::string> unused{};          ///< [text, n] codes of the list with no work
-    Decimal estimated{};                        ///< [currency] price of the estimates, to the cent
-    Decimal total{};                            ///< [currency] sum of the extensions
-    Decimal residue{};                          ///< [currency] total less estimated
-    std::string rounding{};                     ///< [text] item that took what rounding leaves
+    Currency currency;                            ///< [text] of every amount
+    std::shared_ptr<const estimate::Plan> plan{}; ///< [-] the job they were priced under
+    std::vector<PricedItem> items{};              ///< [-, n] in the order of the list
+    std::vector<estimate::PricedLine> spread{};   ///< [currency, n] the lines that were spread
+    std::vector<std::string> unused{};            ///< [text, n] codes of the list with no work
+    Decimal estimated{};    ///< [currency] price of the estimates, to the cent
+    Decimal total{};        ///< [currency] sum of the extensions
+    Decimal residue{};      ///< [currency] total less estimated
+    std::string rounding{}; ///< [text] item that took what rounding leaves
 };
 
 /// The pay items of a programme.

@@ -72,7 +72,8 @@ struct OtherRow {
 struct SheetRead {
     std::string file;                  ///< [text] name of the file
     std::string sheet;                 ///< [text] name of the sheet
-    int header_row = 0;                ///< [-] from 1
+    int header_row = 0;                ///< [-] from 1, the first of its headings
+    int header_rows = 1;               ///< [-] rows that the headings stand over
     std::vector<ReadColumn> columns{}; ///< [-, n] what each was taken for
     std::vector<PayItem> items{};      ///< [-, n] items of the form
     std::vector<Bid> bids{};           ///< [-, n] one a bidder
@@ -83,9 +84,9 @@ struct SheetRead {
 
 /// Reads a sheet: one bidder's form, or a tabulation with columns for each.
 ///
-/// The row of headings is the one that names most columns of a form. Names of bidders stand in
-/// merged cells above their columns, in the heading itself ("A unit price"), or beside a word such
-/// as "bidder". Every row that is not blank is an item or among `others`.
+/// The headings are the row, or the two or three rows read downwards ("Unit" over "Price"), that
+/// name most columns of a form. Names of bidders stand in merged cells above their columns, in the
+/// heading itself ("A unit price"), or beside a word such as "bidder". Every row that is not blank is an item or among `others`.
 /// @param sheet [-] the sheet
 /// @param mapping [-] what is known of it
 /// @return [-] what was understood

@@ -86,11 +86,29 @@ inline constexpr std::array<std::string_view, 2> basis_names{"avoidable",
 /// Verified by: tests/cpp/delivery/test_ways.cpp
 Basis basis_of(std::string_view word);
 
+/// What going out has to save in a year, before work leaves own people.
+///
+/// The rule compares the work of one solicitation over all years that it asks for (from memory of its
+/// words): of several contracts each is held to its own share and its own most.
+/// Formula: min(s y L, M) / y
+/// @param personnel [currency] L, wages and their supervision of a year, >= 0
+/// @param years [-] y, number of years, > 0
+/// @param share [-] s, of personnel cost, >= 0
+/// @param most [currency] M, over all years, >= 0
+/// @return [currency] least saving of a year
+/// Range: any.
+/// Errors: those of `cost::conversion_differential`.
+/// Source: 10 U.S.C. 2461(a)(1)(F)
+/// Verified by: tests/cpp/delivery/test_ways.cpp
+template <class T>
+Amount<T> least_saving(const Amount<T>& personnel, const T& years, const T& share,
+                       const Amount<T>& most);
+
 /// What a year costs with own people and by contract, line by line.
 ///
 /// Formula: direct = n c + A c'; displaced = v max(0, H - spare); idle = O max(0, 1 - (H + other)
 /// / R); supervision and overhead = shares of wages; contract = P + k p + (a + i) P + C (A/P);
-/// differential = min(s y L, M) / y with L wages and their supervision
+/// differential = `least_saving` of all of it, with L wages and their supervision
 /// @param given [SI unit of each input] the case, checked
 /// @return [currency] every line and the sums
 /// Range: cases that `check` passes.

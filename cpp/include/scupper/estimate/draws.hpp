@@ -55,6 +55,17 @@ class InputDraws {
     /// Verified by: tests/cpp/estimate/test_draws.cpp
     void fill(std::size_t draw, std::span<double> values) const;
 
+    /// What an input of a draw is a quantile of.
+    ///
+    /// @param draw [-] number of the draw, from 0
+    /// @param place [-] of an input that has a spread, in the input layout
+    /// @return [-] probability, in (0, 1)
+    /// Range: draw < settings.draws.
+    /// Errors: InputError `estimate.draws` where the input has no spread.
+    /// Source: own convention
+    /// Verified by: tests/cpp/simulate/test_survey_list.cpp
+    double uniform(std::size_t draw, std::size_t place) const;
+
     /// How many inputs have a spread [-].
     std::size_t uncertain_count() const { return inputs_.size(); }
 
@@ -70,6 +81,7 @@ class InputDraws {
         double shared_share;
         std::vector<Term> terms; ///< more than one where inputs vary together
         double uniform(std::size_t draw, Sampler Term::*part) const;
+        double uniform(std::size_t draw) const; ///< of what is shared and its own, put together
     };
     std::vector<Drawn> inputs_;
     const Resolved* resolved_;

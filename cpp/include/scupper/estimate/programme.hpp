@@ -61,24 +61,6 @@ Programme estimate_all(std::span<const Structure> structures, std::shared_ptr<co
 /// Verified by: tests/cpp/estimate/test_programme.cpp
 Programme joined(std::span<const Programme* const> parts);
 
-/// The totals in every draw of all uncertain inputs of all priced structures at once, sorted.
-///
-/// @param programme [-] a programme
-/// @param structures [-, n] the records it was priced from, in the same order
-/// @param settings [-] seed, number of draws, kind of sampling
-/// @param threads [-] how many; 0 for as many as the machine has
-/// @param progress [-] told how far the run is; may be empty
-/// @return [SI unit of each figure, n x draws] by column, ascending; empty where a draw leaves a
-/// structure without a number
-/// Range: at least one draw. The same bits for any number of threads.
-/// Errors: Interrupted `estimate.stopped` where progress says so.
-/// Source: own convention
-/// Verified by: tests/cpp/estimate/test_programme_ranges.cpp
-std::vector<std::vector<double>> total_samples(const Programme& programme,
-                                               std::span<const Structure> structures,
-                                               const DrawSettings& settings, unsigned threads = 0,
-                                               const RunProgress& progress = {});
-
 /// A guess that moves the total of a programme.
 struct ProgrammeGuess {
     std::string key;        ///< input of the schema
@@ -106,27 +88,5 @@ std::vector<ProgrammeGuess> programme_guesses(const Programme& programme,
                                               std::span<const Structure> structures,
                                               unsigned threads = 0,
                                               const RunProgress& progress = {});
-
-/// The ranges of the totals, from draws of all uncertain inputs of all priced structures at once.
-///
-/// In every draw the shared share of an input, such as a wage, is the same for all structures and
-/// the rest is each one's own: the total spreads less than its structures, and more than if none
-/// of it were shared.
-/// Formula: quantiles over draws of the sum over structures
-/// @param programme [-] a programme
-/// @param structures [-, n] the records it was priced from, in the same order
-/// @param settings [-] seed, number of draws, kind of sampling
-/// @param threads [-] how many; 0 for as many as the machine has
-/// @param progress [-] told how far the run is; may be empty
-/// @return [SI unit of each figure, n] by column: 5 %, 50 % and 95 % beside the total; NaN where a
-/// draw leaves a structure without a number
-/// Range: at least one draw. The same bits for any number of threads.
-/// Errors: Interrupted `estimate.stopped` where progress says so.
-/// Source: own convention
-/// Verified by: tests/cpp/estimate/test_programme_ranges.cpp
-std::vector<RangedFigure> total_ranges(const Programme& programme,
-                                       std::span<const Structure> structures,
-                                       const DrawSettings& settings, unsigned threads = 0,
-                                       const RunProgress& progress = {});
 
 } // namespace scupper::estimate

@@ -31,6 +31,7 @@ struct RoadUsers {
     Amount<> per_closure;               ///< [currency] of one closure
     Amount<> total;                     ///< [currency] of all closures of the visit
     AmountPerTime<> per_hour;           ///< [currency/s] while it stands, on average
+    std::vector<std::string> sources;   ///< [text] values of time and of a detour, and whose
     std::vector<std::string> cautions;  ///< [text] what it rests on
     std::vector<std::string> not_figured; ///< [text] what no record or job tells; it is warned of
     std::vector<RoadUsers> stages;        ///< [-, n] each stage with a closure, with its own total

@@ -89,12 +89,12 @@ Pressure<T> segment_loss(const Segment<T>& segment, const Flow<T>& flow, const F
 /// @return [-] the operating point, in SI units
 /// Range: any line that check_line accepts. The demand of a line grows with the flow, without a
 ///        gap and without bound, so that there is exactly one answer, between no flow and the flow
-///        without losses. Chandrupatla's method keeps it bracketed and halves the bracket where
-///        interpolation does not serve: it always converges; the residual is below 1e-12 of the
+///        without losses. Newton's method over the square of the flow, inside a bracket that is halved
+///        where a step would leave it, always converges; the residual is below 1e-12 of the
 ///        pressure that is left for losses and tip. Where the bracket sits on the bridge between
 ///        laminar and turbulent flow, the answer is as uncertain as the bridge.
 /// Errors: none; not-a-number where check_line refuses the line
-/// Source: Bernoulli's equation with losses; T. R. Chandrupatla, Adv. Eng. Softw. 28 (1997) 145
+/// Source: Bernoulli's equation with losses
 /// Verified by: tests/cpp/hydraulics/test_line.cpp
 template <class T>
 OperatingPoint<T> operating_point(const Line<T>& line);

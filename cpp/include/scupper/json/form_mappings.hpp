@@ -1,7 +1,7 @@
 #pragma once
 // How bid forms are to be read, as a document.
 
-#include "scupper/bid.hpp"
+#include "scupper/bid/read_form.hpp"
 
 #include <array>
 #include <string_view>

@@ -1,7 +1,7 @@
 #pragma once
 // Item lists of contracts as documents.
 
-#include "scupper/bid.hpp"
+#include "scupper/bid/item_list.hpp"
 
 #include <array>
 #include <string_view>

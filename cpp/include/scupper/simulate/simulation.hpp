@@ -109,6 +109,33 @@ Simulation simulate(std::span<const Structure> structures,
                     std::shared_ptr<const estimate::Plan> plan, const SimulationSettings& settings,
                     unsigned threads = 0, const estimate::RunProgress& progress = {});
 
+/// With how many draws a run begins that is to stop once it knows enough.
+///
+/// Formula: at least 4 replicates, of as many draws each as `most` has
+/// @param most [-] the run as it would be without a limit
+/// @return [-] the same with the replicates of the first round
+/// Range: any settings that `simulate` takes.
+/// Errors: InputError `simulate.draws` where draws are no whole multiple of replicates or none.
+/// Source: own convention
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+SimulationSettings first_round(const SimulationSettings& most);
+
+/// With how many draws a run goes on whose mean total cost is not known well enough.
+///
+/// Formula: r' = ceil(r (e / limit)^2), at least r + 1, at most those of `most`; e as of
+/// `simulate_until`
+/// @param found [-] the run over the whole list so far
+/// @param most [-] the run as it would be without a limit
+/// @param relative_error [-] limit, > 0
+/// @return [-] settings of the next round; those of `found` where it is known well enough or has all
+/// the draws there may be
+/// Range: rounds of one run. Replicates that both rounds have are the same to the bit.
+/// Errors: InputError `simulate.relative_error` where the limit is not above 0.
+/// Source: errors of a mean fall with the root of the number of replicates
+/// Verified by: tests/cpp/simulate/test_simulation.cpp
+SimulationSettings next_round(const Simulation& found, const SimulationSettings& most,
+                              double relative_error);
+
 /// Draws replicate after replicate until the mean total cost is known well enough.
 ///
 /// Formula: stops once s / (m sqrt(r)) <= limit, with m the mean of the total, s the standard

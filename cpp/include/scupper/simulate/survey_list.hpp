@@ -88,6 +88,7 @@ class Surveyor {
     /// means, over 16 equally probable values. That is the conditional expectation wherever the
     /// cost is linear in each input alone; ceilings (trips, passes) make the difference. The visit:
     /// the same with all its measurements drawn together, so what they do to each other counts.
+    /// Inputs that the job correlates with a measured one are where they are to be expected with it.
     /// Formula: v = Var(E[c | x])
     /// @param resolved [-] the structure made ready
     /// @return [-] the visit; no measurement where nothing measurable moves the cost
@@ -132,7 +133,9 @@ class Surveyor {
 /// structure's cost and what that cost varies together with the others. Visits are picked one by
 /// one, each the best after those before it. Beside that each has the width of P10 to P90 to be
 /// expected by draws, which takes no shape for granted: for 16 outcomes of its measurements all
-/// structures are drawn with them certain, and the widths averaged.
+/// structures are drawn with them certain, and the widths averaged. What the job correlates with a
+/// measured input moves with it at its own structure and keeps what spread is then left; elsewhere
+/// it stays as drawn.
 /// Formula: v = Var(E[c | x]) + 2 sum over shared inputs of Cov(E[c | w], sum over the others of
 /// E[c' | w]); range after k visits = R sqrt(1 - (v1 + ... + vk) / V);
 /// by draws E[P90 - P10 of the total given x]
@@ -146,7 +149,7 @@ class Surveyor {
 /// Range: any list; structures without a price are not on it.
 /// Errors: InputError `survey.draws` for less than 16 draws; Interrupted `estimate.stopped` where
 /// progress says so; those of `resolve`.
-/// Source: law of total variance; what is shared is taken input by input
+/// Source: law of total variance; what is shared is taken input by input, without correlations
 /// Verified by: tests/cpp/simulate/test_survey_list.cpp
 SurveyList survey_list(std::span<const Structure> structures,
                        std::shared_ptr<const estimate::Plan> plan, const SurveySettings& settings,
