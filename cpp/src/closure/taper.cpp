@@ -8,11 +8,11 @@ namespace {
 
 using namespace scupper::literals;
 
-constexpr const char* manual = "Manual on Uniform Traffic Control Devices, 11th ed., table 6B-4";
-constexpr NamedConstant low_speed_divisor{60.0, dim::none, "divisor of the taper formula", manual};
-constexpr NamedConstant low_speed_end{40.0, dim::none, "end of the low-speed formula, mph", manual};
+constexpr const char* devices_manual = "Manual on Uniform Traffic Control Devices, 11th ed., table 6B-4";
+constexpr NamedConstant low_speed_divisor{60.0, dim::none, "divisor of the taper formula", devices_manual};
+constexpr NamedConstant low_speed_end{40.0, dim::none, "end of the low-speed formula, mph", devices_manual};
 constexpr NamedConstant high_speed_start{45.0, dim::none, "start of the high-speed formula, mph",
-                                         manual};
+                                         devices_manual};
 
 // A change of unit must not turn 40 mph into more.
 template <class T>

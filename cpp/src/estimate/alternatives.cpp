@@ -4,6 +4,7 @@
 #include "posting.hpp"
 #include "scupper/error.hpp"
 #include "scupper/estimate/inputs.hpp"
+#include "spaced.hpp"
 #include "users_past.hpp"
 
 #include <algorithm>
@@ -166,11 +167,6 @@ double score_of(const Criteria& amount, const Criteria& mean, const Criteria& we
 
 std::string percent(double share) {
     return format_number(100.0 * share, 2) + " %";
-}
-
-std::string spaced(std::string name) {
-    std::replace(name.begin(), name.end(), '_', ' ');
-    return name;
 }
 
 /// "12 % less cost, 3 % more closure" of what counts and differs.

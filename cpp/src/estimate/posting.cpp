@@ -5,6 +5,7 @@
 #include "scupper/estimate/inputs.hpp"
 #include "scupper/estimate/show.hpp"
 #include "scupper/hydraulics.hpp"
+#include "spaced.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -81,13 +82,12 @@ std::string weights_text(const Resolved& r) {
     return limit_text(r) + "; loaded water truck " + weight(r, weights_of(r).loaded);
 }
 
-std::string spaced(std::string name) {
-    std::replace(name.begin(), name.end(), '_', ' ');
-    return name == any_haul_name ? "haul truck" : name;
+std::string truck_name(const std::string& haul) {
+    return haul == any_haul_name ? "haul truck" : spaced(haul);
 }
 
 std::string haul_text(const Resolved& r, std::size_t haul) {
-    return "loaded " + spaced(r.model.plan->hauls[haul].name) + " " +
+    return "loaded " + truck_name(r.model.plan->hauls[haul].name) + " " +
            weight(r, loaded_haul(r, haul));
 }
 

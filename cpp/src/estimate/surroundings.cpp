@@ -1,6 +1,7 @@
 #include "scupper/estimate/surroundings.hpp"
 
 #include "scupper/estimate/show.hpp"
+#include "spaced.hpp"
 
 #include <algorithm>
 #include <limits>
@@ -33,11 +34,6 @@ double amount_of(const std::vector<PricedLine>& lines, const std::string& name) 
         sum += line.resource == name ? line.amount : 0.0;
     }
     return sum;
-}
-
-std::string spaced(std::string name) {
-    std::replace(name.begin(), name.end(), '_', ' ');
-    return name;
 }
 
 std::string usual_text(const Surrounding& s, const std::string& units) {

@@ -9,10 +9,6 @@ namespace scupper::inventory::detail {
 
 namespace {
 
-bool is_continuation(char c) {
-    return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
-}
-
 bool is_record_length(std::size_t length) {
     return length == fixed_record || length == longest_fixed_record;
 }

@@ -29,10 +29,6 @@ bool is_plain(std::string_view text) {
     return rest == 0 || !odd(word_of(text.data() + from, text.size() - from));
 }
 
-bool is_continuation(char c) {
-    return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
-}
-
 /// The least code point a UTF-8 sequence of that many bytes may hold; less is an overlong form.
 constexpr std::array<std::uint32_t, 5> least_code{0, 0, 0x80, 0x800, 0x10000};
 

@@ -32,6 +32,11 @@ std::string state_of(std::string_view code);
 enum class RecordKind { structure, route_under, unknown };
 RecordKind kind_of(std::string_view code);
 
+/// A byte of UTF-8 that begins no character.
+inline bool is_continuation(char c) {
+    return (static_cast<unsigned char>(c) & 0xC0U) == 0x80U;
+}
+
 /// Valid UTF-8: bytes that are not are taken as Latin-1.
 std::string to_utf8(std::string_view bytes);
 

@@ -13,9 +13,6 @@ using detail::text_or;
 constexpr std::array<std::string_view, 3> bidder_keys{"bidder", "unit_price", "extension"};
 
 bid::BidderColumns read_bidder(const Json& value, const std::string& path) {
-    if (!value.is_object()) {
-        throw InputError({"json.type", path, value.dump(), "an object"});
-    }
     detail::require_known_keys(value, bidder_keys, path);
     return {text_or(value, "bidder", {}, path), text_or(value, "unit_price", {}, path),
             text_or(value, "extension", {}, path)};

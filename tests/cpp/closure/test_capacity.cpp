@@ -14,6 +14,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_capacity {
+
 namespace {
 
 TrafficFlow<> an_hour(double vehicles) {
@@ -106,3 +108,5 @@ TEST_CASE("impossible traffic is refused") {
     const std::vector<TrafficFlow<>> hours{TrafficFlow<>(nan)};
     CHECK(refusal([&] { window(hours, TrafficFlow<>(1.0)); }).id() == "closure.demand");
 }
+
+} // namespace test_capacity

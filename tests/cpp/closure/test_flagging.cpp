@@ -11,6 +11,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_flagging {
+
 namespace {
 
 constexpr TrafficFlow<> an_hour{1.0 / factor::hour};
@@ -72,3 +74,5 @@ TEST_CASE("a demand without peak or grade is refused") {
     CHECK(refusal([] { one_lane_speed(0.0_mph); }).id() == "closure.limit");
     CHECK(one_lane_speed(6.0_mph) == 5.0_mph);
 }
+
+} // namespace test_flagging

@@ -15,6 +15,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_plan {
+
 namespace {
 
 Site freeway(Kind kind = Kind::freeway_lane) {
@@ -240,3 +242,5 @@ TEST_CASE("sites that cannot be are refused by field") {
         },
         "closure.shoulder_width");
 }
+
+} // namespace test_plan

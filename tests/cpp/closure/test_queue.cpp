@@ -14,6 +14,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_queue {
+
 namespace {
 
 Period period(double minutes, double arrivals, double capacity) {
@@ -164,3 +166,5 @@ TEST_CASE("periods that cannot be are refused") {
     CHECK(refusal([] { queue_length(Count<>(1.0), 25.0_ft / 1.0_each, 0.0); }).id() ==
           "closure.lanes");
 }
+
+} // namespace test_queue

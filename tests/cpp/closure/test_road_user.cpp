@@ -11,6 +11,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_road_user {
+
 namespace {
 
 constexpr AmountPerTime<> an_hour{1.0 / factor::hour};
@@ -62,3 +64,5 @@ TEST_CASE("what cannot be is refused") {
               detour_cost(Count<>(1.0), 1.0_mi, 0.0_mph, an_hour, Amount<>(0.5) / 1.0_mi);
           }).id() == "closure.speed");
 }
+
+} // namespace test_road_user

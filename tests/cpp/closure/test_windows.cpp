@@ -9,6 +9,8 @@ using namespace scupper;
 using namespace scupper::closure;
 using namespace scupper::literals;
 
+namespace test_windows {
+
 namespace {
 
 constexpr TrafficFlow<> an_hour{1.0 / factor::hour};
@@ -105,3 +107,5 @@ TEST_CASE("times and limits that cannot be are refused") {
     CHECK(refusal([] { closure_queue(busy(), 0, 25.0_h); }).id() == "closure.closed");
     CHECK(refusal([] { permitted_hours(busy(), vehicles(-1.0)); }).id() == "closure.queue_limit");
 }
+
+} // namespace test_windows

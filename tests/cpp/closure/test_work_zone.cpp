@@ -12,6 +12,8 @@ using namespace scupper::closure;
 using namespace scupper::literals;
 using reference::Row;
 
+namespace test_work_zone {
+
 namespace {
 
 constexpr TrafficFlow<> an_hour{1.0 / factor::hour};
@@ -123,3 +125,5 @@ TEST_CASE("lanes that cannot be are refused") {
     CHECK(refusal([] { heavy_vehicle_factor(1.5, 2.0); }).id() == "closure.truck_share");
     CHECK_THROWS_AS(capacity_method_by_name("hcm_1985"), UnknownNameError);
 }
+
+} // namespace test_work_zone

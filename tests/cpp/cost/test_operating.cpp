@@ -5,6 +5,8 @@
 using namespace scupper;
 using namespace scupper::cost;
 
+namespace test_operating {
+
 namespace {
 AmountPerTime<> per_hour(double value) {
     return AmountPerTime<>(value / factor::hour);
@@ -40,3 +42,5 @@ TEST_CASE("running that cannot be is refused") {
     CHECK_THROWS_AS(updated_fuel(per_hour(1), AmountPerVolume<>(1.0), AmountPerVolume<>(0.0)),
                     InputError);
 }
+
+} // namespace test_operating

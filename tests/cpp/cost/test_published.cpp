@@ -10,6 +10,8 @@ using namespace scupper;
 using namespace scupper::cost;
 using reference::Row;
 
+namespace test_published {
+
 namespace {
 
 Amount<> amount(double value) {
@@ -211,3 +213,5 @@ TEST_CASE("published discount rates are rates, below zero too") {
     }
     CHECK(negative == 6);
 }
+
+} // namespace test_published

@@ -5,6 +5,8 @@
 using namespace scupper;
 using namespace scupper::cost;
 
+namespace test_wage {
+
 namespace {
 AmountPerTime<> per_hour(double value) {
     return AmountPerTime<>(value / factor::hour);
@@ -54,3 +56,5 @@ TEST_CASE("wages that cannot be are refused") {
     CHECK_THROWS_AS(overtime_premium(per_hour(20), per_hour(20), 0.5, 0.0), InputError);
     CHECK_THROWS_AS(overtime_base(per_hour(-1), per_hour(20)), InputError);
 }
+
+} // namespace test_wage

@@ -13,6 +13,8 @@
 using namespace scupper;
 using namespace made_up;
 
+namespace test_contract_money {
+
 namespace {
 
 using Keys = std::vector<std::pair<const char*, const char*>>;
@@ -205,3 +207,5 @@ TEST_CASE("terms and frequencies that cannot be are refused") {
                         Error);
     }
 }
+
+} // namespace test_contract_money

@@ -8,6 +8,8 @@
 using namespace scupper;
 using namespace made_up;
 
+namespace test_paces {
+
 namespace {
 
 estimate::Estimate priced(const Job& job, const Structure& s = counted_overpass()) {
@@ -116,3 +118,5 @@ TEST_CASE("bucket positions: along the supports, and over the whole plan for who
     counted.given.push_back({"bucket_position_count", certain(5.0, Basis::measured)});
     CHECK(priced(job, counted).figure("bucket_position_count") == 5.0);
 }
+
+} // namespace test_paces

@@ -10,6 +10,8 @@ using namespace scupper;
 using namespace scupper::literals;
 using namespace made_up;
 
+namespace test_remedies {
+
 namespace {
 
 Job with(Job job, const char* key, const char* value) {
@@ -135,3 +137,5 @@ TEST_CASE("a bucket's limit of reaction counts for what is washed from below alo
     REQUIRE(deck_line.size() == 1);
     CHECK_FALSE(deck_line.front().from_bucket);
 }
+
+} // namespace test_remedies

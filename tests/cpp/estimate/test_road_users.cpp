@@ -12,6 +12,8 @@ using namespace scupper;
 using namespace made_up;
 using namespace scupper::literals;
 
+namespace test_road_users {
+
 namespace {
 
 estimate::Estimate priced(const Structure& s, const Job& job = json::demo_job()) {
@@ -320,3 +322,5 @@ TEST_CASE("hours the road is closed hold work, set-up, removal and meals") {
     off.closure = "off_road";
     CHECK(priced(overpass(), off).figure("hours.closed") == 0.0);
 }
+
+} // namespace test_road_users

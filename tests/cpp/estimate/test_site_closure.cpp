@@ -10,6 +10,8 @@ using namespace scupper;
 using namespace made_up;
 using namespace scupper::literals;
 
+namespace test_site_closure {
+
 namespace {
 
 estimate::Estimate priced(const Structure& s, const Job& job = json::demo_job()) {
@@ -127,3 +129,5 @@ TEST_CASE("every kind of closure has a lay-out, none an empty one") {
     const Job none = with("road.shoulder_width", "\"0 ft\"", closed_by("shoulder"));
     CHECK_THROWS_AS(estimate::closure_plan(priced(overpass(), none)), InputError);
 }
+
+} // namespace test_site_closure

@@ -16,6 +16,8 @@ using worked::priced;
 using worked::structure_of;
 using worked::text_of;
 
+namespace test_worked {
+
 namespace {
 
 double si_of(const reference::Row& row) {
@@ -251,3 +253,5 @@ TEST_CASE("from its record the river bridge lies in the bands, but for shifts, a
     });
     CHECK(named != guesses.begin() + 3);
 }
+
+} // namespace test_worked

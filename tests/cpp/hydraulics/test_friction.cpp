@@ -12,6 +12,8 @@ using reference::near;
 using reference::Row;
 using reference::Tally;
 
+namespace test_friction {
+
 namespace {
 
 constexpr auto fps = Speed<>(0.3048);
@@ -265,3 +267,5 @@ TEST_CASE("traced friction is the same to the bit, the factor one step") {
     }
     CHECK(solves == 4);
 }
+
+} // namespace test_friction

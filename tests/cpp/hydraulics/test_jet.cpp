@@ -14,6 +14,8 @@ using reference::near;
 using reference::Row;
 using reference::Tally;
 
+namespace test_jet {
+
 namespace {
 
 constexpr auto fps = Speed<>(0.3048);
@@ -134,3 +136,5 @@ TEST_CASE("traced jets are the same to the bit") {
           water_by_area(Flow<>(2.5e-4), Length<>(width.si().value()), Speed<>(0.4)).si());
     CHECK(hydraulic_power(Pressure<Traced>(input(2e7)), q).si().value() == 2.5e-4 * 2e7);
 }
+
+} // namespace test_jet

@@ -7,6 +7,8 @@
 using namespace lays;
 using reference::near;
 
+namespace test_lay_inverse {
+
 namespace {
 
 constexpr std::size_t supply = 0;
@@ -172,3 +174,5 @@ TEST_CASE("questions that cannot be are refused") {
     CHECK_THROWS_AS(nozzle_bore_for(lay, 0, Flow<>(NAN)), InputError);
     CHECK_THROWS_AS(nozzle_count(lay, 0, 2, 10.0_psi), InputError);
 }
+
+} // namespace test_lay_inverse

@@ -8,6 +8,8 @@
 using namespace lays;
 using reference::near;
 
+namespace test_lay_laws {
+
 namespace {
 
 constexpr int many = 1000;
@@ -194,3 +196,5 @@ TEST_CASE("the order of the segments does not matter") {
     CHECK(
         near(after.segments.back().elevation.si(), before.segments.front().elevation.si(), 1e-12));
 }
+
+} // namespace test_lay_laws

@@ -7,6 +7,8 @@
 using namespace lines;
 using reference::near;
 
+namespace test_line {
+
 namespace {
 
 constexpr int many = 2000;
@@ -253,3 +255,5 @@ TEST_CASE("what is wrong with a line is named") {
     CHECK(with([](Line<>& l) { l.rise = Length<>(NAN); }) ==
           "hydraulics.rise equipment.line[1].rise");
 }
+
+} // namespace test_line

@@ -14,6 +14,8 @@ using reference::near;
 using reference::Row;
 using reference::Tally;
 
+namespace test_nozzle {
+
 namespace {
 
 constexpr auto at_20_degC = Density<>(998.2); // as the computed rows
@@ -225,3 +227,5 @@ TEST_CASE("traced nozzles are the same to the bit") {
     CHECK(nozzle_reaction(q, p, rho).si().value() ==
           nozzle_reaction(plain, Pressure<>(4e5), Density<>(999.1)).si());
 }
+
+} // namespace test_nozzle

@@ -9,6 +9,8 @@ using namespace scupper;
 using namespace scupper::hydraulics;
 using namespace scupper::literals;
 
+namespace test_water {
+
 namespace {
 
 Temperature<> temperature_of(const reference::Row& row) {
@@ -114,3 +116,5 @@ TEST_CASE("traced water is the same to the bit") {
     CHECK(water_kinematic_viscosity(t).si().value() == water_kinematic_viscosity(same).si());
     CHECK(water_vapour_pressure(t).si().value() == water_vapour_pressure(same).si());
 }
+
+} // namespace test_water

@@ -8,6 +8,8 @@
 using namespace scupper;
 using namespace scupper::inventory;
 
+namespace test_elements {
+
 namespace {
 
 ElementRecords sample(const std::string& name) {
@@ -99,3 +101,5 @@ TEST_CASE("condition states that do not add up are kept and doubted") {
     REQUIRE(read.doubts.size() == 1);
     CHECK(read.doubts[0].kept);
 }
+
+} // namespace test_elements

@@ -14,6 +14,8 @@
 using namespace scupper;
 using scupper::inventory::Inventory;
 
+namespace test_fixed {
+
 namespace {
 
 /// One column of the record format.
@@ -268,3 +270,5 @@ TEST_CASE("Every place of a fixed record spoilt in turn is told, never lost") {
     }
     CHECK(sound.structures.size() == 1);
 }
+
+} // namespace test_fixed

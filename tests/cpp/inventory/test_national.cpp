@@ -13,6 +13,8 @@ using namespace scupper;
 using inventory::Inventory;
 using inventory::read_inventory_text;
 
+namespace test_national {
+
 namespace {
 
 constexpr double foot = factor::foot;
@@ -261,3 +263,5 @@ TEST_CASE("national JSON: unknown items are passed over, numbers may be texts, L
     CHECK(inv.structures[0].dimensions.length.si() == 105.5 * foot);
     CHECK(inv.structures[0].location == "CA\xC3\x91ON");
 }
+
+} // namespace test_national

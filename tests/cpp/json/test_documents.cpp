@@ -6,6 +6,8 @@
 
 using namespace scupper;
 
+namespace test_documents {
+
 namespace {
 
 const Setting& setting(const Job& job, const std::string& key) {
@@ -307,3 +309,5 @@ TEST_CASE("a fault in a rate book says on which line it stands") {
         CHECK(e.path() == "book.json:3 inputs.price.water");
     }
 }
+
+} // namespace test_documents

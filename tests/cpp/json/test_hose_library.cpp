@@ -10,6 +10,8 @@
 
 using namespace scupper;
 
+namespace test_hose_library {
+
 namespace {
 
 std::string library_of(const std::string& hose, const std::string& fitting = {}) {
@@ -185,3 +187,5 @@ TEST_CASE("a wrong hose library is refused, naming place and remedy") {
         refused<InputError>(library_of(R"({"name": "a", "construction": "jetting"})"));
     CHECK(missing.id() == "json.missing");
 }
+
+} // namespace test_hose_library

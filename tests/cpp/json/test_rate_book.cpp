@@ -7,6 +7,8 @@
 
 using namespace scupper;
 
+namespace test_rate_book {
+
 namespace {
 
 const char* const agency = R"({
@@ -134,3 +136,5 @@ TEST_CASE("what cannot be built up is refused where it stands") {
     CHECK(refused<UnknownNameError>(R"("operation[no_such].time_per_unit": "1 h")").id() ==
           "schema.key");
 }
+
+} // namespace test_rate_book

@@ -9,6 +9,8 @@
 using namespace scupper;
 using namespace scupper::literals;
 
+namespace test_section_library {
+
 namespace {
 
 const std::string sound = R"({"scupper_sections": 1, "date": "2026-11", "sections": [
@@ -125,3 +127,5 @@ TEST_CASE("a sound section is read, a broken one refused with its place") {
     CHECK(refused<InputError>(changed("\"a\"", "\"\"")).id() == "json.missing");
     CHECK(refused<FileError>("{").id() == "json.text");
 }
+
+} // namespace test_section_library

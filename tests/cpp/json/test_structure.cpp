@@ -7,6 +7,8 @@
 
 using namespace scupper;
 
+namespace test_structure {
+
 namespace {
 
 /// Every field has a value of its own.
@@ -204,3 +206,5 @@ TEST_CASE("text that is no UTF-8 is refused") {
     s.carries = "\xff";
     CHECK_THROWS_AS(json::write_structure(s), InputError);
 }
+
+} // namespace test_structure

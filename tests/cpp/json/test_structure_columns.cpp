@@ -10,6 +10,8 @@
 using namespace scupper;
 using json::StructureColumn;
 
+namespace test_structure_columns {
+
 namespace {
 
 inventory::Inventory sample(const std::string& name) {
@@ -88,3 +90,5 @@ TEST_CASE("columns that hold no records are refused by name") {
     CHECK(refused(bad).ends_with("a second column"));
     CHECK(refused({}) == "structure_id: no column");
 }
+
+} // namespace test_structure_columns

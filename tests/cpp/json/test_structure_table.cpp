@@ -11,6 +11,8 @@
 using namespace scupper;
 using scupper::inventory::Inventory;
 
+namespace test_structure_table {
+
 namespace {
 
 Inventory read(const std::string& text) {
@@ -153,3 +155,5 @@ TEST_CASE("whichever form a file has, its first bytes tell") {
     }
     CHECK_THROWS_AS(json::read_any_inventory(folder / "no_such_file"), FileError);
 }
+
+} // namespace test_structure_table

@@ -10,6 +10,8 @@
 using namespace scupper;
 using scupper::inventory::Inventory;
 
+namespace test_structures {
+
 namespace {
 
 std::string list_of(const std::string& structures) {
@@ -142,3 +144,5 @@ TEST_CASE("the schema of a list names every key of a record") {
     }
     CHECK(properties.size() == record.size());
 }
+
+} // namespace test_structures

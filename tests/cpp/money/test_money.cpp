@@ -8,6 +8,8 @@
 
 using namespace scupper;
 
+namespace test_money {
+
 namespace {
 const Currency usd = parse_currency("USD", "test");
 const Currency eur = parse_currency("EUR", "test");
@@ -132,3 +134,5 @@ TEST_CASE("currencies are codes of ISO 4217 with their minor unit") {
         CHECK(error.allowed() == "a currency code of ISO 4217, e.g. \"USD\"");
     }
 }
+
+} // namespace test_money

@@ -4,6 +4,8 @@
 
 using namespace scupper;
 
+namespace test_hose_library {
+
 namespace {
 
 HoseLibrary two_hoses() {
@@ -45,3 +47,5 @@ TEST_CASE("an unknown hose or fitting is refused, naming place and nearest") {
     const auto far = refusal([&] { fitting_of(library, "x", "segments[0]"); });
     CHECK(far.allowed() == "a name of the hose library");
 }
+
+} // namespace test_hose_library

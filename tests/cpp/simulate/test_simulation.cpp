@@ -14,6 +14,8 @@ using namespace made_up;
 using simulate::Simulation;
 using simulate::SimulationSettings;
 
+namespace test_simulation {
+
 namespace {
 
 std::vector<Structure> several(int number) {
@@ -269,3 +271,5 @@ TEST_CASE("replicates divide the draws") {
     CHECK(simulate::replicates_for(7) == 7);
     CHECK(simulate::replicates_for(13) == 1);
 }
+
+} // namespace test_simulation

@@ -16,6 +16,8 @@ using simulate::SurveyList;
 using simulate::SurveySettings;
 using simulate::Visit;
 
+namespace test_survey_list {
+
 namespace {
 
 /// Bridges of several lengths; some with their drains counted.
@@ -339,3 +341,5 @@ TEST_CASE("too few draws are refused") {
     CHECK(listed({}, full_job()).visits.empty());
     CHECK(listed({culvert()}, full_job()).visits.empty());
 }
+
+} // namespace test_survey_list

@@ -8,6 +8,8 @@
 
 using namespace scupper;
 
+namespace test_sheet {
+
 namespace {
 
 Traced leaf(Recording& recording, double value, const char* name) {
@@ -189,3 +191,5 @@ TEST_CASE("numbers are written with the fewest digits that read back, and never 
     CHECK(formula_number(std::numeric_limits<double>::quiet_NaN()) == "NA()");
     CHECK(formula_number(std::numeric_limits<double>::infinity()) == "NA()");
 }
+
+} // namespace test_sheet

@@ -9,6 +9,8 @@
 
 using namespace scupper;
 
+namespace test_traced {
+
 namespace {
 
 bool same_bits(double a, double b) {
@@ -147,3 +149,5 @@ TEST_CASE("quantities of traced numbers check dimensions like any other") {
     CHECK(min_of(length, width).si().value() == 2.0);
     CHECK((length / width).value() == 1.5);
 }
+
+} // namespace test_traced

@@ -14,6 +14,8 @@ using work::ShiftLayout;
 using work::Site;
 using work::Spent;
 
+namespace test_shift_layout {
+
 namespace {
 
 Time<> hours(double h) {
@@ -186,3 +188,5 @@ TEST_CASE("a closure that takes the whole shift is refused by name") {
     }
     CHECK(work::lay_out_shifts({}, ten_hours()).paid.empty());
 }
+
+} // namespace test_shift_layout
