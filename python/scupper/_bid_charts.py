@@ -19,7 +19,7 @@ _GREYS = ("0.15", "1.0", "1.0", "0.85", "1.0", "0.7", "1.0", "1.0")
 _DASHES = ("-", "--", "-.", ":", (0, (7, 1, 1, 1, 1, 1)), (0, (1, 3)), (0, (10, 3)))
 _MARKS = ("o", "s", "^", "D", "v", "P", "X")
 _NEAREST = 6
-_SIZE = (7.3, 2.3)  # inches: three stand on a page
+_SIZE = (7.3, 2.1)  # inches: three stand on a page
 _POINTS = 8
 
 
@@ -130,5 +130,5 @@ def _figure() -> tuple[Figure, Axes]:
     axes.yaxis.set_major_formatter("{x:,.0f}")
     axes.tick_params(labelsize=_POINTS)
     for axis in (axes.xaxis, axes.yaxis):
-        axis.label.set_size(_POINTS)
+        axis.label.set_fontsize(_POINTS)
     return figure, axes

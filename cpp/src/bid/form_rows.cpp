@@ -3,6 +3,7 @@
 #include "headings.hpp"
 
 #include <algorithm>
+#include <set>
 
 namespace scupper::bid::detail {
 
@@ -204,7 +205,22 @@ class Rows {
         return sheet_.rows[row].empty() ? 0 : sheet_.rows[row].size() - 1;
     }
 
+    /// Figures in a column that nothing is read of, once a column; headings that are not known are
+    /// doubts of their own.
+    void note_unread(std::size_t row) {
+        for (std::size_t c = 0; c < sheet_.rows[row].size(); ++c) {
+            const bool read =
+                std::any_of(read_.columns.begin(), read_.columns.end(),
+                            [c](const ReadColumn& column) { return column.column == c; });
+            if (!read && heading_of(sheet_, header_, c).text.empty() &&
+                read_amount(cell_at(sheet_, row, c), currency_).value && unread_.insert(c).second) {
+                doubt(row, c, "a figure beneath no heading", "nothing of its column");
+            }
+        }
+    }
+
     void item(std::size_t row) {
+        note_unread(row);
         PayItem item;
         item.code = code(row);
         item.description = text(row, Role::description);
@@ -314,6 +330,7 @@ class Rows {
     const Currency& currency_;
     const Header& header_;
     SheetRead& read_;
+    std::set<std::size_t> unread_;
     std::string group_;
 };
 

@@ -58,6 +58,39 @@ bool find_run(const std::vector<std::string>& cells, ColumnHeading& heading) {
     return false;
 }
 
+/// A heading of prices that is merged over several columns, each with a cell of its own beneath.
+std::string merged_over(const Sheet& sheet, const Header& header, std::size_t column) {
+    for (std::size_t row = header.first; row < header.last; ++row) {
+        std::size_t c = column;
+        while (c > 0 && trimmed(cell_at(sheet, row, c)).empty()) {
+            --c;
+        }
+        const std::string text = trimmed(cell_at(sheet, row, c));
+        const bool spreads = trimmed(cell_at(sheet, row, c + 1)).empty() &&
+                             !trimmed(cell_at(sheet, header.last, c + 1)).empty();
+        if (is_price(role_named(text)) && spreads) {
+            return text;
+        }
+    }
+    return {};
+}
+
+/// "Unit price" over "Ash" and "Birch", or over "in figures" and "in words".
+bool find_merged(const Sheet& sheet, const Header& header, std::size_t column,
+                 ColumnHeading& heading) {
+    const std::string own = trimmed(cell_at(sheet, header.last, column));
+    const std::string over = merged_over(sheet, header, column);
+    if (own.empty() || over.empty() || heading_of(own).role != Role::none) {
+        return false;
+    }
+    heading.text = over + " " + own;
+    const Role together = role_named(heading.text);
+    heading.role = together == Role::none ? role_named(over) : together;
+    heading.bidder = together == Role::none ? own : "";
+    heading.cells = together == Role::none ? 1 : 2;
+    return true;
+}
+
 /// Rows of headings hold words: a row with a figure in it is one of items.
 bool may_be_headings(const Sheet& sheet, const Header& header) {
     const auto is_figure = [](const std::string& cell) {
@@ -129,7 +162,7 @@ ColumnHeading heading_of(const Sheet& sheet, const Header& header, std::size_t c
         }
     }
     ColumnHeading heading{.text = joined_from(cells, 0, cells.size())};
-    if (!find_run(cells, heading)) {
+    if (!find_merged(sheet, header, column, heading) && !find_run(cells, heading)) {
         const Heading named = heading_of(heading.text); // "A unit price"
         heading.role = named.role;
         heading.bidder = named.bidder;

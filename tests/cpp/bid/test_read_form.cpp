@@ -247,6 +247,29 @@ TEST_CASE("several bidders stand side by side under merged names, headings over 
     CHECK(bid::read_sheet(sheet, {}).bids.at(2).bidder == "bidder 3");
 }
 
+TEST_CASE("names of bidders may stand beneath merged headings; no figure is passed over unsaid") {
+    const Form sheet{"tab.csv",
+                     "",
+                     {{"Item", "Work", "Unit", "Qty", "Unit price", "", "Extension", ""},
+                      {"", "", "", "", "Ash", "Birch", "Ash", "Birch"},
+                      {"1", "Deck", "SF", "100", "2", "3", "200", "300"}}};
+    const bid::SheetRead read = bid::read_sheet(sheet, {});
+    REQUIRE(read.bids.size() == 2);
+    CHECK(read.bids[1].bidder == "Birch");
+    CHECK(*read.bids[1].lines[0].extension == Decimal(300));
+    CHECK(read.doubts.empty());
+    Form unread = sheet;
+    unread.rows[0].push_back("");
+    unread.rows[2].push_back("7");
+    CHECK(bid::read_sheet(unread, {}).doubts.at(0).why == "a figure beneath no heading");
+    Form figures = sheet; // the same price in figures and in words
+    figures.rows[1] = {"", "", "", "", "in figures", "in words", "", ""};
+    figures.rows[0][7] = "Amount";
+    figures.rows[2][5] = "two dollars";
+    const bid::SheetRead words = bid::read_sheet(figures, {});
+    CHECK(*words.bids.at(0).lines[0].price_in_words == Decimal(2));
+}
+
 TEST_CASE("the total of a bid is the last one that is not of alternates") {
     Form sheet = form();
     sheet.rows.insert(sheet.rows.begin() + 8, {"", "Base bid total", "", "", "", "6,045.00"});

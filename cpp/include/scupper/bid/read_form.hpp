@@ -85,8 +85,8 @@ struct SheetRead {
 /// Reads a sheet: one bidder's form, or a tabulation with columns for each.
 ///
 /// The headings are the row, or the two or three rows read downwards ("Unit" over "Price"), that
-/// name most columns of a form. Names of bidders stand in merged cells above their columns, in the
-/// heading itself ("A unit price"), or beside a word such as "bidder". Every row that is not blank is an item or among `others`.
+/// name most columns of a form. Names of bidders stand in cells above their columns, beneath a merged
+/// heading, in the heading itself ("A unit price"), or beside a word such as "bidder". Every row that is not blank is an item or among `others`.
 /// @param sheet [-] the sheet
 /// @param mapping [-] what is known of it
 /// @return [-] what was understood
