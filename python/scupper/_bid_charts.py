@@ -19,7 +19,7 @@ _GREYS = ("0.15", "1.0", "1.0", "0.85", "1.0", "0.7", "1.0", "1.0")
 _DASHES = ("-", "--", "-.", ":", (0, (7, 1, 1, 1, 1, 1)), (0, (1, 3)), (0, (10, 3)))
 _MARKS = ("o", "s", "^", "D", "v", "P", "X")
 _NEAREST = 6
-_SIZE = (7.3, 2.1)  # inches: three stand on a page
+_WIDTH, _HEIGHT = 7.3, 2.05  # inches: three stand on a page
 _POINTS = 8
 
 
@@ -51,14 +51,15 @@ def cumulative(review: BidReview) -> Figure:
     against = "estimate" if review.has_estimate else "median"
     known = base & review.items[against].notna()
     reference = _extended(review, against)[known].cumsum()
-    figure, axes = _figure()
+    figure, axes = _figure(_HEIGHT + 0.35)  # names of items stand beneath
     looks = zip(_complete(review), cycle(_DASHES), cycle(_MARKS))
     for bidder, dash, mark in looks:
         extension = review.prices(bidder)["extension"][known].map(_number)
         axes.plot(range(len(extension)), extension.cumsum() - reference, color="black", lw=1.1,
                   ls=dash, marker=mark, ms=3.5, mfc="white", label=bidder)  # fmt: skip
     axes.axhline(0, color="black", lw=0.6)
-    axes.set_xticks(range(int(known.sum())), list(review.items.index[known]), rotation=60)
+    axes.set_xticks(range(int(known.sum())), list(review.items.index[known]), rotation=40,
+                    ha="right", rotation_mode="anchor")  # fmt: skip
     axes.set_ylabel(review.currency)
     axes.set_title(f"bids so far, less the {against}", loc="left", fontsize=_POINTS)
     _legend(axes)
@@ -121,10 +122,10 @@ def _legend(axes: Axes) -> None:
     axes.legend(frameon=False, loc="center left", bbox_to_anchor=(1.0, 0.5), fontsize=_POINTS)
 
 
-def _figure() -> tuple[Figure, Axes]:
+def _figure(height: float = _HEIGHT) -> tuple[Figure, Axes]:
     from matplotlib.figure import Figure
 
-    figure = Figure(figsize=_SIZE, layout="constrained")
+    figure = Figure(figsize=(_WIDTH, height), layout="constrained")
     axes = figure.add_subplot()
     axes.spines[["top", "right"]].set_visible(False)
     axes.yaxis.set_major_formatter("{x:,.0f}")

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import os
+import re
 from collections.abc import Iterable, Sequence
 from functools import cached_property
 from typing import TYPE_CHECKING, Any
@@ -20,8 +21,10 @@ from scupper.programme import Programme, estimate_all
 if TYPE_CHECKING:
     from scupper.job import Job
 
-#: Guesses that stand among the terms of a proposal.
+#: Guesses that stand among the terms of a proposal, and warnings of one kind that stand each alone.
 _GUESSES = 5
+#: A figure in a sentence, or two with a dash between.
+_FIGURE = re.compile(r"\d[\d,]*(?:\.\d+)?(?:–\d[\d,]*(?:\.\d+)?)?")
 
 
 class Proposal:
@@ -66,12 +69,23 @@ class Proposal:
     @cached_property
     def open_points(self) -> list[str]:
         """Warnings of the estimates, each once, with where it holds: what was not counted, work
-        that is refused, what lies around and is not priced."""
+        that is refused, what lies around and is not priced. Many that differ in their figures alone
+        are one, from the least figure to the greatest."""
         where: dict[str, list[str]] = {}
+        alike: dict[str, list[str]] = {}
         for one in self.programme.estimates():
             for warning in one.warnings:
                 where.setdefault(warning, []).append(one.structure.id)
-        return [f"{warning} ({_places(ids)})" for warning, ids in where.items()]
+                alike.setdefault(_FIGURE.sub("#", warning), []).append(warning)
+        lines = []
+        for texts in alike.values():
+            distinct = list(dict.fromkeys(texts))
+            if len(distinct) > _GUESSES:
+                places = [place for text in distinct for place in where[text]]
+                lines.append(f"{_spanning(distinct)} ({_places(places)})")
+            else:
+                lines += [f"{text} ({_places(where[text])})" for text in distinct]
+        return lines
 
     @cached_property
     def assumptions(self) -> list[str]:
@@ -116,6 +130,22 @@ def _parts() -> list[str]:
 
 def _not_found(number: str, near: Sequence[str]) -> str:
     return f"{number}: not found" + (f"; near: {', '.join(near)}" if near else "")
+
+
+def _spanning(texts: Sequence[str]) -> str:
+    """Sentences of one wording as one: each figure from the least to the greatest."""
+    columns = iter(list(zip(*map(_FIGURE.findall, texts), strict=True)))
+    return _FIGURE.sub(lambda _: _span(next(columns)), texts[0])
+
+
+def _span(figures: Sequence[str]) -> str:
+    ends = sorted((end for figure in figures for end in figure.split("–")), key=_worth)
+    dash = "–" if "–" in figures[0] else " to "
+    return ends[0] if ends[0] == ends[-1] else f"{ends[0]}{dash}{ends[-1]}"
+
+
+def _worth(figure: str) -> float:
+    return float(figure.replace(",", ""))
 
 
 def _places(ids: Sequence[str], shown: int = 4) -> str:

@@ -267,6 +267,9 @@ def test_a_proposal_says_what_is_not_in_its_price(tmp_path: Path) -> None:
     text = "\n".join(offer.exclusions)
     for part in ("TC-OO27: not found; near: 99:TC-0027", "TC-0138", "not cleaned: ", "girder"):
         assert part in text
+    many = sc.proposal(inventory, [f"TC-{n:04}" for n in range(1, 12)], sc.Job.demo())
+    (drains,) = [line for line in many.open_points if "not counted" in line]
+    assert drains.endswith("(TC-0001, TC-0002, TC-0003, TC-0004 and 7 more)")
     offer.save(tmp_path / "offer.html")
     assert f"{offer.total:,}" in (tmp_path / "offer.html").read_text(encoding="utf-8")
 
