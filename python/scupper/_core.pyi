@@ -6,7 +6,7 @@ import collections.abc
 import numpy
 import numpy.typing
 import typing
-__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Sensitivity', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equipment_times', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'first_round', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'indices_of', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'log_columns', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rank_correlation', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'sensitivity', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
+__all__: list[str] = ['Alternatives', 'Bid', 'BidReview', 'BidSet', 'ClosurePlan', 'DailyCost', 'Derivation', 'DrawnTotal', 'ElementJoin', 'ElementRecords', 'Estimate', 'FormDoubt', 'FormMapping', 'HoseLay', 'Inventory', 'InventoryFile', 'ItemList', 'Job', 'JobLog', 'LaySolution', 'Learned', 'NOT_ASKED', 'OutingPlan', 'PayItems', 'Plan', 'Programme', 'Purchase', 'RateBook', 'RoadUsers', 'SavedEstimate', 'Schedule', 'Sensitivity', 'SheetRead', 'Simulation', 'SplitProblem', 'Structure', 'SurveyList', 'Swings', 'TrafficQueue', 'Year', 'advance_warning_may_be_omitted', 'advantage', 'advantage_at', 'affinity_flow', 'affinity_head', 'affinity_power', 'air_density', 'air_viscosity', 'annual_cost', 'available_time', 'average_investment', 'axle_group_limit', 'balanced_density', 'bar_flow', 'bar_pressure', 'basis_names', 'bid_with_time', 'blocks_shoulder', 'box_volume', 'break_even_time', 'bridge_formula', 'bucket_reaction', 'buffer_length', 'build_up_depth', 'build_ups', 'built_up_rate', 'capacity_before_queue', 'capital_recovery_factor', 'capped_tax', 'capped_tax_share', 'cash_flow', 'cash_flow_of_outings', 'chance_of', 'changed_figures', 'changed_inputs', 'clear_shoulder', 'closure_effort', 'closure_plan', 'closure_queue', 'closure_severity', 'closure_window', 'coil_critical_reynolds', 'coil_friction_factor', 'coil_loss', 'compare_ways', 'compound_amount_factor', 'conversion_differential', 'crossings', 'daily_cost', 'day_length', 'decanted', 'declining_balance', 'delay_cost', 'delivery_case', 'delivery_inputs', 'delivery_units', 'detour_cost', 'device_count', 'dirt_densities', 'discount_rate', 'discount_rates', 'disposal_by_load', 'disposal_by_mass', 'distributed', 'doubt_columns', 'drain_volume', 'drawn_advantages', 'economic_life', 'equipment_hour', 'equipment_times', 'equivalent_bore', 'error_message', 'escalated', 'estimate', 'estimate_accuracy', 'estimate_all', 'explain_ways', 'factor_loss', 'fan_width', 'first_round', 'fittings', 'format_quantity', 'friction_factor', 'friction_loss', 'from_si', 'fuel', 'girder_sections', 'gradient_present_worth_factor', 'gradient_series_factor', 'greatest_suction_lift', 'guess_mean', 'hard_to_hold', 'hash_text', 'hauled_water', 'hazen_williams_forms', 'hazen_williams_loss', 'head', 'heavy_vehicle_factor', 'hire', 'hose_coefficient_loss', 'hoses', 'hourly', 'hourly_demand', 'hourly_shares', 'hours_table', 'hydrant_water', 'hydraulic_power', 'implied_inflation', 'indices_of', 'inventory_notes', 'inventory_of', 'inventory_slice', 'jet_force', 'jet_velocity', 'job_keys', 'job_schema', 'join_bid_sheets', 'join_elements', 'kept_levels', 'key_listing', 'kind_by_record', 'known_columns', 'labour_hour', 'lay_unit', 'learn', 'leave_factor', 'legal_gross', 'linear_break_even', 'load_factor', 'log_columns', 'longest_window', 'loose_volume', 'measured', 'minor_loss', 'mobilization', 'nearest_name', 'net_present_value', 'nominal_rate', 'nozzle_flow', 'nozzle_pressure', 'nozzle_reaction', 'nozzle_wear', 'npsh_available', 'one_lane_capacity', 'one_lane_cycle', 'one_lane_speed', 'one_person_reaction', 'one_way_distance', 'optimal_green', 'overtime_base', 'overtime_premium', 'ownership_by_investment', 'ownership_by_recovery', 'ownership_names', 'parse_as', 'parse_quantity', 'passenger_car_demand', 'pay_items', 'pay_units', 'payload', 'permitted_hours', 'pick_up_velocity', 'pipe_velocity', 'plan_outings', 'present_worth', 'present_worth_factor', 'published_coefficients', 'published_densities', 'quantity_variation', 'queue_discharge', 'queue_length', 'rank_correlation', 'rate_book_of', 'rate_for_term', 'rate_parts', 'rated_nozzle_flow', 'read_bid_sheet', 'read_elements', 'read_inventory', 'read_structure_table', 'real_rate', 'repair', 'replicates_for', 'retainage', 'retained', 'reynolds', 'road_users', 'roll_ahead', 'round_pit_volume', 'rules', 'saltation_velocity', 'schedule', 'sensitivity', 'series_amount_factor', 'series_present_worth_factor', 'shaft_power', 'shift_plan', 'shortfalls', 'show_up_time', 'shown_unit', 'sign_spacing', 'simulate', 'sinking_fund_factor', 'slowing_delay', 'smooth_bore_reaction', 'stagnation_pressure', 'standard_atmosphere', 'standby', 'static_pressure', 'straight_line', 'street_loads', 'strip_mass', 'strip_volume', 'structure_columns', 'structure_headers', 'structures_form', 'structures_schema', 'sum_of_years', 'surroundings', 'survey_header', 'survey_list', 'swell_voids', 'swings', 'take_off', 'take_off_columns', 'tangent_device_spacing', 'tank_fill', 'taper_device_spacing', 'taper_length', 'terminal_velocity', 'time_value', 'to_si', 'too_strong', 'traffic_queue', 'transport_velocities', 'trip_time', 'truck_equivalent', 'truck_loads', 'turn_delay', 'two_part', 'tyres', 'unit_cost', 'unit_costs', 'unit_table', 'unpriced_surroundings', 'updated_fuel', 'usual_weights', 'vacuum_air_flow', 'vacuum_pick_up', 'varied_payment', 'velocity_pressure', 'verdict_names', 'washed_widths', 'water_by_area', 'water_density', 'water_kinematic_viscosity', 'water_vapour_pressure', 'water_viscosity', 'way_flip', 'way_sensitivity', 'week_pay', 'weight_governs', 'wet_density', 'windrow', 'work_zone_capacity', 'work_zone_speed', 'workbook', 'workbook_figures', 'worn_bore', 'write_estimate', 'write_structures', 'year_of']
 class LaySolution:
     """
     Where a lay settles. Segments and nozzles stand in the order of the lay.
@@ -2300,6 +2300,11 @@ class RoadUsers:
         [each s] lost by slower driving and by taking turns
         """
     @property
+    def sources(self) -> list[str]:
+        """
+        [text] values of time and of a detour, and whose
+        """
+    @property
     def stage(self) -> str:
         """
         [text] name of the stage; empty where there is one
@@ -2328,6 +2333,60 @@ class RoadUsers:
     def window(self) -> tuple[int, int]:
         """
         [-] longest permitted in the part of day that is worked
+        """
+class DailyCost:
+    """
+    Road-user cost of a day on which a road is closed, and what it rests on.
+    """
+    @property
+    def amount(self) -> str:
+        """
+        [currency per day] to the minor unit
+        """
+    @property
+    def cautions(self) -> list[str]:
+        """
+        [text] what the figures rest on
+        """
+    @property
+    def closed_hours(self) -> float:
+        """
+        [s] that a closure stands, on average
+        """
+    @property
+    def closures(self) -> float:
+        """
+        [each] of all of them
+        """
+    @property
+    def days(self) -> float:
+        """
+        [day] of work that they are spread over
+        """
+    @property
+    def earliest(self) -> int:
+        """
+        [-] hour at which the earliest closure begins
+        """
+    @property
+    def latest(self) -> int:
+        """
+        [-] hour at which the latest closure begins
+        """
+    @property
+    def sources(self) -> list[str]:
+        """
+        [text] values of time and of a detour, and whose
+        """
+    @property
+    def structures(self) -> int:
+        """
+        [-] with a closure
+        """
+    @property
+    def total(self) -> float:
+        """
+        [currency] of all closures
         """
 class Programme:
     """
@@ -3973,6 +4032,52 @@ class PayItems:
     """
     The items of a contract. Every cost line of the estimates is in exactly one item or spread.
     """
+    def draws(self, inventory: Inventory, simulation: Simulation, threads: typing.SupportsInt | typing.SupportsIndex, progress: typing.Any) -> numpy.typing.NDArray[numpy.float64]:
+        """
+        The quantity of every item in every draw of a simulation.
+        
+        The draws are those of the simulation: where a deck turns out dirtier, the tons that are hauled
+        and the hours of the price rise in one draw. A lump sum is 1 in all of them.
+        
+        Parameters
+        ----------
+        items : [-]
+            priced items
+        structures : [-, n]
+            the records that the items and the simulation were made of
+        simulation : [-]
+            under the job of the items
+        threads : [-]
+            how many; 0 for as many as the machine has
+        progress : [-]
+            told structures done and all; may be empty
+        
+        Returns
+        -------
+        [unit, draws x items]
+            before they are rounded as a form states them
+        
+        Formula
+        -------
+        sum of the item's figure over the structures, in the item's unit
+        
+        Range
+        -----
+        as `simulate::figure_draws`. A structure that the simulation left out is not counted.
+        
+        Errors
+        ------
+        InputError `bid.simulation` where the totals of the draws are not those of the
+        simulation, that is, of other structures or another job; those of `simulate::figure_draws`
+        
+        Source
+        ------
+        definition
+        
+        Verified by
+        -----------
+        tests/cpp/bid/test_reversal.cpp
+        """
     def lines(self, item: typing.SupportsInt | typing.SupportsIndex) -> dict[str, typing.Any]:
         """
         [currency, n] the cost lines, all structures
@@ -4149,7 +4254,12 @@ class SheetRead:
     @property
     def header_row(self) -> int:
         """
-        [-] from 1
+        [-] from 1, the first of its headings
+        """
+    @property
+    def header_rows(self) -> int:
+        """
+        [-] rows that the headings stand over
         """
     @property
     def sheet(self) -> str:
@@ -5828,6 +5938,48 @@ def crossings(f: collections.abc.Callable[[float], typing.SupportsFloat | typing
     Verified by
     -----------
     tests/cpp/delivery/test_break_even.cpp
+    """
+def daily_cost(users: collections.abc.Sequence[RoadUsers], currency: str, days: typing.SupportsFloat | typing.SupportsIndex | None) -> DailyCost:
+    """
+    The road-user cost of a day of closures.
+    
+    At one structure a closure stands once a day. A crew that goes from structure to structure may
+    close two in a day: then the days are those of its work.
+    
+    Parameters
+    ----------
+    users : [-, n]
+        the traffic past the closures of each structure
+    currency : [text]
+        of the amount
+    days : [day]
+        of work under all closures; nothing for one a closure
+    
+    Returns
+    -------
+    [currency per day]
+        with what it rests on
+    
+    Formula
+    -------
+    amount = round(sum of total / days)
+    
+    Range
+    -----
+    structures without a closure count nothing.
+    
+    Errors
+    ------
+    InputError `bid.daily_cost` where there is no closure, or where a total cannot be
+    figured, naming what is missing, or where the days are not above 0; MoneyError `money.overflow`
+    
+    Source
+    ------
+    road-user cost of the estimates; definition of a mean
+    
+    Verified by
+    -----------
+    tests/cpp/bid/test_award.cpp
     """
 def day_length(latitude: typing.SupportsFloat | typing.SupportsIndex, day: str) -> float:
     """
@@ -9725,9 +9877,9 @@ def read_bid_sheet(file: str, name: str, rows: collections.abc.Sequence[collecti
     """
     Reads a sheet: one bidder's form, or a tabulation with columns for each.
     
-    The row of headings is the one that names most columns of a form. Names of bidders stand in
-    merged cells above their columns, in the heading itself ("A unit price"), or beside a word such
-    as "bidder". Every row that is not blank is an item or among `others`.
+    The headings are the row, or the two or three rows read downwards ("Unit" over "Price"), that
+    name most columns of a form. Names of bidders stand in cells above their columns, beneath a merged
+    heading, in the heading itself ("A unit price"), or beside a word such as "bidder". Every row that is not blank is an item or among `others`.
     
     Parameters
     ----------
@@ -11227,7 +11379,7 @@ def survey_list(inventory: Inventory, plan: Plan, visits: typing.SupportsInt | t
     expected by draws, which takes no shape for granted: for 16 outcomes of its measurements all
     structures are drawn with them certain, and the widths averaged. What the job correlates with a
     measured input moves with it at its own structure and keeps what spread is then left; elsewhere
-    it stays as drawn.
+    it stays as drawn. The standard error of that is found from what 8 batches of the draws differ by.
     
     Parameters
     ----------
