@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from scupper import _report
 from scupper._delivery_terms import fields
 from scupper._paper import counted, nice
+from scupper._paper import invented as made_up
 
 if TYPE_CHECKING:
     from scupper.deciding import Decision
@@ -156,7 +157,7 @@ def cautions(decision: Decision) -> list[str]:
 
 def invented(decision: Decision) -> Iterator[str]:
     """Whether the jobs rest on values that somebody made up."""
-    counts = [int(job.keys()["source"].str.contains("invented").sum()) for job in decision.jobs]
+    counts = [made_up(job) for job in decision.jobs]
     if any(counts):
         yield (
             f"Invented data: {counts[0]} values of the in-house job and {counts[1]} of the "

@@ -6,8 +6,7 @@ from collections.abc import Iterator
 from typing import TYPE_CHECKING
 
 from scupper import _core
-from scupper._paper import nice
-from scupper._report import number
+from scupper._paper import nice, short
 
 if TYPE_CHECKING:
     from scupper.estimating import Estimate
@@ -57,7 +56,7 @@ def _too_strong(estimate: Estimate) -> Iterator[str]:
 def _untold(estimate: Estimate) -> Iterator[str]:
     for label, low, high, unit, worth in estimate._core.untold():
         counted = unit in ("each", "1")
-        shown = f"{number(low)}–{number(high)}" + ("" if counted else f" {nice(unit)}")
+        shown = f"{short(low)}–{short(high)}" + ("" if counted else f" {nice(unit)}")
         yield (
             f"{label} {shown}, not counted: over that range the price moves by "
             f"{estimate.currency} {worth:,.0f}"

@@ -10,6 +10,8 @@ from typing import TYPE_CHECKING, Any
 if TYPE_CHECKING:
     import jinja2
 
+    from scupper.job import Job
+
 _POWER = re.compile(r"(?<=[a-z])([23])\b")  # of ft2, yd3/h
 
 
@@ -29,7 +31,8 @@ def _environment() -> jinja2.Environment:
         trim_blocks=True,
         lstrip_blocks=True,
     )
-    environment.filters |= {"short": short, "nice": nice, "words": words, "money": money}
+    environment.filters |= {"short": short, "nice": nice, "words": words, "money": money,
+                            "invented": invented}  # fmt: skip
     return environment
 
 
@@ -54,6 +57,11 @@ def money(amount: float) -> str:
 def nice(unit: str) -> str:
     """A unit in print, as ft² for ft2; nothing for counts and plain numbers."""
     return "" if unit in ("each", "1") else _POWER.sub(lambda m: "²³"[int(m[1]) - 2], unit)
+
+
+def invented(job: Job) -> int:
+    """How many values of a job somebody made up, by their source."""
+    return int(job.keys()["source"].str.contains("invented").sum())
 
 
 def words(name: str) -> str:

@@ -49,6 +49,18 @@ def test_each_is_one_whole_document(pages: dict[str, str]) -> None:
         assert not re.search(r"(src|href)=[\"']http", html)
 
 
+def test_paper_tells_of_invented_values(
+    pages: dict[str, str], programme: sc.Programme, tmp_path: Path
+) -> None:
+    sheet = tmp_path / "price.html"
+    programme.save_price_sheet(sheet)
+    offer = sc.bids.pay_items(programme)
+    offer.save(tmp_path / "items.html")
+    made_up = int(programme.job.keys()["source"].str.contains("invented").sum())
+    for html in (*pages.values(), sheet.read_text(), (tmp_path / "items.html").read_text()):
+        assert re.search(rf"{made_up} (values of the job|of its values) are (made up|inv)", html)
+
+
 def test_the_page_says_what_it_is_first(pages: dict[str, str]) -> None:
     text = plain(pages["page"])
     assert text.strip().startswith("STATE RTE 88 over CO RD 12")

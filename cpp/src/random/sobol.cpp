@@ -82,9 +82,8 @@ double ScrambledSobol::operator()(std::uint64_t draw) const {
         turned = turned << 1 | (place ^ (combine(root_, node) >> 63));
         node = node << 1 | place;
     }
-    const std::uint64_t rest = combine(root_, node) & ((std::uint64_t{1} << (64 - places_)) - 1);
-    const std::uint64_t bits =
-        places_ == 0 ? combine(root_, node) : turned << (64 - places_) | rest;
+    const std::uint64_t rest = combine(root_, node) & (~std::uint64_t{0} >> places_);
+    const std::uint64_t bits = places_ == 0 ? rest : turned << (64 - places_) | rest;
     return detail::open_unit(bits);
 }
 
