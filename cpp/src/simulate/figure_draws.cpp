@@ -13,7 +13,6 @@ namespace {
 
 FigureDraws empty(std::vector<std::size_t> places, std::size_t draws) {
     FigureDraws sums;
-    sums.estimated.resize(places.size());
     sums.totals.resize(draws * places.size());
     sums.places = std::move(places);
     return sums;
@@ -30,7 +29,6 @@ void add_structure(const detail::FigureDrawer& drawer, const std::string& id, Fi
                           "figures that every priced structure has"});
     }
     for (std::size_t f = 0; f < drawer.figures(); ++f) {
-        sums.estimated[f].add(drawer.estimated(f));
         for (std::size_t d = 0; d < draws; ++d) {
             sums.totals[d * sums.places.size() + f].add(drawer.drawn(f)[d]);
         }
@@ -39,9 +37,6 @@ void add_structure(const detail::FigureDrawer& drawer, const std::string& id, Fi
 }
 
 void add_up(FigureDraws& all, const FigureDraws& part) {
-    for (std::size_t f = 0; f < all.estimated.size(); ++f) {
-        all.estimated[f].add(part.estimated[f]);
-    }
     for (std::size_t i = 0; i < all.totals.size(); ++i) {
         all.totals[i].add(part.totals[i]);
     }

@@ -1,6 +1,7 @@
 #include "narrowing.hpp"
 
 #include "sample.hpp"
+#include "score_table.hpp"
 #include "scupper/estimate/run.hpp"
 #include "strata.hpp"
 #include "told.hpp"

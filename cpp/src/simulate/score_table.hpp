@@ -79,6 +79,11 @@ class ScoreOfUniform {
     std::array<Cubic, 19 * 8 + 1> cells_{}; ///< up to and with u = 1/2
 };
 
+/// The probability of a score, where every quantile is finite.
+inline double inner_probability(double score) {
+    return std::clamp(normal_cdf(score), 0x1p-53, 1.0 - 0x1p-53);
+}
+
 /// The value of an input by its normal score, within 1e-5 of its spread and never beyond its ends.
 class ValueOfScore {
   public:
@@ -86,7 +91,7 @@ class ValueOfScore {
         const FastQuantile quantile(guess);
         std::array<double, cells + 1> at{};
         for (std::size_t i = 0; i <= cells; ++i) {
-            at[i] = quantile(std::clamp(normal_cdf(score_at(i)), 0x1p-53, 1.0 - 0x1p-53));
+            at[i] = quantile(inner_probability(score_at(i)));
         }
         for (std::size_t i = 0; i < cells; ++i) {
             cells_[i] = hermite(at[i], at[i + 1], slope(at, i), slope(at, i + 1));

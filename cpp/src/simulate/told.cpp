@@ -1,5 +1,6 @@
 #include "told.hpp"
 
+#include "score_table.hpp"
 #include "strata.hpp"
 
 #include <algorithm>
@@ -118,10 +119,6 @@ void Told::mix(std::span<double> scores) const {
         }
         scores[i] = mixed;
     }
-}
-
-double inner_probability(double score) {
-    return std::clamp(normal_cdf(score), 0x1p-53, 1.0 - 0x1p-53);
 }
 
 double expected_at(const FastQuantile& quantile, double score, double spread) {

@@ -45,9 +45,6 @@ class Told {
     bool is_joint_ = false;
 };
 
-/// The probability of a score, where every quantile is finite.
-double inner_probability(double score);
-
 /// The value expected of an input whose score is known up to a spread.
 double expected_at(const FastQuantile& quantile, double score, double spread);
 

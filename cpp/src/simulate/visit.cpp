@@ -1,3 +1,4 @@
+#include "score_table.hpp"
 #include "scupper/simulate/survey_list.hpp"
 #include "strata.hpp"
 #include "told.hpp"

@@ -14,9 +14,8 @@ namespace scupper::simulate {
 struct FigureDraws {
     std::vector<std::size_t> places; ///< [-, m] of the figure layout: the simulated figures, then
                                      ///< those asked for
-    std::vector<estimate::FixedTotal> estimated; ///< [SI, m] at the values that are priced
-    std::vector<estimate::FixedTotal> totals;    ///< [SI, draws x m] of every draw
-    std::size_t structures = 0;                  ///< [-] in the totals
+    std::vector<estimate::FixedTotal> totals; ///< [SI, draws x m] of every draw
+    std::size_t structures = 0;               ///< [-] in the totals
 };
 
 /// Totals of chosen figures in the very draws of `simulate`.
